@@ -8,14 +8,13 @@ namespace ShopJobs.Domain.Fasteners;
 /// </summary>
 internal static class StandardThreads
 {
-    private static readonly FrozenDictionary<decimal, decimal> Coarse = new Dictionary<decimal, decimal>
+    private static readonly FrozenDictionary<decimal, decimal> Coarse = new (decimal Diameter, decimal Pitch)[]
     {
-        [1m] = 0.25m, [1.2m] = 0.25m, [1.6m] = 0.35m, [2m] = 0.4m, [2.5m] = 0.45m, [3m] = 0.5m, [3.5m] = 0.6m,
-        [4m] = 0.7m, [5m] = 0.8m, [6m] = 1m, [7m] = 1m, [8m] = 1.25m, [9m] = 1.25m, [10m] = 1.5m, [11m] = 1.5m,
-        [12m] = 1.75m, [14m] = 2m, [16m] = 2m, [18m] = 2.5m, [20m] = 2.5m, [22m] = 2.5m, [24m] = 3m, [27m] = 3m,
-        [30m] = 3.5m, [33m] = 3.5m, [36m] = 4m, [39m] = 4m, [42m] = 4.5m, [45m] = 4.5m, [48m] = 5m, [52m] = 5m,
-        [56m] = 5.5m, [60m] = 5.5m, [64m] = 6m,
-    }.ToFrozenDictionary();
+        (1m, 0.25m), (1.2m, 0.25m), (1.6m, 0.35m), (2m, 0.4m), (2.5m, 0.45m), (3m, 0.5m), (3.5m, 0.6m), (4m, 0.7m),
+        (5m, 0.8m), (6m, 1m), (7m, 1m), (8m, 1.25m), (9m, 1.25m), (10m, 1.5m), (11m, 1.5m), (12m, 1.75m), (14m, 2m),
+        (16m, 2m), (18m, 2.5m), (20m, 2.5m), (22m, 2.5m), (24m, 3m), (27m, 3m), (30m, 3.5m), (33m, 3.5m), (36m, 4m),
+        (39m, 4m), (42m, 4.5m), (45m, 4.5m), (48m, 5m), (52m, 5m), (56m, 5.5m), (60m, 5.5m), (64m, 6m),
+    }.ToFrozenDictionary(t => t.Diameter, t => t.Pitch);
 
     private static readonly FrozenSet<decimal> MetricPitches = new[]
     {

@@ -36,7 +36,8 @@ public static class TargetChooser
                 if (limits.All(l => l.IsMetBy(target, setting)))
                 {
                     return new TargetChoice.Safe(
-                        target, InNewtonMetres(low), InNewtonMetres(high), [.. limits.Select(l => l.ToString())]) { Setting = setting };
+                        target, InNewtonMetres(low), InNewtonMetres(high), [.. limits.Select(l => l.ToString())])
+                    { Setting = setting };
                 }
             }
         }

@@ -1,0 +1,25 @@
+namespace ShopJobs.Domain.Tools;
+
+/// <summary>
+/// One calibration of a torque tool: the day it was made, the last day it is valid, the certificate (laboratory and number,
+/// no person), and the points as found and as left.
+/// </summary>
+public sealed record Calibration(
+    DateOnly Date, DateOnly Due, string Certificate, IReadOnlyList<CalibrationPoint> AsFound, IReadOnlyList<CalibrationPoint> AsLeft)
+{
+    /// <summary>Last day of validity, not before <see cref="Date"/>.</summary>
+    public DateOnly Due { get; } = Due >= Date
+        ? Due
+        : throw new ArgumentOutOfRangeException(nameof(Due), Due, "A calibration cannot be due before it was made.");
+
+    /// <summary>Valid from its date to the end of its due day, in the shop's own days.</summary>
+    public bool IsValidOn(DateOnly day) => day >= Date && day <= Due;
+
+    /// <summary>
+    /// True when the tool was left within <paramref name="limitPercent"/> at every point; false without points as left.
+    /// </summary>
+    public bool IsGood(decimal limitPercent) => AsLeft.WorstDeviationPercent() is { } worst && worst <= limitPercent;
+
+    /// <summary>True when the tool came in within <paramref name="limitPercent"/> at every point; false without points as found.</summary>
+    public bool WasFoundGood(decimal limitPercent) => AsFound.WorstDeviationPercent() is { } worst && worst <= limitPercent;
+}
