@@ -7,12 +7,9 @@ namespace ShopJobs.Domain.Logbook;
 /// Stands in an entry for personal or bulky content kept outside it: SHA-256 over a random salt and the content's bytes.
 /// The content can be erased and the entry stays as it was.
 /// </summary>
-public readonly record struct ContentDigest
+/// <param name="Hex">64 lower-case hexadecimal digits.</param>
+public readonly record struct ContentDigest(string Hex)
 {
-    private readonly EntryHash value;
-
-    private ContentDigest(EntryHash value) => this.value = value;
-
     /// <summary>The digest of these bytes under this salt.</summary>
     public static ContentDigest Of(ReadOnlySpan<byte> salt, ReadOnlySpan<byte> bytes)
     {
@@ -23,19 +20,18 @@ public readonly record struct ContentDigest
     }
 
     /// <summary>Takes a stored digest of exactly 32 bytes.</summary>
-    public static ContentDigest FromBytes(ReadOnlySpan<byte> digest) => new(new EntryHash(digest));
+    public static ContentDigest FromBytes(ReadOnlySpan<byte> digest) => new(new EntryHash(digest).ToString());
 
     /// <summary>The 32 bytes.</summary>
-    public byte[] ToArray() => value.ToArray();
+    public byte[] ToArray() => Convert.FromHexString(Hex);
 
-    /// <summary>Reads 64 hexadecimal digits; false for anything else.</summary>
+    /// <summary>Reads 64 hexadecimal digits in either case; false for anything else.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out ContentDigest digest)
     {
         var read = EntryHash.TryParse(text, out var hash);
-        digest = new ContentDigest(hash);
+        digest = new ContentDigest(hash.ToString());
         return read;
     }
 
-    /// <summary>64 lower-case hexadecimal digits.</summary>
-    public override string ToString() => value.ToString();
+    public override string ToString() => Hex;
 }

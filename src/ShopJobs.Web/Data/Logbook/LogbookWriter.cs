@@ -1,0 +1,201 @@
+using ShopJobs.Domain.Logbook;
+
+namespace ShopJobs.Web.Data.Logbook;
+
+/// <summary>
+/// Decides commands and records what was decided, each in one transaction that is on the disk before it is acknowledged.
+/// A decision is taken without a lock; if anything it relied on has moved by the time the lock is held, it is taken again.
+/// </summary>
+public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, LogbookNotices notices, TimeProvider time) : IDisposable
+{
+    private readonly SemaphoreSlim turn = new(1);
+    private AppendSession? open;
+    private bool emptyingOwed;
+
+    /// <summary>Runs after deciding and before the lock is asked for.</summary>
+    internal Func<Task>? BetweenDecisionAndAppend { get; init; }
+
+    /// <summary>Runs with everything written and nothing committed.</summary>
+    internal Action? BeforeCommit { get; init; }
+
+    /// <summary>What the database lacks, checked once when it is opened for writing.</summary>
+    public async Task<LogbookHealth> HealthAsync(CancellationToken cancellation)
+    {
+        await turn.WaitAsync(cancellation);
+        try
+        {
+            return (open ??= new AppendSession(database.OpenWriter())).Health;
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <summary>Decides one command and records the outcome.</summary>
+    /// <param name="id">Made by the client; the same on each retry.</param>
+    /// <param name="requestDigest">What was asked, digested, so that an id used twice for different things is told apart.</param>
+    /// <param name="decide">
+    /// Pure but for what it reads from the reader; may be called twice. What it throws is thrown on, with nothing recorded.
+    /// </param>
+    public async Task<RunResult> RunAsync(
+        CommandId id,
+        ReadOnlyMemory<byte> requestDigest,
+        Stamp stamp,
+        Func<LogbookReader, Decision> decide,
+        CancellationToken cancellation)
+    {
+        var command = new Command(id, requestDigest, stamp, decide);
+        try
+        {
+            var judged = database.Read(session => Judge(command, session));
+            if (judged.Done is { } done)
+            {
+                return done;
+            }
+
+            if (BetweenDecisionAndAppend is { } pause)
+            {
+                await pause();
+            }
+
+            var result = await AppendAsync(command, judged, cancellation);
+            if (result is RunResult.Saved saved)
+            {
+                notices.Publish(saved.Entries);
+            }
+
+            return result;
+        }
+        catch (LogbookReadOnlyException e)
+        {
+            return new RunResult.NotSaved(NotSavedCause.LogbookReadOnly, e.Message);
+        }
+        catch (Exception e) when (StorageFailure.Of(e) is { } failure)
+        {
+            return failure;
+        }
+    }
+
+    public void Dispose()
+    {
+        open?.Dispose();
+        turn.Dispose();
+    }
+
+    private async Task<RunResult> AppendAsync(Command command, Judged judged, CancellationToken cancellation)
+    {
+        await turn.WaitAsync(cancellation);
+        try
+        {
+            open ??= new AppendSession(database.OpenWriter());
+            if (!open.Health.MayWrite)
+            {
+                return new RunResult.NotSaved(NotSavedCause.DatabaseReadOnly, $"Not saved: the logbook may only be read, because {string.Join("; ", open.Health.Problems)}.");
+            }
+
+            return Append(open, command, judged);
+        }
+        catch
+        {
+            // A connection that failed half way is not used again: closing it undoes what was not committed.
+            open?.Dispose();
+            open = null;
+            throw;
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    private RunResult Append(AppendSession session, Command command, Judged judged)
+    {
+        List<AppendedEntry> appended;
+        Decision.Accept accepted;
+        using (var transaction = session.Begin())
+        {
+            if (session.Reading.OutcomeOf(command.Id) is not null || judged.Reader?.StillHolds(session.Reading) != true)
+            {
+                judged = Judge(command, session.Reading);
+                if (judged.Done is { } done)
+                {
+                    return done;
+                }
+            }
+
+            (accepted, var reader) = (judged.Accepted!, judged.Reader!);
+            accepted.Rows?.Invoke(transaction);
+            foreach (var content in accepted.Contents)
+            {
+                session.Keep(content);
+            }
+
+            appended = Enter(session, command, accepted.Entries, reader);
+            foreach (var digest in accepted.Erase)
+            {
+                session.Erase(digest, reader.At);
+            }
+
+            session.Keep(command.Id, command.RequestDigest.ToArray(), accepted.Answer.ToArray(), reader.At);
+            BeforeCommit?.Invoke();
+            transaction.Commit();
+        }
+
+        emptyingOwed |= accepted.Erase.Count > 0;
+        emptyingOwed = emptyingOwed && !session.EmptyWriteAheadLog();
+        return new RunResult.Saved(accepted.Answer, appended);
+    }
+
+    private static List<AppendedEntry> Enter(AppendSession session, Command command, IReadOnlyList<NewEntry> entries, LogbookReader reader)
+    {
+        var heads = new Dictionary<LogbookId, Head>(reader.Heads);
+        var appended = new List<AppendedEntry>(entries.Count);
+        foreach (var entry in entries)
+        {
+            if (!heads.TryGetValue(entry.Logbook, out var head))
+            {
+                throw new InvalidOperationException($"A decision that doesn't read logbook {entry.Logbook} can't write to it.");
+            }
+
+            var envelope = new Envelope(
+                entry.Logbook,
+                head.Number + 1,
+                reader.At,
+                command.Stamp.Person,
+                command.Stamp.SessionPerson,
+                command.Stamp.Device,
+                command.Id,
+                entry.Kind,
+                entry.Version,
+                entry.Payload);
+            var bytes = EnvelopeCodec.Encode(envelope);
+            var next = head.Next(bytes);
+            session.Append(envelope, bytes, next.Hash, entry.Keys);
+            heads[entry.Logbook] = next;
+            appended.Add(new AppendedEntry(entry.Logbook, next.Number, next.Hash));
+        }
+
+        return appended;
+    }
+
+    private Judged Judge(Command command, ReadSession session)
+    {
+        if (session.OutcomeOf(command.Id) is var (request, answer))
+        {
+            return new Judged(command.RequestDigest.Span.SequenceEqual(request) ? new RunResult.Repeated(answer) : new RunResult.CommandIdTaken(), null, null);
+        }
+
+        var reader = new LogbookReader(session, cache, Envelope.InstantOf(time.GetUtcNow()));
+        return command.Decide(reader) switch
+        {
+            Decision.Refuse refused => new Judged(new RunResult.Refused(refused.Answer), null, null),
+            Decision.Accept accepted => new Judged(null, accepted, reader),
+            var other => throw new InvalidOperationException($"A decision is accepted or refused, not {other}."),
+        };
+    }
+
+    private sealed record Command(CommandId Id, ReadOnlyMemory<byte> RequestDigest, Stamp Stamp, Func<LogbookReader, Decision> Decide);
+
+    private sealed record Judged(RunResult? Done, Decision.Accept? Accepted, LogbookReader? Reader);
+}
