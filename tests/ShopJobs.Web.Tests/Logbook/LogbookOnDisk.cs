@@ -16,7 +16,7 @@ internal sealed class LogbookOnDisk : IDisposable
     public static readonly DateTimeOffset Morning = new(2026, 3, 2, 8, 0, 0, TimeSpan.Zero);
 
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("logbook-");
-    private readonly List<IDisposable> opened = [];
+    private readonly List<LogbookProgram> opened = [];
 
     public LogbookOnDisk()
     {
@@ -57,9 +57,16 @@ internal sealed class LogbookOnDisk : IDisposable
     /// <summary>The files as they are on the disk now, in another folder: what a kill of the process leaves.</summary>
     public LogbookOnDisk AsLeftByAKill() => new(this);
 
-    public void Dispose()
+    /// <summary>Ends every program opened so far.</summary>
+    public void Close()
     {
         opened.ForEach(program => program.Dispose());
+        opened.Clear();
+    }
+
+    public void Dispose()
+    {
+        Close();
         SqliteConnection.ClearAllPools();
         folder.Delete(recursive: true);
     }
