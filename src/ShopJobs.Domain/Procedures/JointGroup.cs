@@ -1,0 +1,105 @@
+using ShopJobs.Domain.Fasteners;
+
+namespace ShopJobs.Domain.Procedures;
+
+/// <summary>May the hardware be used again once it was loosened.</summary>
+public enum HardwareReuse
+{
+    Allowed,
+
+    /// <summary>New hardware each time: hand-tight only after <em>fitted new</em>.</summary>
+    SingleUse,
+}
+
+/// <summary>What to do with a pull that ended below the permitted range.</summary>
+public enum IfShort
+{
+    /// <summary>Pull on to the target.</summary>
+    Continue,
+
+    /// <summary>Back off, inspect, start again.</summary>
+    BackOff,
+
+    /// <summary>New hardware, start again.</summary>
+    Replace,
+}
+
+/// <summary>How much is redone when one position must be redone.</summary>
+public enum RedoScope
+{
+    /// <summary>The whole joint, in its pattern.</summary>
+    Joint,
+
+    /// <summary>This position alone.</summary>
+    Position,
+}
+
+/// <summary>What the instruction says of run-down (prevailing) torque.</summary>
+public enum RunDown
+{
+    NotStated,
+    Includes,
+    Add,
+}
+
+/// <summary>The fastener as a part.</summary>
+public sealed record Hardware(string Name, HardwareReuse Reuse);
+
+/// <summary>Re-torque after the first drive. Forbidden, or due from and to so many km, at the latest after so many days.</summary>
+public sealed record ReTorque(bool Forbidden, int? AfterKm, int? BeforeKm, int? WithinDays)
+{
+    /// <summary>True when the joint must be re-torqued after the first drive.</summary>
+    public bool IsAsked => !Forbidden && AfterKm is not null;
+}
+
+/// <summary>Two nuts jammed together drive a stud.</summary>
+/// <param name="JamTorque">Torque the two nuts are jammed with.</param>
+/// <param name="Group">The temporary group of the jam nuts in the same procedure.</param>
+/// <param name="JamToolDeviationPercent">Permitted deviation of the tool that jams, in percent.</param>
+public sealed record JamPair(EnteredTorque JamTorque, string Group, decimal JamToolDeviationPercent);
+
+/// <summary>Fasteners that are tightened together, written once and placed at each place of its joint kind.</summary>
+/// <param name="Id">Id inside the procedure.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Key">Key in the joint register.</param>
+/// <param name="Thread">Thread size.</param>
+/// <param name="Class">Strength class; null when the maker does not state one we know.</param>
+/// <param name="ClassNote">Words about the class, such as "12.9-like, not certified".</param>
+/// <param name="Seat">Seat; null when not stated: then no clamp band is computed.</param>
+/// <param name="Condition">Condition of the thread that the torque assumes.</param>
+/// <param name="Risk">A danger to life, B function, C nuisance.</param>
+/// <param name="Hardware">The fastener as a part.</param>
+/// <param name="ReTorque">Re-torque rule; null when the instruction asks none.</param>
+/// <param name="RunDown">What the instruction says of run-down torque.</param>
+/// <param name="Jam">Set where two nuts drive a stud.</param>
+/// <param name="IfShort">What to do with a short pull.</param>
+/// <param name="Redo">How much is redone.</param>
+/// <param name="Temporary">Must be removed before its step is signed.</param>
+/// <param name="Stages">Torque stages in order, the last one final. Hand-tight comes before the first.</param>
+/// <param name="Source">Where the figures come from.</param>
+public sealed record JointGroup(
+    string Id,
+    string Name,
+    string Key,
+    ThreadSize Thread,
+    StrengthClass? Class,
+    string? ClassNote,
+    Seat? Seat,
+    ThreadCondition Condition,
+    RiskClass Risk,
+    Hardware Hardware,
+    ReTorque? ReTorque,
+    RunDown RunDown,
+    JamPair? Jam,
+    IfShort IfShort,
+    RedoScope Redo,
+    bool Temporary,
+    IReadOnlyList<Stage> Stages,
+    Provenance Source)
+{
+    /// <summary>The stage that brings the joint to torque.</summary>
+    public Stage Final => Stages[^1];
+
+    /// <summary>True when any stage of this group asks for a witness.</summary>
+    public bool AsksWitness => Stages.Any(stage => stage.Witness);
+}

@@ -1,0 +1,107 @@
+namespace ShopJobs.Domain.Procedures;
+
+/// <summary>What a car may be released to.</summary>
+public enum ReleaseKind
+{
+    /// <summary>Moved by hand, in the shop only.</summary>
+    Move,
+
+    /// <summary>Driven on the road.</summary>
+    Road,
+
+    /// <summary>Driven on track.</summary>
+    Track,
+}
+
+/// <summary>The least a joint must be for a release.</summary>
+public enum LeastState
+{
+    /// <summary>Every position counts, or is as found and untouched.</summary>
+    Counts,
+
+    /// <summary>Hand-tight is enough. Only for <see cref="ReleaseKind.Move"/>, never wheel, hub, steering or brake joints.</summary>
+    HandTight,
+
+    /// <summary>Every position was made and counts here: as found is not enough.</summary>
+    MadeHere,
+}
+
+/// <summary>What a joint position is filled with.</summary>
+public enum Filling
+{
+    Bolt,
+    Stud,
+    Nut,
+}
+
+/// <summary>What is undone when a joint is opened or a setting changed.</summary>
+public enum UndoneKind
+{
+    /// <summary>A result such as <c>alignment</c>, <c>corner-weights</c>, <c>bleed</c>.</summary>
+    Result,
+
+    /// <summary>A setting such as <c>front-bar</c>, which undoes further things itself.</summary>
+    Setting,
+
+    /// <summary>Another joint kind, at the same place where it has that place, else everywhere.</summary>
+    Joint,
+}
+
+/// <summary>One consequence of opening a joint. Written <c>alignment</c>, <c>setting:front-bar</c>, <c>joint:wheel.nut</c>.</summary>
+public readonly record struct Undone(UndoneKind Kind, string Name)
+{
+    public override string ToString() => Kind switch
+    {
+        UndoneKind.Setting => $"setting:{Name}",
+        UndoneKind.Joint => $"joint:{Name}",
+        _ => Name,
+    };
+}
+
+/// <summary>One kind of joint in the shop's register.</summary>
+/// <param name="Key">Stable key, such as <c>wheel.nut</c>.</param>
+/// <param name="Name">What people call it, such as "wheel nut".</param>
+/// <param name="System">Part of the car: wheels, hubs, brakes, struts, bars ...</param>
+/// <param name="Places">Places that have this joint.</param>
+/// <param name="Positions">Fasteners at each place.</param>
+/// <param name="FilledBy">Bolt, stud or nut.</param>
+/// <param name="RidesOn">Key of the joint this one sits on: opening that one opens this, not the reverse.</param>
+/// <param name="Undoes">What opening it undoes.</param>
+/// <param name="Least">The least state for each release; absent means <see cref="LeastState.Counts"/>.</param>
+/// <param name="LeastWhy">The reason for a lower state to move.</param>
+/// <param name="Temporary">True for jam nuts and pullers: never on a released car.</param>
+public sealed record JointKind(
+    string Key,
+    string Name,
+    string System,
+    IReadOnlyList<string> Places,
+    int Positions,
+    Filling FilledBy,
+    string? RidesOn,
+    IReadOnlyList<Undone> Undoes,
+    IReadOnlyDictionary<ReleaseKind, LeastState> Least,
+    string? LeastWhy,
+    bool Temporary)
+{
+    /// <summary>The least state asked for this release.</summary>
+    public LeastState LeastFor(ReleaseKind release) => Least.GetValueOrDefault(release, LeastState.Counts);
+
+    /// <summary>Every position of this kind, place by place.</summary>
+    public IEnumerable<JointPosition> AllPositions() =>
+        from place in Places
+        from number in Enumerable.Range(1, Positions)
+        select new JointPosition(Key, place, number);
+}
+
+/// <summary>The shop's one list of joint kinds, with the car conditions and settings that go with them.</summary>
+/// <param name="Title">Name of the register.</param>
+/// <param name="DemoData">True when the figures are invented.</param>
+/// <param name="Kinds">Joint kinds by key.</param>
+/// <param name="Conditions">Aspects of the car's condition with the values each may take.</param>
+/// <param name="Settings">Settings by name, with what changing one undoes.</param>
+public sealed record JointRegister(
+    string Title,
+    bool DemoData,
+    IReadOnlyDictionary<string, JointKind> Kinds,
+    IReadOnlyDictionary<string, IReadOnlyList<string>> Conditions,
+    IReadOnlyDictionary<string, IReadOnlyList<Undone>> Settings);

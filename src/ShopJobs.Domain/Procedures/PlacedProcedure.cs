@@ -1,0 +1,83 @@
+namespace ShopJobs.Domain.Procedures;
+
+/// <summary>One group at one place of the car. Count, pattern, stages and the witness rule hold inside it.</summary>
+public sealed record GroupInstance(JointGroup Group, string Place, int Count)
+{
+    /// <summary>The joint it tightens.</summary>
+    public Joint Joint => new(Group.Key, Place);
+
+    /// <summary>Its positions, counted from 1.</summary>
+    public IEnumerable<JointPosition> Positions => Enumerable.Range(1, Count).Select(Joint.At);
+}
+
+/// <summary>One step at one place, or the one instance of a step per car.</summary>
+/// <param name="Id"><c>step@place</c>, or the step's id where it is per car.</param>
+public sealed record StepInstance(string Id, Step Step, string? Place, IReadOnlyList<StepInstance> After, IReadOnlyList<GroupWork> Work);
+
+/// <summary>Stages of a group instance that belong to a step instance.</summary>
+public sealed record GroupWork(GroupInstance Group, IReadOnlyList<int> Stages);
+
+/// <summary>A procedure on a car: its steps and groups at the places chosen for the job.</summary>
+public sealed class PlacedProcedure
+{
+    private readonly Dictionary<string, StepInstance> steps = [];
+    private readonly Dictionary<(string Group, string Place), GroupInstance> groups = [];
+
+    /// <summary>Places a procedure.</summary>
+    /// <param name="procedure">The job's snapshot.</param>
+    /// <param name="register">The joint register the procedure was checked against: it gives the counts.</param>
+    /// <param name="places">Places of this job; a step or group elsewhere is left out.</param>
+    public PlacedProcedure(Procedure procedure, JointRegister register, IReadOnlyCollection<string> places)
+    {
+        Procedure = procedure;
+        foreach (var group in procedure.Groups)
+        {
+            var kind = register.Kinds[group.Key];
+            foreach (var place in kind.Places.Where(place => places.Contains(place) || !IsCorner(procedure, place)))
+            {
+                groups[(group.Id, place)] = new GroupInstance(group, place, kind.Positions);
+            }
+        }
+
+        foreach (var step in procedure.Steps)
+        {
+            foreach (var place in step.Per == StepPer.Car ? [null] : step.Places.Where(places.Contains).Cast<string?>())
+            {
+                var id = place is null ? step.Id : $"{step.Id}@{place}";
+                steps[id] = new StepInstance(id, step, place, [.. Earlier(step, place)], [.. WorkOf(step, place)]);
+            }
+        }
+    }
+
+    /// <summary>The document.</summary>
+    public Procedure Procedure { get; }
+
+    /// <summary>Step instances in working order.</summary>
+    public IReadOnlyCollection<StepInstance> Steps => steps.Values;
+
+    /// <summary>Every group instance of the job.</summary>
+    public IReadOnlyCollection<GroupInstance> Groups => groups.Values;
+
+    /// <summary>The step instance, or null when this job has none of that id.</summary>
+    public StepInstance? Step(string id) => steps.GetValueOrDefault(id);
+
+    /// <summary>The group instance, or null when this job has none there.</summary>
+    public GroupInstance? Group(string id, string place) => groups.GetValueOrDefault((id, place));
+
+    /// <summary>The instances of a step that concern this place: the one there, or all where either side is per car.</summary>
+    public IEnumerable<StepInstance> InstancesFor(string step, string? place) =>
+        steps.Values.Where(instance => instance.Step.Id == step
+            && (place is null || instance.Place is null || instance.Place == place));
+
+    private IEnumerable<StepInstance> Earlier(Step step, string? place) =>
+        step.WaitsFor.OfType<WaitsFor.ForStep>().SelectMany(wait => InstancesFor(wait.Step, place));
+
+    private IEnumerable<GroupWork> WorkOf(Step step, string? place) =>
+        from work in step.Work
+        from instance in groups.Values
+        where instance.Group.Id == work.Group && (place is null || instance.Place == place)
+        select new GroupWork(instance, work.Stages);
+
+    private static bool IsCorner(Procedure procedure, string place) =>
+        procedure.Steps.Any(step => step.Places.Contains(place));
+}

@@ -1,0 +1,66 @@
+namespace ShopJobs.Domain.Procedures;
+
+/// <summary>A step is done once for the car, or once at each place.</summary>
+public enum StepPer
+{
+    Car,
+    Place,
+}
+
+/// <summary>One thing to be ticked, in words that name the state, not "checked".</summary>
+public sealed record Tick(string Id, string Text);
+
+/// <summary>One value to be measured. Limits are inclusive; null where the instruction gives none.</summary>
+public sealed record Measure(string Id, string Text, string Unit, decimal? Minimum, decimal? Maximum);
+
+/// <summary>Stages of a group that are done in a step.</summary>
+public sealed record StepWork(string Group, IReadOnlyList<int> Stages);
+
+/// <summary>What a step waits for.</summary>
+public abstract record WaitsFor
+{
+    /// <summary>Another step is signed: at the same place, or at all places where one of the two is per car.</summary>
+    public sealed record ForStep(string Step) : WaitsFor;
+
+    /// <summary>Every position of a group has this stage, witnessed where asked.</summary>
+    public sealed record ForGroup(string Group, int Stage) : WaitsFor;
+
+    /// <summary>A result stands.</summary>
+    public sealed record ForResult(string Name) : WaitsFor;
+
+    /// <summary>So many hours have passed since the last final pull of a group.</summary>
+    public sealed record ForCure(string Group, decimal Hours) : WaitsFor;
+
+    private WaitsFor()
+    {
+    }
+}
+
+/// <summary>One step of a procedure, written once and placed.</summary>
+/// <param name="Id">Id inside the procedure.</param>
+/// <param name="Title">Verb first.</param>
+/// <param name="Per">Once for the car or at each place.</param>
+/// <param name="Places">Places of the step; empty for a step per car.</param>
+/// <param name="Cautions">Shown before the action.</param>
+/// <param name="Lines">One action a line.</param>
+/// <param name="Ticks">Things to be ticked.</param>
+/// <param name="Measures">Values to be measured.</param>
+/// <param name="Records">Results that must stand before the step is signed.</param>
+/// <param name="Work">Groups and stages done here.</param>
+/// <param name="Interleaved">Position by position through all groups of the step, instead of group by group.</param>
+/// <param name="Opens">Joint keys opened here, outside the step's own groups.</param>
+/// <param name="WaitsFor">What it waits for.</param>
+public sealed record Step(
+    string Id,
+    string Title,
+    StepPer Per,
+    IReadOnlyList<string> Places,
+    IReadOnlyList<string> Cautions,
+    IReadOnlyList<string> Lines,
+    IReadOnlyList<Tick> Ticks,
+    IReadOnlyList<Measure> Measures,
+    IReadOnlyList<string> Records,
+    IReadOnlyList<StepWork> Work,
+    bool Interleaved,
+    IReadOnlyList<string> Opens,
+    IReadOnlyList<WaitsFor> WaitsFor);
