@@ -10,12 +10,12 @@ public sealed record GroupInstance(JointGroup Group, string Place, int Count)
     public IEnumerable<JointPosition> Positions => Enumerable.Range(1, Count).Select(Joint.At);
 }
 
+/// <summary>Stages of a group instance that belong to a step instance.</summary>
+public sealed record GroupWork(GroupInstance Instance, IReadOnlyList<int> Stages);
+
 /// <summary>One step at one place, or the one instance of a step per car.</summary>
 /// <param name="Id"><c>step@place</c>, or the step's id where it is per car.</param>
-public sealed record StepInstance(string Id, Step Step, string? Place, IReadOnlyList<StepInstance> After, IReadOnlyList<GroupWork> Work);
-
-/// <summary>Stages of a group instance that belong to a step instance.</summary>
-public sealed record GroupWork(GroupInstance Group, IReadOnlyList<int> Stages);
+public sealed record StepInstance(string Id, Step Step, string? Place, IReadOnlyList<GroupWork> Work);
 
 /// <summary>A procedure on a car: its steps and groups at the places chosen for the job.</summary>
 public sealed class PlacedProcedure
@@ -30,10 +30,11 @@ public sealed class PlacedProcedure
     public PlacedProcedure(Procedure procedure, JointRegister register, IReadOnlyCollection<string> places)
     {
         Procedure = procedure;
+        Register = register;
         foreach (var group in procedure.Groups)
         {
             var kind = register.Kinds[group.Key];
-            foreach (var place in kind.Places.Where(place => places.Contains(place) || !IsCorner(procedure, place)))
+            foreach (var place in kind.Places.Where(places.Contains))
             {
                 groups[(group.Id, place)] = new GroupInstance(group, place, kind.Positions);
             }
@@ -44,13 +45,16 @@ public sealed class PlacedProcedure
             foreach (var place in step.Per == StepPer.Car ? [null] : step.Places.Where(places.Contains).Cast<string?>())
             {
                 var id = place is null ? step.Id : $"{step.Id}@{place}";
-                steps[id] = new StepInstance(id, step, place, [.. Earlier(step, place)], [.. WorkOf(step, place)]);
+                steps[id] = new StepInstance(id, step, place, [.. WorkOf(step, place)]);
             }
         }
     }
 
     /// <summary>The document.</summary>
     public Procedure Procedure { get; }
+
+    /// <summary>The register it was placed with.</summary>
+    public JointRegister Register { get; }
 
     /// <summary>Step instances in working order.</summary>
     public IReadOnlyCollection<StepInstance> Steps => steps.Values;
@@ -65,19 +69,28 @@ public sealed class PlacedProcedure
     public GroupInstance? Group(string id, string place) => groups.GetValueOrDefault((id, place));
 
     /// <summary>The instances of a step that concern this place: the one there, or all where either side is per car.</summary>
-    public IEnumerable<StepInstance> InstancesFor(string step, string? place) =>
+    public IEnumerable<StepInstance> StepsFor(string step, string? place) =>
         steps.Values.Where(instance => instance.Step.Id == step
             && (place is null || instance.Place is null || instance.Place == place));
 
-    private IEnumerable<StepInstance> Earlier(Step step, string? place) =>
-        step.WaitsFor.OfType<WaitsFor.ForStep>().SelectMany(wait => InstancesFor(wait.Step, place));
+    /// <summary>The instances of a group that concern this place.</summary>
+    public IEnumerable<GroupInstance> GroupsFor(string group, string? place) =>
+        groups.Values.Where(instance => instance.Group.Id == group && (place is null || instance.Place == place));
+
+    /// <summary>The step instances that this one waits for directly.</summary>
+    public IEnumerable<StepInstance> Before(StepInstance instance) =>
+        instance.Step.WaitsFor.OfType<WaitsFor.ForStep>().SelectMany(wait => StepsFor(wait.Step, instance.Place));
+
+    /// <summary>All places a procedure can be put on: those of its steps and of its groups' joint kinds.</summary>
+    public static IReadOnlyList<string> PlacesOf(Procedure procedure, JointRegister register) =>
+    [
+        .. procedure.Steps.SelectMany(step => step.Places)
+            .Concat(procedure.Groups.SelectMany(group => register.Kinds[group.Key].Places))
+            .Distinct(),
+    ];
 
     private IEnumerable<GroupWork> WorkOf(Step step, string? place) =>
         from work in step.Work
-        from instance in groups.Values
-        where instance.Group.Id == work.Group && (place is null || instance.Place == place)
+        from instance in GroupsFor(work.Group, place)
         select new GroupWork(instance, work.Stages);
-
-    private static bool IsCorner(Procedure procedure, string place) =>
-        procedure.Steps.Any(step => step.Places.Contains(place));
 }
