@@ -34,13 +34,6 @@ public enum RedoScope
     Position,
 }
 
-/// <summary>What the instruction says of run-down (prevailing) torque.</summary>
-public enum RunDown
-{
-    NotStated,
-    Includes,
-    Add,
-}
 
 /// <summary>The fastener as a part.</summary>
 public sealed record Hardware(string Name, HardwareReuse Reuse);

@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>One entry as it stands in a logbook.</summary>
+public sealed record Recorded(long Number, DateTime At, PersonId Person, Entry Entry);
+
+/// <summary>A sign-off of a step.</summary>
+public sealed record SignOff(long Number, DateTime At, PersonId Person, StepConfirmed Fact);
+
+/// <summary>A job on this car.</summary>
+public sealed record JobBook(JobId Id, long Number, DateTime StartedAt, JobStarted Fact)
+{
+    /// <summary>Newest sign-off of each step instance, voided ones included.</summary>
+    public ImmutableDictionary<string, SignOff> SignOffs { get; init; } = ImmutableDictionary<string, SignOff>.Empty;
+
+    /// <summary>True once anything was opened, fitted, tightened or signed under it.</summary>
+    public bool Begun { get; init; }
+
+    /// <summary>Release that ended it; 0 while it runs.</summary>
+    public long ClosedBy { get; init; }
+
+    /// <summary>True while it runs.</summary>
+    public bool IsRunning => ClosedBy == 0;
+}
+
+/// <summary>The newest record of a result.</summary>
+public sealed record ResultBook(long Number, DateTime At, PersonId Person, ResultRecorded Fact)
+{
+    /// <summary>Entry that undid it; 0 while it stands.</summary>
+    public long VoidBy { get; init; }
+}
+
+/// <summary>The newest release of a kind.</summary>
+public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Released Fact)
+{
+    /// <summary>Entry that ended it; 0 while it stands.</summary>
+    public long VoidBy { get; init; }
+}
+
+/// <summary>An issued version of the work summary.</summary>
+public sealed record SummaryBook(long Number, DateTime At, SummaryIssued Fact)
+{
+    /// <summary>Entry after which it no longer says what is so; 0 while it does.</summary>
+    public long SupersededBy { get; init; }
+}
+
+/// <summary>What a correction may name: an entry, its doer and the positions or step it is about.</summary>
+public sealed record Correctable(Entry Entry, PersonId Person);
+
+/// <summary>A correction that was made.</summary>
+public sealed record CorrectionBook(long Number, PersonId Person, Corrected Fact, bool Confirmed);
+
+/// <summary>Everything the entries of one car say. Nothing else holds a status of the car.</summary>
+public sealed partial record CarState
+{
+    /// <summary>A car nobody wrote about yet.</summary>
+    public static readonly CarState Empty = new();
+
+    private CarState()
+    {
+    }
+
+    /// <summary>Number of the newest entry.</summary>
+    public long Number { get; init; }
+
+    /// <summary>Jobs, running and ended.</summary>
+    public ImmutableDictionary<JobId, JobBook> Jobs { get; init; } = ImmutableDictionary<JobId, JobBook>.Empty;
+
+    /// <summary>The car's condition as last declared, by aspect.</summary>
+    public ImmutableDictionary<string, string> Conditions { get; init; } = ImmutableDictionary<string, string>.Empty;
+
+    /// <summary>Positions that any entry names; all others are as found.</summary>
+    public ImmutableDictionary<JointPosition, PositionBook> Positions { get; init; } =
+        ImmutableDictionary<JointPosition, PositionBook>.Empty;
+
+    /// <summary>Results by name.</summary>
+    public ImmutableDictionary<string, ResultBook> Results { get; init; } = ImmutableDictionary<string, ResultBook>.Empty;
+
+    /// <summary>Results and settings undone, by name, with the entry that undid them, until they are recorded again.</summary>
+    public ImmutableDictionary<string, long> Undone { get; init; } = ImmutableDictionary<string, long>.Empty;
+
+    /// <summary>Newest release of each kind.</summary>
+    public ImmutableDictionary<ReleaseKind, ReleaseBook> Releases { get; init; } =
+        ImmutableDictionary<ReleaseKind, ReleaseBook>.Empty;
+
+    /// <summary>Issued summaries by version order.</summary>
+    public ImmutableList<SummaryBook> Summaries { get; init; } = [];
+
+    /// <summary>Entries that no longer stand: voided, opened over, undone. Sign-offs that rest on one are void.</summary>
+    public ImmutableHashSet<long> Fallen { get; init; } = [];
+
+    /// <summary>Corrections by number.</summary>
+    public ImmutableDictionary<long, CorrectionBook> Corrections { get; init; } =
+        ImmutableDictionary<long, CorrectionBook>.Empty;
+
+    /// <summary>Entries that a correction may name.</summary>
+    public ImmutableDictionary<long, Correctable> Correctables { get; init; } =
+        ImmutableDictionary<long, Correctable>.Empty;
+
+    /// <summary>The book of a position; as found where no entry names it.</summary>
+    public PositionBook Of(JointPosition position) =>
+        Positions.TryGetValue(position, out var book) ? book : new PositionBook(position);
+
+    /// <summary>True when the car is declared to be so.</summary>
+    public bool Is(CarCondition condition) =>
+        Conditions.TryGetValue(condition.Aspect, out var value) && value == condition.Value;
+
+    /// <summary>Jobs that run, oldest first.</summary>
+    public IEnumerable<JobBook> RunningJobs => Jobs.Values.Where(job => job.IsRunning).OrderBy(job => job.Number);
+
+    /// <summary>True when a road release was given after this entry: the car may have been driven since.</summary>
+    public bool DrivenSince(long entry) =>
+        Releases.Where(release => release.Key != ReleaseKind.Move).Any(release => release.Value.Number > entry);
+
+    /// <summary>Pure and total over the known entries: the state after one more entry.</summary>
+    public CarState Apply(Recorded recorded)
+    {
+        ArgumentNullException.ThrowIfNull(recorded);
+        var next = recorded.Entry switch
+        {
+            JobStarted fact => this with { Jobs = Jobs.Add(fact.Job, new JobBook(fact.Job, recorded.Number, recorded.At, fact)) },
+            CarConditionDeclared fact => this with
+            {
+                Conditions = Conditions.SetItems(fact.Conditions.Select(c => KeyValuePair.Create(c.Aspect, c.Value))),
+            },
+            StepConfirmed fact => Signed(recorded, fact),
+            ResultRecorded fact => WithResult(recorded, fact),
+            Opened fact => WithOpened(recorded, fact),
+            FittedNew fact => WithFitted(recorded, fact),
+            HandTightened fact => WithHandTight(recorded, fact),
+            TorqueRecorded fact => WithTorque(recorded, fact),
+            Settled fact => WithSettled(recorded, fact),
+            Witnessed fact => WithWitness(recorded, fact),
+            PositionHeld fact => WithHolds(fact.Positions, new Hold(recorded.Number, recorded.Person, HoldReason.Held)),
+            Decided fact => WithDecision(recorded, fact),
+            Corrected fact => WithCorrection(recorded, fact),
+            CorrectionConfirmed fact => WithConfirmation(fact),
+            Released fact => WithRelease(recorded, fact),
+            SummaryIssued fact => this with { Summaries = Superseded(recorded.Number).Add(new SummaryBook(recorded.Number, recorded.At, fact)) },
+            _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a car's logbook.", nameof(recorded)),
+        };
+        return next with { Number = recorded.Number };
+    }
+
+    private CarState Begin(JobId job) =>
+        Jobs.TryGetValue(job, out var book) && !book.Begun ? this with { Jobs = Jobs.SetItem(job, book with { Begun = true }) } : this;
+
+    private CarState Put(PositionBook book) => this with { Positions = Positions.SetItem(book.Position, book) };
+
+    private CarState Remember(Recorded recorded) =>
+        this with { Correctables = Correctables.Add(recorded.Number, new Correctable(recorded.Entry, recorded.Person)) };
+
+    private ImmutableList<SummaryBook> Superseded(long by) =>
+        Summaries.IsEmpty || Summaries[^1].SupersededBy != 0
+            ? Summaries
+            : Summaries.SetItem(Summaries.Count - 1, Summaries[^1] with { SupersededBy = by });
+
+    private CarState EndReleases(long by)
+    {
+        var standing = Releases.Where(release => release.Value.VoidBy == 0).ToList();
+        return this with
+        {
+            Releases = standing.Count == 0
+                ? Releases
+                : Releases.SetItems(standing.Select(r => KeyValuePair.Create(r.Key, r.Value with { VoidBy = by }))),
+            Summaries = Superseded(by),
+        };
+    }
+}

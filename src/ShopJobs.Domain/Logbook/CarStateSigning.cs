@@ -1,0 +1,169 @@
+using System.Collections.Immutable;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+// How signatures, witnesses, decisions, corrections and releases change the state.
+public sealed partial record CarState
+{
+    private CarState Signed(Recorded recorded, StepConfirmed fact)
+    {
+        var next = Begin(fact.Job).Remember(recorded);
+        var job = next.Jobs[fact.Job];
+        var sign = new SignOff(recorded.Number, recorded.At, recorded.Person, fact);
+        return next with { Jobs = next.Jobs.SetItem(fact.Job, job with { SignOffs = job.SignOffs.SetItem(fact.Step, sign) }) };
+    }
+
+    private CarState WithWitness(Recorded recorded, Witnessed fact)
+    {
+        var next = Remember(recorded);
+        foreach (var book in next.PositionsOf(fact.Records).ToList())
+        {
+            var seen = book with
+            {
+                Pulls = [.. book.Pulls.Select(pull => fact.Records.Contains(pull.Number)
+                    ? pull with { WitnessedBy = fact.Accepted ? recorded.Number : null }
+                    : pull)],
+            };
+            next = next.Put(fact.Accepted
+                ? seen
+                : seen with { Holds = seen.Holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.WitnessRejected)) });
+        }
+
+        return fact.Accepted ? next : next.EndReleases(recorded.Number);
+    }
+
+    private CarState WithDecision(Recorded recorded, Decided fact)
+    {
+        var book = Of(fact.Position);
+        var holds = book.Holds;
+        foreach (var hold in book.Holds.Where(hold => fact.About.Contains(hold.Number)))
+        {
+            var carriedOut = fact.Disposition == Disposition.UseAsIs || book.OpenedBy > hold.Number;
+            holds = carriedOut ? holds.Remove(hold) : holds.Replace(hold, hold with { Decision = fact.Disposition });
+        }
+
+        if (fact.Doubts.Count > 0 && fact.Disposition != Disposition.UseAsIs)
+        {
+            holds = holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.ToolInDoubt, fact.Disposition));
+        }
+
+        return Put(book with
+        {
+            Holds = holds,
+            DoubtsDecided = book.DoubtsDecided.AddRange(fact.Doubts),
+            NewHardwareSince = fact.Disposition == Disposition.Replace
+                ? fact.About.DefaultIfEmpty(recorded.Number).Max()
+                : book.NewHardwareSince,
+            Pulls = fact.Disposition == Disposition.UseAsIs
+                ? [.. book.Pulls.Select(pull => fact.About.Contains(pull.Number) ? pull with { AcceptedBy = recorded.Number } : pull)]
+                : book.Pulls,
+        }) with
+        { Summaries = Superseded(recorded.Number) };
+    }
+
+    private CarState WithCorrection(Recorded recorded, Corrected fact)
+    {
+        var target = Correctables[fact.Target].Entry;
+        var next = this with
+        {
+            Corrections = Corrections.Add(recorded.Number, new CorrectionBook(recorded.Number, recorded.Person, fact, false)),
+            Fallen = Fallen.Add(fact.Target),
+        };
+        next = target switch
+        {
+            TorqueRecorded => next.Recorrect(fact.Target, pull => pull with
+            {
+                Voided = fact.Restated is null || pull.Voided,
+                Restated = fact.Restated ?? pull.Restated,
+                CorrectionConfirmed = false,
+                WitnessedBy = null,
+            }),
+            Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
+            Settled settled => next.Unsettle(settled),
+            HandTightened hand => next.Untighten(fact.Target, hand),
+            ResultRecorded result => next.Undo(recorded.Number, [Parse(result.Name)]),
+            _ => next,
+        };
+        return next.EndReleases(recorded.Number);
+    }
+
+    private CarState WithConfirmation(CorrectionConfirmed fact)
+    {
+        var correction = Corrections[fact.Correction];
+        var next = this with { Corrections = Corrections.SetItem(fact.Correction, correction with { Confirmed = true }) };
+        return Correctables[correction.Fact.Target].Entry is TorqueRecorded
+            ? next.Recorrect(correction.Fact.Target, pull => pull with { CorrectionConfirmed = true })
+            : next;
+    }
+
+    private CarState WithRelease(Recorded recorded, Released fact)
+    {
+        var jobs = Jobs.SetItems(fact.Closes.Select(id => KeyValuePair.Create(id, Jobs[id] with { ClosedBy = recorded.Number })));
+        return this with
+        {
+            Jobs = jobs,
+            Releases = Releases.SetItem(fact.Kind, new ReleaseBook(recorded.Number, recorded.At, recorded.Person, fact)),
+            Summaries = Superseded(recorded.Number),
+        };
+    }
+
+    private IEnumerable<PositionBook> PositionsOf(IReadOnlyList<long> pulls) =>
+        Positions.Values.Where(book => book.Pulls.Any(pull => pulls.Contains(pull.Number)));
+
+    private CarState Recorrect(long number, Func<Pull, Pull> change)
+    {
+        var fact = (TorqueRecorded)Correctables[number].Entry;
+        var book = Of(fact.Position);
+        var index = book.Pulls.FindIndex(pull => pull.Number == number);
+        if (index < 0)
+        {
+            return this;
+        }
+
+        var witness = book.Pulls[index].WitnessedBy;
+        return Put(book with { Pulls = book.Pulls.SetItem(index, change(book.Pulls[index])) })
+            with
+        { Fallen = witness is { } seen ? Fallen.Add(seen) : Fallen };
+    }
+
+    private CarState Unwitness(long number, Witnessed fact)
+    {
+        var next = this;
+        foreach (var book in PositionsOf(fact.Records).ToList())
+        {
+            next = next.Put(book with
+            {
+                Pulls = [.. book.Pulls.Select(pull => pull.WitnessedBy == number ? pull with { WitnessedBy = null } : pull)],
+            });
+        }
+
+        return next;
+    }
+
+    private CarState Unsettle(Settled fact)
+    {
+        var next = this;
+        foreach (var position in fact.Positions)
+        {
+            next = next.Put(next.Of(position) with { SettledBy = 0, Settled = null });
+        }
+
+        return next;
+    }
+
+    private CarState Untighten(long number, HandTightened fact)
+    {
+        var next = this;
+        foreach (var book in fact.Positions.Select(Of).Where(book => book.HandTightBy == number))
+        {
+            next = next.Put(book with { Fitting = Fitting.Open, HandTightBy = 0 });
+        }
+
+        return next;
+    }
+
+    private static Undone Parse(string name) => name.StartsWith("setting:", StringComparison.Ordinal)
+        ? new Undone(UndoneKind.Setting, name["setting:".Length..])
+        : new Undone(UndoneKind.Result, name);
+}

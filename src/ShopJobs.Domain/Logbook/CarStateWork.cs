@@ -1,0 +1,162 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+// How the work on joints changes the state.
+public sealed partial record CarState
+{
+    private CarState WithOpened(Recorded recorded, Opened fact)
+    {
+        var next = fact.Job is { } job ? Begin(job) : this;
+        foreach (var position in fact.Positions.Concat(fact.AlsoOpened))
+        {
+            next = next.OpenOne(recorded, position, fact.Job);
+        }
+
+        next = next.Undo(recorded.Number, fact.Undid);
+        return next.EndReleases(recorded.Number);
+    }
+
+    private CarState OpenOne(Recorded recorded, JointPosition position, JobId? job)
+    {
+        var book = Of(position);
+        var fallen = book.Pulls.Select(pull => pull.Number)
+            .Concat(book.Pulls.Select(pull => pull.WitnessedBy ?? 0))
+            .Append(book.HandTightBy)
+            .Append(book.SettledBy)
+            .Where(number => number > 0);
+        return (this with { Fallen = Fallen.Union(fallen) }).Put(book with
+        {
+            Cycle = book.Cycle + 1,
+            Fitting = Fitting.Open,
+            OpenedBy = recorded.Number,
+            Since = recorded.At,
+            HandTightBy = 0,
+            BackOffFor = 0,
+            SettledBy = 0,
+            Settled = null,
+            InForce = job ?? book.InForce,
+            Pulls = [],
+            Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
+            DoubtsDecided = [],
+            Workers = [],
+        });
+    }
+
+    private CarState Undo(long by, IReadOnlyList<Undone> undone)
+    {
+        var next = this;
+        foreach (var (kind, name) in undone)
+        {
+            var key = new Undone(kind, name).ToString();
+            next = next with { Undone = next.Undone.SetItem(key, by) };
+            if (next.Results.TryGetValue(key, out var result) && result.VoidBy == 0)
+            {
+                next = next with
+                {
+                    Results = next.Results.SetItem(key, result with { VoidBy = by }),
+                    Fallen = next.Fallen.Add(result.Number),
+                };
+            }
+        }
+
+        return next;
+    }
+
+    private CarState WithResult(Recorded recorded, ResultRecorded fact)
+    {
+        var next = Remember(recorded);
+        next = next with
+        {
+            Results = next.Results.SetItem(fact.Name, new ResultBook(recorded.Number, recorded.At, recorded.Person, fact)),
+            Undone = next.Undone.Remove(fact.Name),
+        };
+        return fact.Undid.Count == 0 ? next : next.Undo(recorded.Number, fact.Undid).EndReleases(recorded.Number);
+    }
+
+    private CarState WithFitted(Recorded recorded, FittedNew fact)
+    {
+        var next = Begin(fact.Job);
+        foreach (var position in fact.Positions)
+        {
+            var book = next.Of(position);
+            next = next.Put(book with
+            {
+                Fitting = Fitting.NewHardware,
+                HandTightBy = 0,
+                FittedNewBy = recorded.Number,
+                InForce = fact.Job,
+                Workers = book.Workers.Add(recorded.Person),
+            });
+        }
+
+        return next;
+    }
+
+    private CarState WithHandTight(Recorded recorded, HandTightened fact)
+    {
+        var next = Begin(fact.Job).Remember(recorded);
+        foreach (var position in fact.Positions)
+        {
+            var book = next.Of(position);
+            var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers);
+            next = next.Put(fact.Problems.Count > 0
+                ? book with { Workers = workers }
+                : book with
+                {
+                    Fitting = Fitting.HandTight,
+                    HandTightBy = recorded.Number,
+                    Since = recorded.At,
+                    InForce = fact.Job,
+                    Workers = workers,
+                });
+        }
+
+        return next;
+    }
+
+    private CarState WithTorque(Recorded recorded, TorqueRecorded fact)
+    {
+        var next = Begin(fact.Job).Remember(recorded);
+        var book = next.Of(fact.Position);
+        var short_ = fact.Problems is [HoldReason.UnderRange];
+        var held = fact.Problems.Count > 0 && !short_;
+        next = next.Put(book with
+        {
+            Fitting = fact.Problems.Count == 0 ? Fitting.HandTight : book.Fitting,
+            InForce = book.InForce ?? fact.Job,
+            Pulls = book.Pulls.Add(new Pull(recorded.Number, recorded.At, recorded.Person, fact)),
+            Holds = held ? book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0])) : book.Holds,
+            BackOffFor = short_ && fact.Spec.IfShort != IfShort.Continue ? recorded.Number : book.BackOffFor,
+            NewHardwareSince = short_ && fact.Spec.IfShort == IfShort.Replace ? recorded.Number : book.NewHardwareSince,
+            Workers = book.Workers.Add(recorded.Person).Union(fact.Helpers),
+        });
+        return held ? next.EndReleases(recorded.Number) : next;
+    }
+
+    private CarState WithSettled(Recorded recorded, Settled fact)
+    {
+        var next = Remember(recorded);
+        foreach (var position in fact.Positions)
+        {
+            var book = next.Of(position);
+            next = next.Put(fact.Problems.Count == 0
+                ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact), Workers = book.Workers.Add(recorded.Person) }
+                : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0])) });
+        }
+
+        return fact.Problems.Count == 0 ? next with { Summaries = next.Superseded(recorded.Number) } : next.EndReleases(recorded.Number);
+    }
+
+    private CarState WithHolds(IReadOnlyList<JointPosition> positions, Hold hold)
+    {
+        var next = this;
+        foreach (var position in positions)
+        {
+            var book = next.Of(position);
+            next = next.Put(book with { Holds = book.Holds.Add(hold), Workers = book.Workers.Add(hold.By) });
+        }
+
+        return next.EndReleases(hold.Number);
+    }
+}

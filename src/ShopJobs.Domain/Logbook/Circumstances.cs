@@ -1,0 +1,25 @@
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Who acts, when, and what is known beside the car's own logbook.</summary>
+/// <param name="Person">The actor: for a signature, the verified signer.</param>
+/// <param name="Rights">Rights of the actor on this day.</param>
+/// <param name="At">The server's instant, UTC.</param>
+/// <param name="Today">The shop's date at that instant.</param>
+/// <param name="Register">The shop's joint register.</param>
+/// <param name="Placed">The placed procedure of a job.</param>
+/// <param name="Tool">The state of a tool; <see cref="ToolState.Empty"/> when unknown.</param>
+public sealed record Circumstances(
+    PersonId Person,
+    IReadOnlySet<Right> Rights,
+    DateTime At,
+    DateOnly Today,
+    JointRegister Register,
+    Func<JobBook, PlacedProcedure> Placed,
+    Func<ToolId, ToolState> Tool)
+{
+    /// <summary>True when the actor has the right.</summary>
+    public bool May(Right right) => Rights.Contains(right);
+}

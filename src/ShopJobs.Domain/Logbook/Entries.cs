@@ -1,0 +1,212 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>SHA-256 of salt and bytes of a content row, in hex. Text, names and snapshots live there, never in an entry.</summary>
+public readonly record struct ContentDigest(string Hex);
+
+/// <summary>A value somebody measured, with its unit as entered.</summary>
+public readonly record struct MeasuredValue(string Name, decimal Value, string Unit);
+
+/// <summary>One fact of a logbook, in the past tense. Who, when and where stand in its envelope.</summary>
+public abstract record Entry;
+
+/// <summary>A procedure was put on the car.</summary>
+public sealed record JobStarted(
+    JobId Job, string Procedure, string Revision, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Entry;
+
+/// <summary>The car is like this from now on; aspects not named stay as they were.</summary>
+public sealed record CarConditionDeclared(IReadOnlyList<CarCondition> Conditions) : Entry;
+
+/// <summary>A step was signed, with what it rests on. Not applicable is a sign-off with a reason, and no result.</summary>
+public sealed record StepConfirmed(
+    JobId Job,
+    string Step,
+    IReadOnlyList<string> Ticks,
+    IReadOnlyList<MeasuredValue> Values,
+    IReadOnlyList<long> RestsOn,
+    bool NotApplicable,
+    ContentDigest? Reason,
+    string Shown) : Entry;
+
+/// <summary>How a result was come by; never mixed.</summary>
+public enum ResultBasis
+{
+    Measured,
+    LookedAt,
+    Declared,
+}
+
+/// <summary>A result such as an alignment or an odometer reading. Undid is what changing a setting undid.</summary>
+public sealed record ResultRecorded(
+    string Name,
+    IReadOnlyList<MeasuredValue> Values,
+    ResultBasis Basis,
+    string? Instrument,
+    IReadOnlyList<string> Conditions,
+    JobId? Job,
+    string? Step,
+    IReadOnlyList<Undone> Undid) : Entry;
+
+/// <summary>Positions were taken apart, backed off or, for temporary hardware, removed.</summary>
+/// <param name="Positions">Opened by hand, the whole joint where its group is redone as a joint.</param>
+/// <param name="AlsoOpened">Opened with them: what rides on them and the joints they undo.</param>
+/// <param name="Undid">Results and settings void from here.</param>
+public sealed record Opened(
+    IReadOnlyList<JointPosition> Positions,
+    IReadOnlyList<JointPosition> AlsoOpened,
+    IReadOnlyList<Undone> Undid,
+    JobId? Job,
+    ContentDigest? Reason) : Entry;
+
+/// <summary>New hardware went on.</summary>
+public sealed record FittedNew(
+    IReadOnlyList<JointPosition> Positions, JobId Job, string Group, string Hardware, string? Lot) : Entry;
+
+/// <summary>Run down by hand. With problems the position stays what it was.</summary>
+public sealed record HandTightened(
+    IReadOnlyList<JointPosition> Positions,
+    JobId Job,
+    string Group,
+    IReadOnlyList<PersonId> Helpers,
+    IReadOnlyList<HoldReason> Problems) : Entry;
+
+/// <summary>What kind of torque was recorded; never mixed. Only the first two bring a joint to torque.</summary>
+public enum TorqueKind
+{
+    SettingConfirmed,
+    Reading,
+    RunDown,
+    BreakAway,
+    Residual,
+}
+
+/// <summary>The specification in force for a pull, copied so that it can be re-judged later. Torques in N·m.</summary>
+/// <param name="Stages">Stages of the group; the last is final.</param>
+/// <param name="Visits">How often this stage visits the position.</param>
+/// <param name="Minimum">Lower end of the permitted range, inside.</param>
+/// <param name="Maximum">Upper end of the permitted range, inside.</param>
+/// <param name="Instructed">Torque the tool was to be set to.</param>
+/// <param name="HalfGraduation">A confirmed setting may differ from the instructed one by no more than this.</param>
+/// <param name="SettingLimit">Where a jam pair drives: the setting may never be above this.</param>
+/// <param name="AsksWitness">A second person must look at this stage.</param>
+public sealed record SpecificationInForce(
+    int Stages,
+    int Visits,
+    decimal Minimum,
+    decimal Maximum,
+    decimal Instructed,
+    decimal HalfGraduation,
+    decimal? SettingLimit,
+    bool AsksWitness,
+    RiskClass Risk,
+    IfShort IfShort,
+    ReTorque? ReTorque);
+
+/// <summary>One pull on one cell. With problems it does not count.</summary>
+/// <param name="Cycle">Openings of the position before this pull.</param>
+/// <param name="Visit">Index in the stage's order of visits, from 0.</param>
+/// <param name="On">Shop's date: calibration is judged by the day.</param>
+/// <param name="RestsOn">Numbers of the lower-stage and hand-tight entries it rests on.</param>
+public sealed record TorqueRecorded(
+    JobId Job,
+    string Group,
+    JointPosition Position,
+    int Cycle,
+    int Stage,
+    int Visit,
+    TorqueKind Kind,
+    EnteredTorque Value,
+    ToolId Tool,
+    DateOnly On,
+    SpecificationInForce Spec,
+    IReadOnlyList<PersonId> Helpers,
+    IReadOnlyList<long> RestsOn,
+    IReadOnlyList<HoldReason> Problems) : Entry;
+
+/// <summary>Re-torqued after the drive: moved or not, by what angle. With problems it does not settle and holds.</summary>
+public sealed record Settled(
+    IReadOnlyList<JointPosition> Positions,
+    JobId Job,
+    string Group,
+    bool Moved,
+    decimal? AngleDegrees,
+    TorqueKind Kind,
+    EnteredTorque Value,
+    ToolId Tool,
+    DateOnly On,
+    IReadOnlyList<HoldReason> Problems) : Entry;
+
+/// <summary>How the witness looked.</summary>
+public enum WitnessMethod
+{
+    LookedAtMark,
+    FirstMovement,
+}
+
+/// <summary>A second person looked at the named records of one group instance. Not accepted holds every one of them.</summary>
+public sealed record Witnessed(
+    JobId Job,
+    string Group,
+    Joint Joint,
+    int Stage,
+    IReadOnlyList<long> Records,
+    WitnessMethod Method,
+    bool Accepted,
+    ContentDigest? Finding,
+    string Shown) : Entry;
+
+/// <summary>Somebody stopped the work on these positions: breakage, damage, doubt.</summary>
+public sealed record PositionHeld(IReadOnlyList<JointPosition> Positions, ContentDigest Reason) : Entry;
+
+/// <summary>What is to be done with a held position.</summary>
+public enum Disposition
+{
+    UseAsIs,
+    Rework,
+    Replace,
+}
+
+/// <summary>A held position was decided by a person with the right, not the doer.</summary>
+/// <param name="About">Numbers of the entries that hold it.</param>
+/// <param name="Doubts">Doubts of tools that hold it.</param>
+/// <param name="Acceptance">Written acceptance by the maker or a named engineer; asked for class A used as is.</param>
+public sealed record Decided(
+    JointPosition Position,
+    Disposition Disposition,
+    IReadOnlyList<long> About,
+    IReadOnlyList<ToolDoubt> Doubts,
+    ContentDigest Reason,
+    ContentDigest? Acceptance,
+    string Shown) : Entry;
+
+/// <summary>One doubt of one tool: the number of its entry in the tool's logbook.</summary>
+public readonly record struct ToolDoubt(ToolId Tool, long Number);
+
+/// <summary>An entry was voided or its value restated. It never makes valid what was not, unless confirmed.</summary>
+/// <param name="Restated">The value as it should have been typed; null voids the entry.</param>
+public sealed record Corrected(long Target, EnteredTorque? Restated, ContentDigest Reason) : Entry;
+
+/// <summary>A second person with the right, not the doer, confirmed a correction.</summary>
+public sealed record CorrectionConfirmed(long Correction, ContentDigest Reason) : Entry;
+
+/// <summary>The car was released.</summary>
+/// <param name="NotChecked">Joints as found, not checked by us.</param>
+/// <param name="LapsesAtKm">Odometer at which a road release lapses because a re-torque is due.</param>
+/// <param name="LapsesOn">Day after which it lapses.</param>
+/// <param name="Acceptance">The customer's written acceptance of a re-torque still due.</param>
+/// <param name="Closes">Jobs that ended with a road or track release: all their steps were signed.</param>
+public sealed record Released(
+    ReleaseKind Kind,
+    IReadOnlyList<JobId> Closes,
+    int NotChecked,
+    decimal? OdometerKm,
+    decimal? LapsesAtKm,
+    DateOnly? LapsesOn,
+    ContentDigest? Acceptance,
+    string Shown) : Entry;
+
+/// <summary>A version of the work summary was issued. The snapshot never changes.</summary>
+public sealed record SummaryIssued(int Version, int? Replaces, ContentDigest Snapshot, long AsOf, string Shown) : Entry;

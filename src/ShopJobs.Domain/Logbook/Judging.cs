@@ -1,0 +1,144 @@
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Judges what the records of a position amount to now. Everything here is derived; nothing is stored.</summary>
+public static class Judging
+{
+    private static readonly HoldReason[] ValueReasons =
+        [HoldReason.UnderRange, HoldReason.OverRange, HoldReason.SettingNotInstructed];
+
+    /// <summary>What is wrong with a value: under, over, or a setting that is not the instructed one; null when nothing is.</summary>
+    /// <remarks>Compared in decimal N·m, both ends inside, no rounding and no tool tolerance.</remarks>
+    public static HoldReason? ValueProblem(TorqueKind kind, decimal newtonMetres, SpecificationInForce spec)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        return newtonMetres > spec.Maximum ? HoldReason.OverRange
+            : newtonMetres < spec.Minimum ? HoldReason.UnderRange
+            : kind == TorqueKind.SettingConfirmed && !IsInstructed(newtonMetres, spec) ? HoldReason.SettingNotInstructed
+            : null;
+    }
+
+    /// <summary>True when the pull meets its own stage's evidence, corrections and decisions included.</summary>
+    public static bool Passes(this CarState state, Pull pull)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(pull);
+        if (pull.Voided || pull.Fact.RestsOn.Any(state.Fallen.Contains))
+        {
+            return false;
+        }
+
+        if (pull.AcceptedBy is not null)
+        {
+            return true;
+        }
+
+        if (pull.Restated is not { } restated)
+        {
+            return pull.Fact.Problems.Count == 0;
+        }
+
+        var others = pull.CorrectionConfirmed ? pull.Fact.Problems.Except(ValueReasons) : pull.Fact.Problems;
+        return !others.Any() && ValueProblem(pull.Fact.Kind, restated.NewtonMetres, pull.Fact.Spec) is null;
+    }
+
+    /// <summary>The newest record of each visit of a stage, confirmed voids left out.</summary>
+    public static IEnumerable<Pull> Newest(this PositionBook book, int stage)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Pulls.Where(pull => pull.Fact.Stage == stage && !pull.IsGone)
+            .GroupBy(pull => pull.Fact.Visit)
+            .Select(visit => visit.MaxBy(pull => pull.Number)!);
+    }
+
+    /// <summary>True when every visit of the stage has a newest record that passes.</summary>
+    public static bool IsDone(this CarState state, PositionBook book, int stage)
+    {
+        var newest = book.Newest(stage).ToList();
+        return newest.Count > 0 && newest.Count >= newest[0].Fact.Spec.Visits && newest.TrueForAll(state.Passes);
+    }
+
+    /// <summary>True when the final stage is done.</summary>
+    public static bool IsAtTorque(this CarState state, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Last is { } last && state.IsDone(book, last.Fact.Spec.Stages);
+    }
+
+    /// <summary>True when the stage needs no witness, was witnessed, or was decided <em>use as is</em>.</summary>
+    public static bool IsWitnessed(this PositionBook book, int stage) =>
+        book.Newest(stage).All(pull => !pull.Fact.Spec.AsksWitness || pull.WitnessedBy is not null || pull.AcceptedBy is not null);
+
+    /// <summary>Doubts of tools that stand on this position and are not decided.</summary>
+    public static IEnumerable<(ToolDoubt Doubt, Pull? Pull)> DoubtsOn(PositionBook book, Func<ToolId, ToolState> tool)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(tool);
+        var pulls = book.Pulls.Where(pull => !pull.IsGone)
+            .SelectMany(pull => tool(pull.Fact.Tool).DoubtsOn(pull.Fact.On, pull.At)
+                .Select(doubt => (new ToolDoubt(pull.Fact.Tool, doubt.Number), (Pull?)pull)));
+        var settled = book.Settled is { } record
+            ? tool(record.Fact.Tool).DoubtsOn(record.Fact.On, record.At)
+                .Select(doubt => (new ToolDoubt(record.Fact.Tool, doubt.Number), (Pull?)null))
+            : [];
+        return pulls.Concat(settled).Where(found => !book.DoubtsDecided.Contains(found.Item1));
+    }
+
+    /// <summary>Re-torque after the drive is asked, the car may have been driven, and it was not done.</summary>
+    public static bool OwesReTorque(this CarState state, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return state.IsAtTorque(book) && book.SettledBy == 0 && book.Last!.Fact.Spec.ReTorque is { IsAsked: true };
+    }
+
+    /// <summary>Stages done, counted from the first, and the number of stages.</summary>
+    public static (int Done, int Of) StagesOf(this CarState state, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (book.Last is not { } last)
+        {
+            return (0, 0);
+        }
+
+        var stages = last.Fact.Spec.Stages;
+        return (Enumerable.Range(1, stages).TakeWhile(stage => state.IsDone(book, stage)).Count(), stages);
+    }
+
+    /// <summary>The state a position shows.</summary>
+    public static PositionState StateOf(this CarState state, JointPosition position, Func<ToolId, ToolState> tool)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var book = state.Of(position);
+        if (!book.Holds.IsEmpty)
+        {
+            return PositionState.Held;
+        }
+
+        if (DoubtsOn(book, tool).Any())
+        {
+            return PositionState.Doubted;
+        }
+
+        return book.Fitting switch
+        {
+            Fitting.AsFound => PositionState.AsFound,
+            Fitting.Open => PositionState.Open,
+            Fitting.NewHardware => PositionState.NotFitted,
+            _ when !state.IsAtTorque(book) => state.StagesOf(book).Done > 0 ? PositionState.Staged : PositionState.HandTight,
+            _ when book.SettledBy > 0 => PositionState.Settled,
+            _ when state.OwesReTorque(book) && state.DrivenSince(book.Last!.Number) => PositionState.Due,
+            _ when book.Last is { WitnessedBy: not null } => PositionState.Checked,
+            _ => PositionState.AtTorque,
+        };
+    }
+
+    /// <summary>The state of a joint: that of its worst position.</summary>
+    public static PositionState StateOf(this CarState state, Joint joint, int positions, Func<ToolId, ToolState> tool) =>
+        Enumerable.Range(1, positions).Min(number => state.StateOf(joint.At(number), tool));
+
+    private static bool IsInstructed(decimal newtonMetres, SpecificationInForce spec) =>
+        Math.Abs(newtonMetres - spec.Instructed) <= spec.HalfGraduation
+        && (spec.SettingLimit is not { } limit || newtonMetres <= limit);
+}

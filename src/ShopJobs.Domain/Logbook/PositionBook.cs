@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What is on a position, apart from torque.</summary>
+public enum Fitting
+{
+    AsFound,
+    Open,
+    NewHardware,
+    HandTight,
+}
+
+/// <summary>One pull of the present cycle, with what happened to its record since.</summary>
+public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecorded Fact)
+{
+    /// <summary>Voided by a correction.</summary>
+    public bool Voided { get; init; }
+
+    /// <summary>The value as restated by a correction.</summary>
+    public EnteredTorque? Restated { get; init; }
+
+    /// <summary>A second person confirmed the correction.</summary>
+    public bool CorrectionConfirmed { get; init; }
+
+    /// <summary>Decided <em>use as is</em>: number of the decision.</summary>
+    public long? AcceptedBy { get; init; }
+
+    /// <summary>Number of the witness's entry.</summary>
+    public long? WitnessedBy { get; init; }
+
+    /// <summary>True at the final stage of its group.</summary>
+    public bool IsFinal => Fact.Stage == Fact.Spec.Stages;
+
+    /// <summary>A confirmed void: as if it had never been written.</summary>
+    public bool IsGone => Voided && CorrectionConfirmed;
+
+    /// <summary>The value that counts now.</summary>
+    public EnteredTorque Value => Restated ?? Fact.Value;
+}
+
+/// <summary>A re-torque after the drive, with its instant.</summary>
+public sealed record SettledRecord(DateTime At, Settled Fact);
+
+/// <summary>A hold on a position. It leaves only by its decision, and by carrying that out.</summary>
+/// <param name="Number">Entry that holds it.</param>
+/// <param name="By">Who recorded that entry.</param>
+/// <param name="Decision">What was decided; null while undecided.</param>
+public sealed record Hold(long Number, PersonId By, HoldReason Reason, Disposition? Decision = null);
+
+/// <summary>Everything the logbook knows of one position of one car.</summary>
+public sealed record PositionBook(JointPosition Position)
+{
+    /// <summary>How often it was opened.</summary>
+    public int Cycle { get; init; }
+
+    public Fitting Fitting { get; init; }
+
+    /// <summary>Entry that last opened it; 0 when never.</summary>
+    public long OpenedBy { get; init; }
+
+    /// <summary>When it was last opened or run down by hand.</summary>
+    public DateTime Since { get; init; }
+
+    /// <summary>Entry that last fitted new hardware, in any cycle; 0 when never.</summary>
+    public long FittedNewBy { get; init; }
+
+    /// <summary>Entry that last ran it down by hand in this cycle; 0 when none.</summary>
+    public long HandTightBy { get; init; }
+
+    /// <summary>New hardware must be newer than this entry; 0 when none is asked.</summary>
+    public long NewHardwareSince { get; init; }
+
+    /// <summary>Entry of a short pull that asks to back off before anything else; 0 when none.</summary>
+    public long BackOffFor { get; init; }
+
+    /// <summary>Entry of the re-torque after the drive; 0 when none in this cycle.</summary>
+    public long SettledBy { get; init; }
+
+    /// <summary>The re-torque itself.</summary>
+    public SettledRecord? Settled { get; init; }
+
+    /// <summary>Job whose specification is in force: the last one that opened, fitted or ran it down.</summary>
+    public JobId? InForce { get; init; }
+
+    /// <summary>Pulls since it was last opened.</summary>
+    public ImmutableList<Pull> Pulls { get; init; } = [];
+
+    /// <summary>Holds that stand.</summary>
+    public ImmutableList<Hold> Holds { get; init; } = [];
+
+    /// <summary>Doubts of tools that were decided here.</summary>
+    public ImmutableList<ToolDoubt> DoubtsDecided { get; init; } = [];
+
+    /// <summary>Everybody who recorded, held or helped since it was last opened.</summary>
+    public ImmutableHashSet<PersonId> Workers { get; init; } = [];
+
+    /// <summary>The newest pull of this cycle, confirmed voids left out.</summary>
+    public Pull? Last => Pulls.FindLast(pull => !pull.IsGone);
+
+    /// <summary>True when nobody here ever touched it.</summary>
+    public bool IsAsFound => Fitting == Fitting.AsFound && Pulls.IsEmpty;
+}

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Pulls made with a tool from this day up to this instant are in doubt.</summary>
+/// <param name="Number">Entry in the tool's logbook that raised it.</param>
+/// <param name="From">Date of the last good as-left calibration before it; null from first use.</param>
+/// <param name="Until">Instant of the entry.</param>
+public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until);
+
+/// <summary>Everything the entries of one tool say.</summary>
+public sealed record ToolState
+{
+    /// <summary>A tool nobody entered yet.</summary>
+    public static readonly ToolState Empty = new();
+
+    private ToolState()
+    {
+    }
+
+    /// <summary>Number of the newest entry.</summary>
+    public long Number { get; init; }
+
+    /// <summary>The tool as last entered; null before it was.</summary>
+    public TorqueTool? Tool { get; init; }
+
+    /// <summary>Calibrations, oldest first.</summary>
+    public ImmutableList<Calibration> Calibrations { get; init; } = [];
+
+    /// <summary>The last calibration whose as-left readings were good.</summary>
+    public Calibration? LastGood { get; init; }
+
+    /// <summary>Entry that took it out of use; 0 while it may be used.</summary>
+    public long OutOfUseBy { get; init; }
+
+    /// <summary>Doubts that stand.</summary>
+    public ImmutableList<DoubtRaised> Doubts { get; init; } = [];
+
+    /// <summary>May be used on this day: good calibration not past its due day, and not out of use.</summary>
+    public bool IsCalibratedOn(DateOnly day) => LastGood is { } good && day >= good.Date && day <= good.Due;
+
+    /// <summary>The doubts that cover work done on this day and recorded at this instant.</summary>
+    public IEnumerable<DoubtRaised> DoubtsOn(DateOnly day, DateTime at) =>
+        Doubts.Where(doubt => at <= doubt.Until && (doubt.From is null || day >= doubt.From));
+
+    /// <summary>Pure and total over the known entries: the state after one more entry.</summary>
+    public ToolState Apply(Recorded recorded)
+    {
+        ArgumentNullException.ThrowIfNull(recorded);
+        var next = recorded.Entry switch
+        {
+            ToolEntered fact => this with { Tool = fact.Tool },
+            Calibrated fact => WithCalibration(recorded, fact.Calibration),
+            Quarantined => this with { OutOfUseBy = recorded.Number },
+            Doubted => WithDoubt(recorded) with { OutOfUseBy = recorded.Number },
+            Cleared fact => this with { OutOfUseBy = 0, Doubts = Doubts.RemoveAll(doubt => fact.Doubts.Contains(doubt.Number)) },
+            _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a tool's logbook.", nameof(recorded)),
+        };
+        return next with { Number = recorded.Number };
+    }
+
+    private ToolState WithCalibration(Recorded recorded, Calibration calibration)
+    {
+        var tool = Tool ?? throw new InvalidOperationException("A tool is entered before its calibration.");
+        var next = calibration.AsFound.Count > 0 && !tool.IsGood(calibration.AsFound) ? WithDoubt(recorded) : this;
+        return tool.IsGood(calibration.AsLeft)
+            ? next with { Calibrations = Calibrations.Add(calibration), LastGood = calibration, OutOfUseBy = 0 }
+            : next with { Calibrations = Calibrations.Add(calibration), OutOfUseBy = recorded.Number };
+    }
+
+    private ToolState WithDoubt(Recorded recorded) =>
+        this with { Doubts = Doubts.Add(new DoubtRaised(recorded.Number, LastGood?.Date, recorded.At)) };
+}
