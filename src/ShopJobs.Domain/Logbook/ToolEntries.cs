@@ -1,12 +1,27 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
 
 /// <summary>A tool was entered, or its description entered anew.</summary>
-public sealed record ToolEntered(TorqueTool Tool) : Entry;
+public sealed record ToolEntered(
+    ToolId Tool,
+    string Name,
+    string Serial,
+    ToolKind Kind,
+    TorqueUnit Unit,
+    decimal LowestMarked,
+    decimal Top,
+    decimal Graduation,
+    decimal? ClassDeviationPercent) : Entry;
 
 /// <summary>A tool came back from calibration, or was checked on the rig.</summary>
-public sealed record Calibrated(Calibration Calibration) : Entry;
+public sealed record Calibrated(
+    DateOnly Date,
+    DateOnly Due,
+    string Certificate,
+    IReadOnlyList<CalibrationPoint> AsFound,
+    IReadOnlyList<CalibrationPoint> AsLeft) : Entry;
 
 /// <summary>A tool was taken out of use: dropped, overloaded, lent.</summary>
 public sealed record Quarantined(ContentDigest Reason) : Entry;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
@@ -50,8 +51,13 @@ public sealed record ToolState
         ArgumentNullException.ThrowIfNull(recorded);
         var next = recorded.Entry switch
         {
-            ToolEntered fact => this with { Tool = fact.Tool },
-            Calibrated fact => WithCalibration(recorded, fact.Calibration),
+            ToolEntered fact => this with
+            {
+                Tool = new TorqueTool(
+                    fact.Tool, fact.Name, fact.Serial, fact.Kind, fact.Unit,
+                    fact.LowestMarked, fact.Top, fact.Graduation, fact.ClassDeviationPercent, LastGood),
+            },
+            Calibrated fact => WithCalibration(recorded, fact),
             Quarantined => this with { OutOfUseBy = recorded.Number },
             Doubted => WithDoubt(recorded) with { OutOfUseBy = recorded.Number },
             Cleared fact => this with { OutOfUseBy = 0, Doubts = Doubts.RemoveAll(doubt => fact.Doubts.Contains(doubt.Number)) },
@@ -60,14 +66,20 @@ public sealed record ToolState
         return next with { Number = recorded.Number };
     }
 
-    private ToolState WithCalibration(Recorded recorded, Calibration calibration)
+    private ToolState WithCalibration(Recorded recorded, Calibrated fact)
     {
         var tool = Tool ?? throw new InvalidOperationException("A tool is entered before its calibration.");
-        var next = calibration.AsFound.Count > 0 && !tool.IsGood(calibration.AsFound) ? WithDoubt(recorded) : this;
-        return tool.IsGood(calibration.AsLeft)
-            ? next with { Calibrations = Calibrations.Add(calibration), LastGood = calibration, OutOfUseBy = 0 }
-            : next with { Calibrations = Calibrations.Add(calibration), OutOfUseBy = recorded.Number };
+        var calibration = new Calibration(fact.Date, fact.Due, fact.Certificate, fact.AsFound, fact.AsLeft);
+        var next = fact.AsFound.Count > 0 && !IsGood(tool, fact.AsFound) ? WithDoubt(recorded) : this;
+        next = next with { Calibrations = Calibrations.Add(calibration) };
+        return fact.AsLeft.Count > 0 && IsGood(tool, fact.AsLeft)
+            ? next with { LastGood = calibration, Tool = tool with { Calibration = calibration }, OutOfUseBy = 0 }
+            : next with { OutOfUseBy = recorded.Number };
     }
+
+    private static bool IsGood(TorqueTool tool, IReadOnlyList<CalibrationPoint> points) => points.All(point =>
+        Math.Abs(point.DeviationPercent) <= (tool.ClassDeviationPercent
+            ?? ToolDeviation.ClassLimitPercent(new EnteredTorque(point.SetOrShown, tool.Unit))));
 
     private ToolState WithDoubt(Recorded recorded) =>
         this with { Doubts = Doubts.Add(new DoubtRaised(recorded.Number, LastGood?.Date, recorded.At)) };

@@ -1,0 +1,185 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+// Reports of work: always recorded where the position can be identified.
+public static partial class Decider
+{
+    private static Verdict Open(CarState state, OpenPositions open, Circumstances now) =>
+        UnknownPositions(open.Positions, now) ?? UnknownJob(state, open.Job) ?? Accept(Opening.Of(state, now, open));
+
+    private static Verdict Hold(HoldPositions hold, Circumstances now) =>
+        UnknownPositions(hold.Positions, now) ?? Accept(new PositionHeld([.. hold.Positions.Distinct()], hold.Reason));
+
+    private static Verdict Fit(CarState state, FitNew fit, Circumstances now)
+    {
+        if (UnknownPositions(fit.Positions, now) ?? UnknownJob(state, fit.Job) is { } unknown)
+        {
+            return unknown;
+        }
+
+        if (GroupsOf(state, now, fit.Job, fit.Group, fit.Positions) is not { } groups)
+        {
+            return NotInGroup(fit.Group);
+        }
+
+        // New hardware on a position that is not open means that it was opened.
+        var closed = fit.Positions.Where(position => state.Of(position).Fitting is not (Fitting.Open or Fitting.NewHardware)).ToList();
+        var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot);
+        return closed.Count == 0
+            ? Accept(fitted)
+            : Accept(Opening.Of(state, now, new OpenPositions(closed, fit.Job, null)), fitted);
+    }
+
+    private static Verdict ByHand(CarState state, HandTighten hand, Circumstances now, HoldRules rules)
+    {
+        if (UnknownPositions(hand.Positions, now) ?? UnknownJob(state, hand.Job) is { } unknown)
+        {
+            return unknown;
+        }
+
+        if (GroupsOf(state, now, hand.Job, hand.Group, hand.Positions) is not { } groups)
+        {
+            return NotInGroup(hand.Group);
+        }
+
+        var job = state.Jobs[hand.Job];
+        var judged = hand.Positions.Distinct().Select(position =>
+        {
+            var question = new PullQuestion(
+                state, now, job, now.Placed(job), groups.First(group => group.Joint == position.Joint), state.Of(position));
+            return (Position: position, Problems: rules.HandTight.Where(rule => rule.Fails(question)).Select(rule => rule.Reason).ToList());
+        }).ToList();
+
+        // One entry for the good ones, one for each set of problems: a report with a problem does not spoil the others.
+        return Accept(
+        [
+            .. judged.GroupBy(report => string.Join(',', report.Problems)).Select(same => new HandTightened(
+                [.. same.Select(report => report.Position)], hand.Job, hand.Group, hand.Helpers, same.First().Problems)),
+        ]);
+    }
+
+    private static Verdict Pull(CarState state, RecordTorque pull, Circumstances now, HoldRules rules)
+    {
+        if (UnknownPositions([pull.Position], now) ?? UnknownJob(state, pull.Job) is { } unknown)
+        {
+            return unknown;
+        }
+
+        if (GroupsOf(state, now, pull.Job, pull.Group, [pull.Position]) is not [var instance]
+            || pull.Stage < 1 || pull.Stage > instance.Group.Stages.Count
+            || instance.Group.Stages[pull.Stage - 1].Visits.ElementAtOrDefault(pull.Visit) != pull.Position.Number)
+        {
+            return NotInGroup(pull.Group);
+        }
+
+        var job = state.Jobs[pull.Job];
+        var stage = instance.Group.Stages[pull.Stage - 1];
+        var spec = SpecificationOf(now, instance.Group, stage, pull.Position, pull.Tool);
+        var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(pull.Position))
+        {
+            Stage = stage,
+            Cycle = pull.Cycle,
+            Visit = pull.Visit,
+            Kind = pull.Kind,
+            Value = pull.Value,
+            ToolId = pull.Tool,
+            Spec = spec,
+        };
+        return Accept(new TorqueRecorded(
+            pull.Job, pull.Group, pull.Position, question.Book.Cycle, pull.Stage, pull.Visit, pull.Kind, pull.Value, pull.Tool, now.Today,
+            spec, pull.Helpers, RestsOn(state, instance, pull), Failing(rules.Pull, question)));
+    }
+
+    private static Verdict Settle(CarState state, RecordSettled settled, Circumstances now, HoldRules rules)
+    {
+        if (UnknownPositions(settled.Positions, now) ?? UnknownJob(state, settled.Job) is { } unknown)
+        {
+            return unknown;
+        }
+
+        if (GroupsOf(state, now, settled.Job, settled.Group, settled.Positions) is not { } groups)
+        {
+            return NotInGroup(settled.Group);
+        }
+
+        var job = state.Jobs[settled.Job];
+        return Accept(
+        [
+            .. settled.Positions.Distinct().Select(position =>
+            {
+                var instance = groups.First(group => group.Joint == position.Joint);
+                var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(position))
+                {
+                    Stage = instance.Group.Final,
+                    Kind = settled.Kind,
+                    Value = settled.Value,
+                    ToolId = settled.Tool,
+                    Spec = SpecificationOf(now, instance.Group, instance.Group.Final, position, settled.Tool),
+                };
+                return new Settled(
+                    [position], settled.Job, settled.Group, settled.Moved, settled.AngleDegrees, settled.Kind, settled.Value,
+                    settled.Tool, now.Today, Failing(rules.Settling, question));
+            }),
+        ]);
+    }
+
+    private static List<HoldReason> Failing(IReadOnlyList<PullRule> rules, PullQuestion question) =>
+        [.. rules.Where(rule => rule.Fails(question)).Select(rule => rule.Reason)];
+
+    private static IReadOnlyList<long> RestsOn(CarState state, GroupInstance instance, RecordTorque pull)
+    {
+        var numbers = new SortedSet<long>();
+        foreach (var book in instance.Positions.Select(state.Of))
+        {
+            if (book.Position == pull.Position || pull.Stage > 1)
+            {
+                numbers.Add(book.HandTightBy);
+                numbers.UnionWith(Enumerable.Range(1, pull.Stage - 1).SelectMany(book.Newest).Where(state.Passes).Select(lower => lower.Number));
+            }
+        }
+
+        numbers.Remove(0);
+        return [.. numbers];
+    }
+
+    private static SpecificationInForce SpecificationOf(
+        Circumstances now, JointGroup group, Stage stage, JointPosition position, Tools.ToolId toolId)
+    {
+        var tool = now.Tool(toolId).Tool;
+        var half = tool is null ? 0 : new EnteredTorque(tool.Graduation, tool.Unit).NewtonMetres / 2;
+        var deviation = tool?.ToleranceFor(stage.Value) ?? ToolDeviation.ClassLimitPercent(stage.Value);
+        return new SpecificationInForce(
+            group.Stages.Count,
+            stage.Visits.Count(visit => visit == position.Number),
+            stage.Permitted.Minimum.NewtonMetres,
+            stage.Permitted.Maximum.NewtonMetres,
+            stage.Value.NewtonMetres,
+            half,
+            group.Jam is { } jam ? TargetLimits.JamLimit(jam.JamTorque, jam.JamToolDeviationPercent, deviation) : null,
+            stage.Witness,
+            group.Risk,
+            group.IfShort,
+            group.ReTorque);
+    }
+
+    private static Verdict? UnknownJob(CarState state, JobId? job) =>
+        job is { } id && !state.Jobs.ContainsKey(id)
+            ? Refuse(HoldReason.UnknownJob, "This car has no such job", "open the job from the car's page")
+            : null;
+
+    private static List<GroupInstance>? GroupsOf(
+        CarState state, Circumstances now, JobId job, string group, IReadOnlyList<JointPosition> positions)
+    {
+        var placed = now.Placed(state.Jobs[job]);
+        var found = positions.Select(position => placed.Group(group, position.Place)).ToList();
+        return found.TrueForAll(instance => instance is not null)
+            && positions.Zip(found).All(pair => pair.First.Key == pair.Second!.Group.Key)
+            ? [.. found.OfType<GroupInstance>().Distinct()]
+            : null;
+    }
+
+    private static Verdict NotInGroup(string group) =>
+        Refuse(HoldReason.UnknownPosition, $"The job's group “{group}” has no such position or stage there", "choose the position on the step's screen");
+}

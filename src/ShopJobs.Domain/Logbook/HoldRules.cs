@@ -1,0 +1,47 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>All rules that hold something, in one place. The button and the command ask the same functions.</summary>
+public sealed record HoldRules(
+    IReadOnlyList<PullRule> HandTight,
+    IReadOnlyList<PullRule> Pull,
+    IReadOnlyList<PullRule> Settling,
+    IReadOnlyList<PositionRule> Position,
+    IReadOnlyList<StepRule> Step,
+    IReadOnlyList<ReleaseRule> Release,
+    IReadOnlyList<PermissionRule> Permission)
+{
+    /// <summary>The rules in force.</summary>
+    public static readonly HoldRules Standard = new(
+        PullRules.HandTight, PullRules.Pull, PullRules.Settling, PositionRules.All, StepRules.All, ReleaseRules.All, PermissionRules.All);
+
+    /// <summary>Why a step instance may not be signed, all reasons.</summary>
+    public IReadOnlyList<HoldPoint> OnStep(StepQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        return [.. Step.SelectMany(rule => rule.Find(question)), .. OnPositions(question)];
+    }
+
+    /// <summary>Why work on a step instance should not start: what it waits for, without its own ticks and joints.</summary>
+    public IReadOnlyList<HoldPoint> BeforeStart(StepQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        HoldReason[] gates = [HoldReason.StepBefore, HoldReason.GroupBefore, HoldReason.Cure];
+        return [.. Step.Where(rule => gates.Contains(rule.Reason)).SelectMany(rule => rule.Find(question))];
+    }
+
+    /// <summary>Why a car may not be released, all reasons.</summary>
+    public IReadOnlyList<HoldPoint> OnRelease(CarState state, Circumstances now, ReleaseKind kind, bool customerAccepted) =>
+        [.. Release.SelectMany(rule => rule.Find(new ReleaseQuestion(state, now, kind, customerAccepted, Position)))];
+
+    private IEnumerable<HoldPoint> OnPositions(StepQuestion q) =>
+        from step in q.Placed.AllBefore(q.Step).Reverse().Append(q.Step)
+        from work in step.Work
+        where !work.Instance.Group.Temporary
+        from stage in work.Stages
+        from position in work.Instance.Positions
+        from rule in Position
+        from found in rule.Find(new PositionQuestion(q.State, q.Now, q.State.Of(position), stage, q.Job, work.Instance))
+        select new HoldPoint(rule.Reason, q.Job.Id, step.Id, position, $"{q.Now.Name(position)}: {found.Words}", found.Next);
+}

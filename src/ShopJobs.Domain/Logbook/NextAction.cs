@@ -1,0 +1,183 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>One place for one pull: joint, cycle, stage and visit.</summary>
+public sealed record Cell(GroupInstance Instance, JointPosition Position, int Cycle, Stage Stage, int Visit);
+
+/// <summary>The one thing to do next on a step.</summary>
+public abstract record NextAction
+{
+    /// <summary>Put new hardware on.</summary>
+    public sealed record Fit(GroupInstance Instance, IReadOnlyList<JointPosition> Positions) : NextAction;
+
+    /// <summary>Run down by hand.</summary>
+    public sealed record ByHand(GroupInstance Instance, IReadOnlyList<JointPosition> Positions) : NextAction;
+
+    /// <summary>Pull this cell.</summary>
+    public sealed record PullNow(Cell Cell) : NextAction;
+
+    /// <summary>Back off, or remove temporary hardware.</summary>
+    public sealed record TakeOff(GroupInstance Instance, IReadOnlyList<JointPosition> Positions, string Why) : NextAction;
+
+    /// <summary>Nothing to do on the joints until a hold is decided.</summary>
+    public sealed record Stopped(JointPosition Position) : NextAction;
+
+    /// <summary>A second person must look.</summary>
+    public sealed record Look(GroupInstance Instance, Stage Stage) : NextAction;
+
+    /// <summary>Every joint of this step is where it should be.</summary>
+    public sealed record Done : NextAction;
+
+    private NextAction()
+    {
+    }
+
+    /// <summary>Finds the next action on a step instance.</summary>
+    public static NextAction Of(CarState state, StepInstance step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        var temporary = step.Work.Where(work => work.Instance.Group.Temporary).ToList();
+        var lasting = step.Work.Where(work => !work.Instance.Group.Temporary).ToList();
+        foreach (var work in lasting)
+        {
+            var jam = temporary.Find(pair => pair.Instance.Group.Id == work.Instance.Group.Jam?.Group
+                && pair.Instance.Place == work.Instance.Place);
+            if (Of(state, work, jam) is { } action)
+            {
+                return action;
+            }
+        }
+
+        return temporary.SelectMany(work => work.Instance.Positions.Where(position => state.IsOn(position))
+                .Select(position => Remove(work.Instance, position))).FirstOrDefault()
+            ?? lasting.SelectMany(work => work.Stages.Select(number => (work.Instance, Stage: work.Instance.Group.Stages[number - 1])))
+                .Where(cell => cell.Stage.Witness
+                    && cell.Instance.Positions.Any(position => !state.Of(position).IsWitnessed(cell.Stage.Number)))
+                .Select(cell => (NextAction)new Look(cell.Instance, cell.Stage)).FirstOrDefault()
+            ?? new Done();
+    }
+
+    /// <summary>The next cell in the stage's order of visits; null when there is none or a hold stops the joint.</summary>
+    public static Cell? NextCell(CarState state, GroupInstance instance, Stage stage)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(instance);
+        ArgumentNullException.ThrowIfNull(stage);
+        for (var visit = 0; visit < stage.Visits.Count; visit++)
+        {
+            var book = state.Of(instance.Joint.At(stage.Visits[visit]));
+            if (!book.Holds.IsEmpty)
+            {
+                if (instance.Group.Redo == RedoScope.Joint)
+                {
+                    return null;
+                }
+
+                continue;
+            }
+
+            var newest = book.Pulls.FindLast(pull => pull.Fact.Stage == stage.Number && pull.Fact.Visit == visit && !pull.IsGone);
+            if (newest is null || !state.Passes(newest))
+            {
+                return new Cell(instance, book.Position, book.Cycle, stage, visit);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>True while temporary hardware is on the position.</summary>
+    public static bool IsOn(this CarState state, JointPosition position)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var book = state.Of(position);
+        return book.Fitting is Fitting.HandTight or Fitting.NewHardware || !book.Pulls.IsEmpty;
+    }
+
+    private static NextAction? Of(CarState state, GroupWork work, GroupWork? jam)
+    {
+        var instance = work.Instance;
+        var books = instance.Positions.Select(state.Of).ToList();
+        if (instance.Group.Redo == RedoScope.Joint && books.Find(book => !book.Holds.IsEmpty) is { } held)
+        {
+            return held.Holds.Any(hold => hold.Decision is null)
+                ? new Stopped(held.Position)
+                : new TakeOff(instance, [.. instance.Positions], "decided: back off the joint, inspect and redo it");
+        }
+
+        if (books.Find(book => book.Holds.Any(hold => hold.Decision is not null)) is { } rework)
+        {
+            return new TakeOff(instance, [rework.Position], "decided: take it off, inspect and redo it");
+        }
+
+        if (books.Find(book => book.BackOffFor > 0) is { } shortPull)
+        {
+            return new TakeOff(
+                instance,
+                instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [shortPull.Position],
+                "the last pull was short: back off, inspect and start again");
+        }
+
+        var free = books.Where(book => book.Holds.IsEmpty).ToList();
+        var asFound = free.Where(book => book.IsAsFound).Select(book => book.Position).ToList();
+        if (asFound.Count > 0)
+        {
+            return new TakeOff(instance, asFound, "as found: open it first, so that its pattern starts from nothing");
+        }
+
+        var toFit = free.Where(book => book.NeedsNew(instance.Group) && book.Fitting == Fitting.Open).Select(book => book.Position).ToList();
+        if (toFit.Count > 0)
+        {
+            return new Fit(instance, toFit);
+        }
+
+        var byHand = free.Where(book => book.Fitting is Fitting.Open or Fitting.NewHardware).Select(book => book.Position).ToList();
+        if (byHand.Count > 0)
+        {
+            return new ByHand(instance, byHand);
+        }
+
+        foreach (var stage in work.Stages.Select(number => instance.Group.Stages[number - 1]))
+        {
+            if (NextCell(state, instance, stage) is { } cell)
+            {
+                return Pull(state, cell, jam);
+            }
+        }
+
+        return jam is null ? books.Find(book => !book.Holds.IsEmpty) is { } stopped ? new Stopped(stopped.Position) : null
+            : AfterDrive(state, jam) ?? (books.Find(book => !book.Holds.IsEmpty) is { } held2 ? new Stopped(held2.Position) : null);
+    }
+
+    private static NextAction Pull(CarState state, Cell cell, GroupWork? jam)
+    {
+        if (jam is null)
+        {
+            return new PullNow(cell);
+        }
+
+        var pair = state.Of(jam.Instance.Joint.At(cell.Position.Number));
+        var other = jam.Instance.Positions.Where(position => position.Number != cell.Position.Number).FirstOrDefault(state.IsOn);
+        return other != default ? Remove(jam.Instance, other)
+            : state.IsAtTorque(pair) ? new PullNow(cell)
+            : !pair.Holds.IsEmpty ? new Stopped(pair.Position)
+            : NextJam(jam.Instance, pair);
+    }
+
+    private static PullNow NextJam(GroupInstance jam, PositionBook pair)
+    {
+        var stage = jam.Group.Stages[0];
+        return new PullNow(new Cell(jam, pair.Position, pair.Cycle, stage, stage.Visits.ToList().IndexOf(pair.Position.Number)));
+    }
+
+    private static NextAction? AfterDrive(CarState state, GroupWork jam) =>
+        jam.Instance.Positions.Where(state.IsOn).Select(position => Remove(jam.Instance, position)).FirstOrDefault();
+
+    private static NextAction Remove(GroupInstance instance, JointPosition position) =>
+        new TakeOff(instance, [position], "take the jam nuts off: hold the inner, undo the outer");
+
+    internal static bool NeedsNew(this PositionBook book, JointGroup group) =>
+        (group.Hardware.Reuse == HardwareReuse.SingleUse && book.FittedNewBy <= book.OpenedBy)
+        || (book.NewHardwareSince > 0 && book.FittedNewBy <= book.NewHardwareSince);
+}

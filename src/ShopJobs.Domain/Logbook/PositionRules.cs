@@ -1,0 +1,68 @@
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>The rules by which a position counts, each one element of a list.</summary>
+public static class PositionRules
+{
+    public static readonly IReadOnlyList<PositionRule> All =
+    [
+        new(HoldReason.Held, Holds),
+        new(HoldReason.ToolInDoubt, Doubts),
+        new(HoldReason.NotAtStage, NotAtStage),
+        new(HoldReason.NotWitnessed, NotWitnessed),
+        new(HoldReason.OtherSpecification, OtherSpecification),
+    ];
+
+    private static IEnumerable<(string, string)> Holds(PositionQuestion q) =>
+        q.Book.Holds.Select(hold => hold.Decision switch
+        {
+            null => ($"held: {Words.Of(hold.Reason)}", Words.NextFor(hold.Reason)),
+            Disposition.Replace => ("held: to be replaced", "back it off, fit new hardware, redo it"),
+            _ => ("held: to be reworked", "back it off, inspect, redo it"),
+        });
+
+    private static IEnumerable<(string, string)> Doubts(PositionQuestion q) =>
+        from found in Judging.DoubtsOn(q.Book, q.Now.Tool)
+        select ($"tightened with {q.Now.Tool(found.Doubt.Tool).Tool?.Name ?? "a tool"}, which is in doubt", "the lead decides: use as is, rework or replace");
+
+    private static IEnumerable<(string, string)> NotAtStage(PositionQuestion q)
+    {
+        var done = q.Stage is { } stage ? q.State.IsDone(q.Book, stage) : q.State.IsAtTorque(q.Book);
+        if (done)
+        {
+            return [];
+        }
+
+        var (stagesDone, of) = q.State.StagesOf(q.Book);
+        return [(q.Book.Fitting switch
+        {
+            Fitting.AsFound => "as found, not torqued here",
+            Fitting.Open => "open",
+            Fitting.NewHardware => "fitted new, not run down",
+            _ when stagesDone > 0 => $"staged {stagesDone}/{of}",
+            _ => "hand-tight",
+        }, "torque it")];
+    }
+
+    private static IEnumerable<(string, string)> NotWitnessed(PositionQuestion q) =>
+        q.Book.IsWitnessed(q.Stage ?? q.Book.Last?.Fact.Spec.Stages ?? 0) ? [] : [("not witnessed", "a second person looks and signs")];
+
+    private static IEnumerable<(string, string)> OtherSpecification(PositionQuestion q)
+    {
+        if (q.Job is null || q.Instance is null || q.Stage is not { } number)
+        {
+            return [];
+        }
+
+        var stage = q.Instance.Group.Stages[number - 1];
+        return from pull in q.Book.Newest(number)
+               where pull.Fact.Job != q.Job.Id
+               let other = q.Now.Placed(q.State.Jobs[pull.Fact.Job])
+               let theirs = other.Procedure.Group(pull.Fact.Group)
+               where !stage.Permitted.Contains(pull.Value)
+                   || theirs.Condition != q.Instance.Group.Condition
+                   || theirs.Stages.Count != q.Instance.Group.Stages.Count
+               select (
+                   $"torqued as {other.Procedure.Code} asks ({pull.Value}, {theirs.Condition}), here {stage.Permitted} {q.Instance.Group.Condition} is asked",
+                   "redo the joint, or the lead decides");
+    }
+}

@@ -1,0 +1,119 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What is asked of one report of work on a position: a hand-tight, a pull, a re-torque.</summary>
+public sealed record PullQuestion(
+    CarState State, Circumstances Now, JobBook Job, PlacedProcedure Placed, GroupInstance Instance, PositionBook Book)
+{
+    /// <summary>The stage, for a pull.</summary>
+    public Stage? Stage { get; init; }
+
+    /// <summary>The cycle and visit that were on the screen.</summary>
+    public int Cycle { get; init; }
+
+    /// <summary>Index in the stage's order of visits.</summary>
+    public int Visit { get; init; }
+
+    public TorqueKind Kind { get; init; }
+
+    public EnteredTorque Value { get; init; }
+
+    public ToolId ToolId { get; init; }
+
+    /// <summary>The specification it is judged by.</summary>
+    public SpecificationInForce? Spec { get; init; }
+
+    /// <summary>The tool, as its own logbook has it.</summary>
+    public ToolState Tool => Now.Tool(ToolId);
+
+    /// <summary>The step instance that this stage belongs to.</summary>
+    public StepInstance? Step => Placed.Steps.FirstOrDefault(step => step.Work.Any(work =>
+        work.Instance.Joint == Instance.Joint && work.Instance.Group.Id == Instance.Group.Id && work.Stages.Contains(Stage!.Number)));
+}
+
+/// <summary>One reason why a report does not count. A report is never refused for it.</summary>
+public sealed record PullRule(HoldReason Reason, Func<PullQuestion, bool> Fails);
+
+/// <summary>The rules by which reports of work are judged, each one element of a list.</summary>
+public static class PullRules
+{
+    /// <summary>Rules for running down by hand.</summary>
+    public static readonly IReadOnlyList<PullRule> HandTight =
+    [
+        new(HoldReason.JobClosed, q => !q.Job.IsRunning),
+        new(HoldReason.NotOpened, q => !q.Instance.Group.Temporary && (q.Book.Fitting == Fitting.AsFound || !q.Book.Pulls.IsEmpty)),
+        new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
+    ];
+
+    /// <summary>Rules for one pull.</summary>
+    public static readonly IReadOnlyList<PullRule> Pull =
+    [
+        new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
+        new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number)),
+        new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
+        new(HoldReason.BackOffFirst, q => q.Book.BackOffFor > 0),
+        new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
+        new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
+        new(HoldReason.StepBefore, q => q.Step is { } step && q.Placed.Before(step).Any(before => !q.Job.SignOffs.ContainsKey(before.Id))),
+        new(HoldReason.LowerStageMissing, LowerStageMissing),
+        new(HoldReason.OutOfOrder, OutOfOrder),
+        new(HoldReason.JamPairMissing, JamPairMissing),
+        new(HoldReason.WrongCarCondition, q => !q.Stage!.Conditions.All(q.State.Is)),
+        .. ToolRules,
+        new(HoldReason.EvidenceNotAllowed, q => !EvidenceAllowed(q)),
+        new(HoldReason.SettingNotInstructed, q => ValueIs(q, HoldReason.SettingNotInstructed)),
+        new(HoldReason.UnderRange, q => ValueIs(q, HoldReason.UnderRange)),
+    ];
+
+    /// <summary>Rules for a re-torque after the drive.</summary>
+    public static readonly IReadOnlyList<PullRule> Settling =
+    [
+        new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
+        new(HoldReason.ReTorqueNotDue, q => !q.State.OwesReTorque(q.Book) || !q.State.DrivenSince(q.Book.Last!.Number)),
+        new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
+        new(HoldReason.WrongCarCondition, q => !q.Stage!.Conditions.All(q.State.Is)),
+        .. ToolRules,
+        new(HoldReason.SettingNotInstructed, q => ValueIs(q, HoldReason.SettingNotInstructed)),
+        new(HoldReason.UnderRange, q => ValueIs(q, HoldReason.UnderRange)),
+    ];
+
+    private static IEnumerable<PullRule> ToolRules =>
+    [
+        new(HoldReason.ToolUnknown, q => q.Tool.Tool is null),
+        new(HoldReason.ToolQuarantined, q => q.Tool.OutOfUseBy > 0),
+        new(HoldReason.ToolOverdue, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && !q.Tool.IsCalibratedOn(q.Now.Today)),
+        new(HoldReason.ToolOutOfRange, q => q.Tool.Tool is { } tool && !tool.IsInRange(q.Value)),
+    ];
+
+    private static bool ValueIs(PullQuestion q, HoldReason reason) =>
+        Judging.ValueProblem(q.Kind, q.Value.NewtonMetres, q.Spec!) == reason;
+
+    private static bool LowerStageMissing(PullQuestion q) => Enumerable.Range(1, q.Stage!.Number - 1).Any(stage =>
+        q.Instance.Positions.Any(position => !q.State.IsDone(q.State.Of(position), stage)));
+
+    private static bool OutOfOrder(PullQuestion q) =>
+        !q.Instance.Group.Temporary
+        && !q.State.IsDone(q.Book, q.Stage!.Number)
+        && NextAction.NextCell(q.State, q.Instance, q.Stage) is var next
+        && q.Book.Holds.IsEmpty
+        && next?.Visit != q.Visit;
+
+    private static bool JamPairMissing(PullQuestion q) =>
+        q.Instance.Group.Jam is { } jam
+        && q.Placed.Group(jam.Group, q.Instance.Place) is { } pair
+        && !q.State.IsAtTorque(q.State.Of(pair.Joint.At(q.Book.Position.Number)));
+
+    private static bool EvidenceAllowed(PullQuestion q)
+    {
+        var asked = q.Stage!.Evidence;
+        return q.Kind switch
+        {
+            TorqueKind.SettingConfirmed => asked != Evidence.Reading && q.Tool.Tool is not { Kind: ToolKind.Indicating },
+            TorqueKind.Reading => asked != Evidence.Setting && q.Tool.Tool is not { Kind: ToolKind.Click },
+            _ => false,
+        };
+    }
+}

@@ -1,0 +1,119 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What is asked of a position: is it where a step or a release needs it.</summary>
+public sealed record PositionQuestion(
+    CarState State, Circumstances Now, PositionBook Book, int? Stage, JobBook? Job, GroupInstance? Instance);
+
+/// <summary>One reason why a position does not count.</summary>
+public sealed record PositionRule(HoldReason Reason, Func<PositionQuestion, IEnumerable<(string Words, string Next)>> Find);
+
+/// <summary>What is asked of a step instance: may it be signed.</summary>
+public sealed record StepQuestion(
+    CarState State, Circumstances Now, JobBook Job, PlacedProcedure Placed, StepInstance Step, StepAnswers Answers);
+
+/// <summary>Ticks and values given on the screen.</summary>
+public sealed record StepAnswers(IReadOnlyList<string> Ticks, IReadOnlyList<MeasuredValue> Values)
+{
+    public static readonly StepAnswers None = new([], []);
+}
+
+/// <summary>One reason why a step waits.</summary>
+public sealed record StepRule(HoldReason Reason, Func<StepQuestion, IEnumerable<HoldPoint>> Find);
+
+/// <summary>The rules that hold a step's sign-off, each one element of a list.</summary>
+public static class StepRules
+{
+    /// <summary>Rules that do not look at joints.</summary>
+    public static readonly IReadOnlyList<StepRule> All =
+    [
+        new(HoldReason.AlreadySigned, AlreadySigned),
+        new(HoldReason.StepBefore, StepsBefore),
+        new(HoldReason.GroupBefore, GroupsBefore),
+        new(HoldReason.ResultMissing, ResultsMissing),
+        new(HoldReason.Cure, Cures),
+        new(HoldReason.NotYetOpened, NotYetOpened),
+        new(HoldReason.TemporaryFitted, TemporaryFitted),
+        new(HoldReason.TickMissing, TicksMissing),
+        new(HoldReason.ValueMissing, ValuesMissing),
+        new(HoldReason.ValueOutside, ValuesOutside),
+    ];
+
+    private static IEnumerable<HoldPoint> AlreadySigned(StepQuestion q) =>
+        q.State.StandingOf(q.Job, q.Placed, q.Step) == StepStanding.Signed
+            ? [Point(q, HoldReason.AlreadySigned, "This step is signed already", "go on with the next step")]
+            : [];
+
+    private static IEnumerable<HoldPoint> StepsBefore(StepQuestion q) =>
+        from before in q.Placed.AllBefore(q.Step)
+        let standing = q.State.StandingOf(q.Job, q.Placed, before)
+        where standing != StepStanding.Signed
+        select Point(q, HoldReason.StepBefore, $"“{before.Title()}” is {standing.Words()}", standing == StepStanding.NotSigned ? "finish and sign it first" : "look at it again and sign it first");
+
+    private static IEnumerable<HoldPoint> GroupsBefore(StepQuestion q) =>
+        from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForGroup>()
+        from instance in q.Placed.GroupsFor(wait.Group, q.Step.Place)
+        from position in instance.Positions
+        let book = q.State.Of(position)
+        where !q.State.IsDone(book, wait.Stage) || !book.IsWitnessed(wait.Stage)
+        select Point(q, HoldReason.GroupBefore, $"{q.Now.Name(position)} has not reached stage {wait.Stage}", "torque it first") with { Position = position };
+
+    private static IEnumerable<HoldPoint> ResultsMissing(StepQuestion q)
+    {
+        var needed = q.Step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(q.Step.Step.Records).Distinct();
+        return from name in needed
+               where !q.State.Results.TryGetValue(name, out var result) || result.VoidBy > 0
+               select Point(q, HoldReason.ResultMissing, $"The result “{name}” is missing or void", "record it");
+    }
+
+    private static IEnumerable<HoldPoint> Cures(StepQuestion q) =>
+        from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForCure>()
+        from instance in q.Placed.GroupsFor(wait.Group, q.Step.Place)
+        let last = instance.Positions.Select(position => q.State.Of(position).Last?.At).Max()
+        where last is null || last.Value.AddHours((double)wait.Hours) > q.Now.At
+        select Point(
+            q,
+            HoldReason.Cure,
+            last is null
+                ? $"The {wait.Hours} h cure of {instance.Group.Name} has not begun"
+                : $"{instance.Group.Name} cures until {last.Value.AddHours((double)wait.Hours):yyyy-MM-dd HH:mm} UTC",
+            "wait for the cure");
+
+    private static IEnumerable<HoldPoint> NotYetOpened(StepQuestion q) =>
+        from key in q.Step.Step.Opens
+        let kind = q.Now.Register.Kinds[key]
+        from place in kind.Places.Where(place => q.Step.Place is null ? q.Job.Fact.Places.Contains(place) : place == q.Step.Place)
+        where Enumerable.Range(1, kind.Positions).Any(number => q.State.Of(new Joint(key, place).At(number)).OpenedBy < q.Job.Number)
+        select Point(q, HoldReason.NotYetOpened, $"{kind.Name} {place} is not recorded as opened", "press OPEN when it is off");
+
+    private static IEnumerable<HoldPoint> TemporaryFitted(StepQuestion q) =>
+        from work in q.Step.Work
+        where work.Instance.Group.Temporary
+        from position in work.Instance.Positions
+        where q.State.IsOn(position)
+        select Point(q, HoldReason.TemporaryFitted, $"{q.Now.Name(position)} is still on the car", "take it off") with { Position = position };
+
+    private static IEnumerable<HoldPoint> TicksMissing(StepQuestion q) =>
+        from tick in q.Step.Step.Ticks
+        where !q.Answers.Ticks.Contains(tick.Id)
+        select Point(q, HoldReason.TickMissing, $"Not ticked: {tick.Text}", "look and tick it");
+
+    private static IEnumerable<HoldPoint> ValuesMissing(StepQuestion q) =>
+        from measure in q.Step.Step.Measures
+        where !q.Answers.Values.Any(value => value.Name == measure.Id && value.Unit == measure.Unit)
+        select Point(q, HoldReason.ValueMissing, $"No value for “{measure.Text}”", $"measure it in {measure.Unit}");
+
+    private static IEnumerable<HoldPoint> ValuesOutside(StepQuestion q) =>
+        from measure in q.Step.Step.Measures
+        from value in q.Answers.Values.Where(value => value.Name == measure.Id)
+        where value.Value < (measure.Minimum ?? decimal.MinValue) || value.Value > (measure.Maximum ?? decimal.MaxValue)
+        select Point(
+            q,
+            HoldReason.ValueOutside,
+            FormattableString.Invariant($"“{measure.Text}” is {value.Value} {value.Unit}, permitted {measure.Minimum}..{measure.Maximum}"),
+            "put it right and measure again, or call the lead");
+
+    private static HoldPoint Point(StepQuestion q, HoldReason reason, string words, string next) =>
+        new(reason, q.Job.Id, q.Step.Id, null, words, next);
+}

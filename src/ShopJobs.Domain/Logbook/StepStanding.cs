@@ -1,0 +1,100 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Whether a step's sign-off stands.</summary>
+public enum StepStanding
+{
+    NotSigned,
+
+    /// <summary>Signed, and all it rests on stands.</summary>
+    Signed,
+
+    /// <summary>Signed once; something it rested on was voided, opened over or undone.</summary>
+    Void,
+
+    /// <summary>Signed, but a step it waited for is not signed any more, or was signed anew.</summary>
+    ToReconfirm,
+}
+
+/// <summary>Derives whether sign-offs stand.</summary>
+public static class StepStandings
+{
+    /// <summary>The standing of a step instance of a job.</summary>
+    public static StepStanding StandingOf(this CarState state, JobBook job, PlacedProcedure placed, StepInstance step)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(placed);
+        ArgumentNullException.ThrowIfNull(step);
+        return Find(step, []);
+
+        StepStanding Find(StepInstance instance, Dictionary<string, StepStanding> known)
+        {
+            if (!known.TryGetValue(instance.Id, out var standing))
+            {
+                known[instance.Id] = standing = Judge(instance, known);
+            }
+
+            return standing;
+        }
+
+        StepStanding Judge(StepInstance instance, Dictionary<string, StepStanding> known)
+        {
+            if (!job.SignOffs.TryGetValue(instance.Id, out var sign))
+            {
+                return StepStanding.NotSigned;
+            }
+
+            var before = placed.Before(instance).ToList();
+            var signedBefore = before.Select(other => job.SignOffs.GetValueOrDefault(other.Id)?.Number ?? 0).ToHashSet();
+            if (state.Fallen.Contains(sign.Number)
+                || sign.Fact.RestsOn.Any(number => state.Fallen.Contains(number) && !signedBefore.Contains(number)))
+            {
+                return StepStanding.Void;
+            }
+
+            return before.TrueForAll(other => Find(other, known) == StepStanding.Signed
+                && sign.Fact.RestsOn.Contains(job.SignOffs[other.Id].Number))
+                ? StepStanding.Signed
+                : StepStanding.ToReconfirm;
+        }
+    }
+
+    /// <summary>Every step instance that this one waits for, directly or through others.</summary>
+    public static IReadOnlyList<StepInstance> AllBefore(this PlacedProcedure placed, StepInstance step)
+    {
+        ArgumentNullException.ThrowIfNull(placed);
+        var found = new List<StepInstance>();
+        var open = new Queue<StepInstance>(placed.Before(step));
+        while (open.TryDequeue(out var next))
+        {
+            if (!found.Contains(next))
+            {
+                found.Add(next);
+                foreach (var before in placed.Before(next))
+                {
+                    open.Enqueue(before);
+                }
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>The standing in words, for "… is not signed".</summary>
+    public static string Words(this StepStanding standing) => standing switch
+    {
+        StepStanding.NotSigned => "not signed",
+        StepStanding.Signed => "signed",
+        StepStanding.Void => "void",
+        _ => "to be confirmed again",
+    };
+
+    /// <summary>The step's title with its place.</summary>
+    public static string Title(this StepInstance step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.Place is null ? step.Step.Title : $"{step.Step.Title}, {step.Place}";
+    }
+}

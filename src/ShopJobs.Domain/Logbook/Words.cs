@@ -1,0 +1,59 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>The trade's words for reasons and positions. Each reason says what is wrong; its next action says what to do.</summary>
+public static class Words
+{
+    /// <summary>What is wrong, as the end of "held: …" or "does not count: …".</summary>
+    public static string Of(HoldReason reason) => reason switch
+    {
+        HoldReason.JobClosed => "its job has ended",
+        HoldReason.CellMoved => "the position was opened after this pull was shown",
+        HoldReason.NotOpened => "it was not recorded as opened",
+        HoldReason.NotHandTight => "it was not run down by hand first",
+        HoldReason.HardwareNotNew => "new hardware is asked and none is recorded",
+        HoldReason.StepBefore => "the step before it is not signed",
+        HoldReason.LowerStageMissing => "the stage below is not done on every position",
+        HoldReason.OutOfOrder => "pulled out of order",
+        HoldReason.JamPairMissing => "the two jam nuts are not at their torque",
+        HoldReason.WrongCarCondition => "the car was not in the condition asked",
+        HoldReason.ToolUnknown => "the tool is not known",
+        HoldReason.ToolOverdue => "the tool is past its calibration",
+        HoldReason.ToolQuarantined => "the tool is out of use",
+        HoldReason.ToolOutOfRange => "outside the tool's range",
+        HoldReason.EvidenceNotAllowed => "this tool cannot give the evidence asked",
+        HoldReason.SettingNotInstructed => "the tool was not set to the instructed value",
+        HoldReason.UnderRange => "under the permitted range",
+        HoldReason.OverRange => "over the permitted maximum",
+        HoldReason.SecondPull => "pulled again when already done",
+        HoldReason.PositionHeld => "pulled while held",
+        HoldReason.BackOffFirst => "pulled again without backing off after a short pull",
+        HoldReason.WitnessRejected => "not accepted by the witness",
+        HoldReason.ReTorqueNotDue => "no re-torque is due on it",
+        HoldReason.ToolInDoubt => "its tool is in doubt",
+        HoldReason.Held => "stopped by hand",
+        _ => reason.ToString(),
+    };
+
+    /// <summary>The next action for somebody standing at the car.</summary>
+    public static string NextFor(HoldReason reason) => reason switch
+    {
+        HoldReason.OverRange => "do not touch it; call the lead, who decides: use as is, rework or replace",
+        HoldReason.HardwareNotNew => "record FITTED NEW, then HAND-TIGHT",
+        HoldReason.NotOpened => "back it off and record OPEN, then HAND-TIGHT",
+        HoldReason.JobClosed => "ask the lead to put a procedure on the car for it",
+        HoldReason.UnderRange => "do what the step says for a short pull",
+        HoldReason.ToolUnknown or HoldReason.ToolOverdue or HoldReason.ToolQuarantined or HoldReason.ToolOutOfRange
+            or HoldReason.EvidenceNotAllowed => "take another tool; call the lead, then back off, inspect and redo",
+        _ => "call the lead, then back off, inspect and redo",
+    };
+
+    /// <summary>The position as people say it: "wheel nut front-left 3".</summary>
+    public static string Name(this Circumstances now, JointPosition position)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        var name = now.Register.Kinds.TryGetValue(position.Key, out var kind) ? kind.Name : position.Key;
+        return $"{name} {position.Place} {position.Number}";
+    }
+}
