@@ -68,7 +68,7 @@ public sealed partial record CarState
         var next = this with
         {
             Corrections = Corrections.Add(recorded.Number, new CorrectionBook(recorded.Number, recorded.Person, fact, false)),
-            Fallen = Fallen.Add(fact.Target),
+            Fallen = fact.Restated is null ? Fallen.Add(fact.Target) : Fallen,
         };
         next = target switch
         {
@@ -121,10 +121,16 @@ public sealed partial record CarState
             return this;
         }
 
-        var witness = book.Pulls[index].WitnessedBy;
-        return Put(book with { Pulls = book.Pulls.SetItem(index, change(book.Pulls[index])) })
-            with
-        { Fallen = witness is { } seen ? Fallen.Add(seen) : Fallen };
+        var before = book.Pulls[index];
+        var after = change(before);
+        var fallen = this.Passes(after) || after.IsGone ? Fallen.Remove(number) : Fallen.Add(number);
+        if (before.WitnessedBy is { } seen && after.WitnessedBy is null)
+        {
+            fallen = fallen.Add(seen);
+        }
+
+        return (this with { Fallen = after.Voided ? fallen.Add(number) : fallen })
+            .Put(book with { Pulls = book.Pulls.SetItem(index, after) });
     }
 
     private CarState Unwitness(long number, Witnessed fact)

@@ -28,7 +28,8 @@ public static partial class Decider
 
     private static Verdict ConfirmOne(CarState state, ConfirmCorrection confirm, Circumstances now, HoldRules rules)
     {
-        if (!state.Corrections.TryGetValue(confirm.Correction, out var correction) || correction.Confirmed)
+        if (!state.Corrections.TryGetValue(confirm.Correction, out var correction) || correction.Confirmed
+            || state.Corrections.Values.Any(later => later.Fact.Target == correction.Fact.Target && later.Number > correction.Number))
         {
             return Refuse(HoldReason.NotCorrectable, $"Entry {confirm.Correction} is no correction that waits", "choose one from the logbook");
         }

@@ -14,7 +14,7 @@ public static partial class Decider
 
     private static Verdict Fit(CarState state, FitNew fit, Circumstances now)
     {
-        if (UnknownPositions(fit.Positions, now) ?? UnknownJob(state, fit.Job) is { } unknown)
+        if ((UnknownPositions(fit.Positions, now) ?? UnknownJob(state, fit.Job)) is { } unknown)
         {
             return unknown;
         }
@@ -34,7 +34,7 @@ public static partial class Decider
 
     private static Verdict ByHand(CarState state, HandTighten hand, Circumstances now, HoldRules rules)
     {
-        if (UnknownPositions(hand.Positions, now) ?? UnknownJob(state, hand.Job) is { } unknown)
+        if ((UnknownPositions(hand.Positions, now) ?? UnknownJob(state, hand.Job)) is { } unknown)
         {
             return unknown;
         }
@@ -62,7 +62,7 @@ public static partial class Decider
 
     private static Verdict Pull(CarState state, RecordTorque pull, Circumstances now, HoldRules rules)
     {
-        if (UnknownPositions([pull.Position], now) ?? UnknownJob(state, pull.Job) is { } unknown)
+        if ((UnknownPositions([pull.Position], now) ?? UnknownJob(state, pull.Job)) is { } unknown)
         {
             return unknown;
         }
@@ -94,7 +94,7 @@ public static partial class Decider
 
     private static Verdict Settle(CarState state, RecordSettled settled, Circumstances now, HoldRules rules)
     {
-        if (UnknownPositions(settled.Positions, now) ?? UnknownJob(state, settled.Job) is { } unknown)
+        if ((UnknownPositions(settled.Positions, now) ?? UnknownJob(state, settled.Job)) is { } unknown)
         {
             return unknown;
         }

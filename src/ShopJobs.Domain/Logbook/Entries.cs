@@ -4,9 +4,6 @@ using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>SHA-256 of salt and bytes of a content row, in hex. Text, names and snapshots live there, never in an entry.</summary>
-public readonly record struct ContentDigest(string Hex);
-
 /// <summary>A value somebody measured, with its unit as entered.</summary>
 public readonly record struct MeasuredValue(string Name, decimal Value, string Unit);
 

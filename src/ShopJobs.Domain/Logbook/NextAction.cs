@@ -32,9 +32,13 @@ public abstract record NextAction
     private NextAction()
     {
     }
+}
 
+/// <summary>Finds the one thing to do next.</summary>
+public static class NextActions
+{
     /// <summary>Finds the next action on a step instance.</summary>
-    public static NextAction Of(CarState state, StepInstance step)
+    public static NextAction NextOn(this CarState state, StepInstance step)
     {
         ArgumentNullException.ThrowIfNull(step);
         var temporary = step.Work.Where(work => work.Instance.Group.Temporary).ToList();
@@ -43,7 +47,7 @@ public abstract record NextAction
         {
             var jam = temporary.Find(pair => pair.Instance.Group.Id == work.Instance.Group.Jam?.Group
                 && pair.Instance.Place == work.Instance.Place);
-            if (Of(state, work, jam) is { } action)
+            if (OnGroup(state, work, jam) is { } action)
             {
                 return action;
             }
@@ -54,8 +58,8 @@ public abstract record NextAction
             ?? lasting.SelectMany(work => work.Stages.Select(number => (work.Instance, Stage: work.Instance.Group.Stages[number - 1])))
                 .Where(cell => cell.Stage.Witness
                     && cell.Instance.Positions.Any(position => !state.Of(position).IsWitnessed(cell.Stage.Number)))
-                .Select(cell => (NextAction)new Look(cell.Instance, cell.Stage)).FirstOrDefault()
-            ?? new Done();
+                .Select(cell => (NextAction)new NextAction.Look(cell.Instance, cell.Stage)).FirstOrDefault()
+            ?? new NextAction.Done();
     }
 
     /// <summary>The next cell in the stage's order of visits; null when there is none or a hold stops the joint.</summary>
@@ -95,25 +99,25 @@ public abstract record NextAction
         return book.Fitting is Fitting.HandTight or Fitting.NewHardware || !book.Pulls.IsEmpty;
     }
 
-    private static NextAction? Of(CarState state, GroupWork work, GroupWork? jam)
+    private static NextAction? OnGroup(CarState state, GroupWork work, GroupWork? jam)
     {
         var instance = work.Instance;
         var books = instance.Positions.Select(state.Of).ToList();
         if (instance.Group.Redo == RedoScope.Joint && books.Find(book => !book.Holds.IsEmpty) is { } held)
         {
             return held.Holds.Any(hold => hold.Decision is null)
-                ? new Stopped(held.Position)
-                : new TakeOff(instance, [.. instance.Positions], "decided: back off the joint, inspect and redo it");
+                ? new NextAction.Stopped(held.Position)
+                : new NextAction.TakeOff(instance, [.. instance.Positions], "decided: back off the joint, inspect and redo it");
         }
 
         if (books.Find(book => book.Holds.Any(hold => hold.Decision is not null)) is { } rework)
         {
-            return new TakeOff(instance, [rework.Position], "decided: take it off, inspect and redo it");
+            return new NextAction.TakeOff(instance, [rework.Position], "decided: take it off, inspect and redo it");
         }
 
         if (books.Find(book => book.BackOffFor > 0) is { } shortPull)
         {
-            return new TakeOff(
+            return new NextAction.TakeOff(
                 instance,
                 instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [shortPull.Position],
                 "the last pull was short: back off, inspect and start again");
@@ -123,19 +127,19 @@ public abstract record NextAction
         var asFound = free.Where(book => book.IsAsFound).Select(book => book.Position).ToList();
         if (asFound.Count > 0)
         {
-            return new TakeOff(instance, asFound, "as found: open it first, so that its pattern starts from nothing");
+            return new NextAction.TakeOff(instance, asFound, "as found: open it first, so that its pattern starts from nothing");
         }
 
         var toFit = free.Where(book => book.NeedsNew(instance.Group) && book.Fitting == Fitting.Open).Select(book => book.Position).ToList();
         if (toFit.Count > 0)
         {
-            return new Fit(instance, toFit);
+            return new NextAction.Fit(instance, toFit);
         }
 
         var byHand = free.Where(book => book.Fitting is Fitting.Open or Fitting.NewHardware).Select(book => book.Position).ToList();
         if (byHand.Count > 0)
         {
-            return new ByHand(instance, byHand);
+            return new NextAction.ByHand(instance, byHand);
         }
 
         foreach (var stage in work.Stages.Select(number => instance.Group.Stages[number - 1]))
@@ -146,36 +150,36 @@ public abstract record NextAction
             }
         }
 
-        return jam is null ? books.Find(book => !book.Holds.IsEmpty) is { } stopped ? new Stopped(stopped.Position) : null
-            : AfterDrive(state, jam) ?? (books.Find(book => !book.Holds.IsEmpty) is { } held2 ? new Stopped(held2.Position) : null);
+        return jam is null ? books.Find(book => !book.Holds.IsEmpty) is { } stopped ? new NextAction.Stopped(stopped.Position) : null
+            : AfterDrive(state, jam) ?? (books.Find(book => !book.Holds.IsEmpty) is { } held2 ? new NextAction.Stopped(held2.Position) : null);
     }
 
     private static NextAction Pull(CarState state, Cell cell, GroupWork? jam)
     {
         if (jam is null)
         {
-            return new PullNow(cell);
+            return new NextAction.PullNow(cell);
         }
 
         var pair = state.Of(jam.Instance.Joint.At(cell.Position.Number));
         var other = jam.Instance.Positions.Where(position => position.Number != cell.Position.Number).FirstOrDefault(state.IsOn);
         return other != default ? Remove(jam.Instance, other)
-            : state.IsAtTorque(pair) ? new PullNow(cell)
-            : !pair.Holds.IsEmpty ? new Stopped(pair.Position)
+            : state.IsAtTorque(pair) ? new NextAction.PullNow(cell)
+            : !pair.Holds.IsEmpty ? new NextAction.Stopped(pair.Position)
             : NextJam(jam.Instance, pair);
     }
 
-    private static PullNow NextJam(GroupInstance jam, PositionBook pair)
+    private static NextAction.PullNow NextJam(GroupInstance jam, PositionBook pair)
     {
         var stage = jam.Group.Stages[0];
-        return new PullNow(new Cell(jam, pair.Position, pair.Cycle, stage, stage.Visits.ToList().IndexOf(pair.Position.Number)));
+        return new NextAction.PullNow(new Cell(jam, pair.Position, pair.Cycle, stage, stage.Visits.ToList().IndexOf(pair.Position.Number)));
     }
 
     private static NextAction? AfterDrive(CarState state, GroupWork jam) =>
         jam.Instance.Positions.Where(state.IsOn).Select(position => Remove(jam.Instance, position)).FirstOrDefault();
 
     private static NextAction Remove(GroupInstance instance, JointPosition position) =>
-        new TakeOff(instance, [position], "take the jam nuts off: hold the inner, undo the outer");
+        new NextAction.TakeOff(instance, [position], "take the jam nuts off: hold the inner, undo the outer");
 
     internal static bool NeedsNew(this PositionBook book, JointGroup group) =>
         (group.Hardware.Reuse == HardwareReuse.SingleUse && book.FittedNewBy <= book.OpenedBy)

@@ -97,7 +97,7 @@ public static class PullRules
     private static bool OutOfOrder(PullQuestion q) =>
         !q.Instance.Group.Temporary
         && !q.State.IsDone(q.Book, q.Stage!.Number)
-        && NextAction.NextCell(q.State, q.Instance, q.Stage) is var next
+        && NextActions.NextCell(q.State, q.Instance, q.Stage) is var next
         && q.Book.Holds.IsEmpty
         && next?.Visit != q.Visit;
 

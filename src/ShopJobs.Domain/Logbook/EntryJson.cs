@@ -1,0 +1,120 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Writes a value as one JSON string and reads it back.</summary>
+internal sealed class AsText<T>(Func<T, string> write, Func<string, T> read) : JsonConverter<T>
+    where T : struct
+{
+    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        read(reader.GetString() ?? throw new JsonException($"{typeof(T).Name} is null."));
+
+    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(write(value));
+}
+
+/// <summary>How entries look as JSON: ids, positions, torques and conditions are short strings.</summary>
+internal static class EntryJson
+{
+    public static readonly EntryJsonContext Context = new(Options());
+
+    private static JsonSerializerOptions Options()
+    {
+        var options = new JsonSerializerOptions
+        {
+            PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+            DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+            UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+            RespectRequiredConstructorParameters = false,
+            Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        };
+        options.Converters.Add(new AsText<JobId>(id => Text(id.Value), text => new JobId(Guid.ParseExact(text, "N"))));
+        options.Converters.Add(new AsText<PersonId>(id => Text(id.Value), text => new PersonId(Guid.ParseExact(text, "N"))));
+        options.Converters.Add(new AsText<ToolId>(id => Text(id.Value), text => new ToolId(Guid.ParseExact(text, "N"))));
+        options.Converters.Add(new AsText<ContentDigest>(digest => digest.ToString(), ReadDigest));
+        options.Converters.Add(new AsText<Joint>(joint => $"{joint.Key}/{joint.Place}", text => ReadPosition(text + "/1").Joint));
+        options.Converters.Add(new AsText<JointPosition>(at => string.Create(CultureInfo.InvariantCulture, $"{at.Key}/{at.Place}/{at.Number}"), ReadPosition));
+        options.Converters.Add(new AsText<CarCondition>(condition => $"{condition.Aspect}={condition.Value}", ReadCondition));
+        options.Converters.Add(new AsText<Undone>(undone => undone.ToString(), ReadUndone));
+        options.Converters.Add(new AsText<EnteredTorque>(WriteTorque, ReadTorque));
+        return options;
+    }
+
+    private static string Text(Guid id) => id.ToString("N");
+
+    private static ContentDigest ReadDigest(string text) =>
+        ContentDigest.TryParse(text, out var digest) ? digest : throw new JsonException($"“{text}” is not a content digest.");
+
+    private static JointPosition ReadPosition(string text) =>
+        text.Split('/') is [var key, var place, var number]
+            ? new JointPosition(key, place, int.Parse(number, CultureInfo.InvariantCulture))
+            : throw new JsonException($"“{text}” is not a joint position.");
+
+    private static CarCondition ReadCondition(string text) =>
+        text.Split('=') is [var aspect, var value] ? new CarCondition(aspect, value) : throw new JsonException($"“{text}” is not a car condition.");
+
+    internal static Undone ReadUndone(string text) => text.Split(':', 2) switch
+    {
+        ["setting", var name] => new Undone(UndoneKind.Setting, name),
+        ["joint", var name] => new Undone(UndoneKind.Joint, name),
+        _ => new Undone(UndoneKind.Result, text),
+    };
+
+    private static string WriteTorque(EnteredTorque torque) =>
+        string.Create(CultureInfo.InvariantCulture, $"{torque.Value} {UnitCode(torque.Unit)}");
+
+    private static EnteredTorque ReadTorque(string text) =>
+        text.Split(' ') is [var value, var unit] && decimal.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? new EnteredTorque(number, ReadUnit(unit))
+            : throw new JsonException($"“{text}” is not a torque.");
+
+    private static string UnitCode(TorqueUnit unit) => unit switch
+    {
+        TorqueUnit.NewtonMetre => "N.m",
+        TorqueUnit.PoundForceFoot => "lbf.ft",
+        TorqueUnit.PoundForceInch => "lbf.in",
+        TorqueUnit.KilogramForceMetre => "kgf.m",
+        _ => throw new JsonException($"{unit} is not a torque unit."),
+    };
+
+    private static TorqueUnit ReadUnit(string code) => code switch
+    {
+        "N.m" => TorqueUnit.NewtonMetre,
+        "lbf.ft" => TorqueUnit.PoundForceFoot,
+        "lbf.in" => TorqueUnit.PoundForceInch,
+        "kgf.m" => TorqueUnit.KilogramForceMetre,
+        _ => throw new JsonException($"“{code}” is not a torque unit."),
+    };
+}
+
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    UseStringEnumConverter = true)]
+[JsonSerializable(typeof(JobStarted))]
+[JsonSerializable(typeof(CarConditionDeclared))]
+[JsonSerializable(typeof(StepConfirmed))]
+[JsonSerializable(typeof(ResultRecorded))]
+[JsonSerializable(typeof(Opened))]
+[JsonSerializable(typeof(FittedNew))]
+[JsonSerializable(typeof(HandTightened))]
+[JsonSerializable(typeof(TorqueRecorded))]
+[JsonSerializable(typeof(Settled))]
+[JsonSerializable(typeof(Witnessed))]
+[JsonSerializable(typeof(PositionHeld))]
+[JsonSerializable(typeof(Decided))]
+[JsonSerializable(typeof(Corrected))]
+[JsonSerializable(typeof(CorrectionConfirmed))]
+[JsonSerializable(typeof(Released))]
+[JsonSerializable(typeof(SummaryIssued))]
+[JsonSerializable(typeof(ToolEntered))]
+[JsonSerializable(typeof(Calibrated))]
+[JsonSerializable(typeof(Quarantined))]
+[JsonSerializable(typeof(Doubted))]
+[JsonSerializable(typeof(Cleared))]
+internal sealed partial class EntryJsonContext : JsonSerializerContext;
