@@ -1,3 +1,4 @@
-var builder = WebApplication.CreateBuilder(args);
-var app = builder.Build();
-app.Run();
+using ShopJobs.Web.Admin;
+using ShopJobs.Web.Running;
+
+return Verbs.AskedFor(args) ? await Verbs.RunAsync(args) : await ShopHost.RunAsync(args);

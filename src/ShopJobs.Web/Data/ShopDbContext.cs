@@ -1,10 +1,48 @@
 using Microsoft.EntityFrameworkCore;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Data.Jobs;
+using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Data.Procedures;
+using ShopJobs.Web.Data.Shop;
+using ShopJobs.Web.Data.Summaries;
+using ShopJobs.Web.Data.Tools;
 
 namespace ShopJobs.Web.Data;
 
 /// <summary>The shop's ordinary rows. The entry table is not mapped here: see <c>Data/Logbook</c>.</summary>
 public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbContext(options)
 {
+    public DbSet<Person> People => Set<Person>();
+
+    public DbSet<PersonRight> Rights => Set<PersonRight>();
+
+    public DbSet<Tablet> Tablets => Set<Tablet>();
+
+    public DbSet<PersonSession> Sessions => Set<PersonSession>();
+
+    public DbSet<DoorNote> DoorNotes => Set<DoorNote>();
+
+    public DbSet<Customer> Customers => Set<Customer>();
+
+    public DbSet<Car> Cars => Set<Car>();
+
+    public DbSet<ToolRow> Tools => Set<ToolRow>();
+
+    public DbSet<ProcedureRevision> Procedures => Set<ProcedureRevision>();
+
+    public DbSet<JointRegisterRevision> JointRegisters => Set<JointRegisterRevision>();
+
+    public DbSet<Job> Jobs => Set<Job>();
+
+    public DbSet<Assignment> Assignments => Set<Assignment>();
+
+    public DbSet<CustomerLink> CustomerLinks => Set<CustomerLink>();
+
+    public DbSet<ShopSetting> Settings => Set<ShopSetting>();
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+        configurationBuilder.StoreIdsAndInstants();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder) =>
         modelBuilder.ApplyConfigurationsFromAssembly(typeof(ShopDbContext).Assembly);
 }

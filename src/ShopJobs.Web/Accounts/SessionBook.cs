@@ -1,0 +1,95 @@
+using System.Security.Claims;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Options;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Accounts;
+
+/// <summary>Opens, checks and ends the sessions of people at tablets.</summary>
+public sealed class SessionBook(
+    IDbContextFactory<ShopDbContext> database, ShopClock clock, IOptions<DoorRules> rules)
+{
+    private static readonly TimeSpan TouchEvery = TimeSpan.FromSeconds(20);
+
+    /// <summary>Signs a person in; whoever was signed in at this tablet is signed out.</summary>
+    public async Task<SessionId> OpenAsync(PersonId person, DeviceId tablet, CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
+        var now = clock.Now;
+        await shop.Sessions
+            .Where(row => row.TabletId == tablet && row.EndedAt == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(row => row.EndedAt, now), cancellation);
+        var session = new PersonSession
+        {
+            Id = new SessionId(Guid.NewGuid()),
+            PersonId = person,
+            TabletId = tablet,
+            StartedAt = now,
+            LastSeenAt = now,
+        };
+        shop.Sessions.Add(session);
+        shop.Note(DoorEvent.SignedIn, now, person, tablet);
+        await shop.SaveChangesAsync(cancellation);
+        await locked.CommitAsync(cancellation);
+        return session.Id;
+    }
+
+    /// <summary>
+    /// Who the cookie or circuit stands for, asked of the database: null when the session has ended or was idle too
+    /// long, the tablet was revoked or the person has left.
+    /// </summary>
+    /// <param name="user">What the cookie or the circuit carries.</param>
+    /// <param name="touch">True when a person did something just now.</param>
+    /// <param name="cancellation">Stops the asking.</param>
+    public async Task<Present?> CheckAsync(ClaimsPrincipal user, bool touch, CancellationToken cancellation = default)
+    {
+        if (PersonClaims.SessionOf(user) is not { } id)
+        {
+            return null;
+        }
+
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        var found = await (
+            from session in shop.Sessions.AsNoTracking()
+            join person in shop.People.AsNoTracking() on session.PersonId equals person.Id
+            join tablet in shop.Tablets.AsNoTracking() on session.TabletId equals tablet.Id
+            where session.Id == id && session.EndedAt == null && person.Active && tablet.RevokedAt == null
+            select new { Session = session, person.Name, person.Initials }).SingleOrDefaultAsync(cancellation);
+        var now = clock.Now;
+        if (found is null || now - found.Session.LastSeenAt > rules.Value.Idle || now - found.Session.StartedAt > rules.Value.Longest)
+        {
+            return null;
+        }
+
+        if (touch && now - found.Session.LastSeenAt > TouchEvery)
+        {
+            await shop.Sessions.Where(row => row.Id == id)
+                .ExecuteUpdateAsync(set => set.SetProperty(row => row.LastSeenAt, now), cancellation);
+        }
+
+        var rights = await shop.RightsOfAsync(found.Session.PersonId, clock.Today, cancellation);
+        return new Present(found.Session.PersonId, found.Name, found.Initials, found.Session.TabletId, id, rights);
+    }
+
+    public async Task EndAsync(ClaimsPrincipal user, CancellationToken cancellation = default)
+    {
+        if (PersonClaims.SessionOf(user) is not { } id)
+        {
+            return;
+        }
+
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        var now = clock.Now;
+        var session = await shop.Sessions.SingleOrDefaultAsync(row => row.Id == id && row.EndedAt == null, cancellation);
+        if (session is not null)
+        {
+            session.EndedAt = now;
+            shop.Note(DoorEvent.SignedOut, now, session.PersonId, session.TabletId);
+            await shop.SaveChangesAsync(cancellation);
+        }
+    }
+}

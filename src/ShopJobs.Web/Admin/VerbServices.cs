@@ -1,0 +1,28 @@
+using System.CommandLine;
+using ShopJobs.Web.Data;
+
+namespace ShopJobs.Web.Admin;
+
+/// <summary>The shop's data for a verb, without the web.</summary>
+internal static class VerbServices
+{
+    /// <summary>Every verb that reads the shop offers this option.</summary>
+    internal static Option<string?> DataOption() => new("--data")
+    {
+        Description = "Folder that holds the shop; the one of the settings when not given.",
+    };
+
+    /// <summary>Opens the folder and brings the database up to date.</summary>
+    internal static async Task<ServiceProvider> OpenAsync(string? folder, CancellationToken cancellation)
+    {
+        var root = Directory.GetCurrentDirectory();
+        var settings = new ConfigurationBuilder().SetBasePath(root)
+            .AddJsonFile("appsettings.json", optional: true).AddEnvironmentVariables().Build();
+        var services = new ServiceCollection()
+            .AddSingleton(TimeProvider.System)
+            .AddShopData(new DataFolder(root, folder ?? settings[DataFolder.Setting]))
+            .BuildServiceProvider();
+        await services.MigrateShopAsync(cancellation);
+        return services;
+    }
+}

@@ -1,0 +1,16 @@
+using ShopJobs.Web.Data.Cars;
+
+namespace ShopJobs.Web.Components.Cars;
+
+/// <summary>How the shop says where a car stands.</summary>
+public static class CarPlaceWords
+{
+    public static string Words(this CarPlace place) => place switch
+    {
+        CarPlace.LiftA => "Lift A",
+        CarPlace.LiftB => "Lift B",
+        CarPlace.Floor => "Floor place",
+        CarPlace.Outside => "Outside",
+        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "Not a place of the shop."),
+    };
+}

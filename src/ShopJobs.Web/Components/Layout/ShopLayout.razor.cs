@@ -1,0 +1,44 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.JSInterop;
+
+namespace ShopJobs.Web.Components.Layout;
+
+/// <summary>The frame of every staff page.</summary>
+public sealed partial class ShopLayout(IJSRuntime script, NavigationManager navigation)
+{
+    private ErrorBoundary? boundary;
+    private bool dark;
+
+    [CascadingParameter(Name = "StartsDark")]
+    public bool StartsDark { get; set; }
+
+    private string Here => "/" + navigation.ToBaseRelativePath(navigation.Uri).Split('#')[0];
+
+    protected override void OnInitialized() => dark = StartsDark;
+
+    protected override void OnParametersSet() => boundary?.Recover();
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender)
+        {
+            return;
+        }
+
+        var shown = await script.InvokeAsync<string>("shopLook.shown");
+        if (dark != (shown == "dark"))
+        {
+            dark = !dark;
+            StateHasChanged();
+        }
+    }
+
+    private void LoadAgain() => navigation.NavigateTo(navigation.Uri, forceLoad: true);
+
+    private async Task ChangeLookAsync()
+    {
+        dark = !dark;
+        await script.InvokeVoidAsync("shopLook.choose", dark ? "dark" : "light");
+    }
+}

@@ -1,0 +1,10 @@
+namespace ShopJobs.Web.Components.Layout;
+
+/// <summary>The top bar's entries in their order. Whoever builds a page adds its line.</summary>
+public static class ShopNav
+{
+    public static IReadOnlyList<NavEntry> All { get; } =
+    [
+        new("/", "Floor"),
+    ];
+}

@@ -1,0 +1,71 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.SignIn;
+
+/// <summary>A lead makes this browser a tablet of the shop.</summary>
+public sealed partial class EnrolPage(
+    IDbContextFactory<ShopDbContext> database, TabletDesk tablets, PinCheck pins, NavigationManager navigation, ShopClock clock)
+{
+    private string? refusal;
+
+    [CascadingParameter]
+    private HttpContext Http { get; set; } = default!;
+
+    [SupplyParameterFromQuery(Name = "returnUrl")]
+    private string? ReturnUrl { get; set; }
+
+    [SupplyParameterFromForm(FormName = "enrol")]
+    private EnrolForm? Form { get; set; }
+
+    private string Back => LocalUrl.OrFloor(Form?.ReturnUrl ?? ReturnUrl);
+
+    private string SignIn => $"/sign-in?returnUrl={Uri.EscapeDataString(Back)}";
+
+    protected override async Task OnInitializedAsync()
+    {
+        await using var shop = await database.CreateDbContextAsync(Http.RequestAborted);
+        if (!await shop.People.AnyAsync(Http.RequestAborted))
+        {
+            navigation.NavigateTo("/start");
+        }
+        else if (await tablets.FindAsync(Http) is not null)
+        {
+            navigation.NavigateTo(SignIn);
+        }
+    }
+
+    private async Task EnrolAsync()
+    {
+        var tabletName = Form?.TabletName?.Trim();
+        var leadName = Form?.LeadName?.Trim();
+        if (string.IsNullOrEmpty(tabletName) || tabletName.Length > Tablet.NameLength)
+        {
+            refusal = $"Give the tablet a name of at most {Tablet.NameLength} letters.";
+            return;
+        }
+
+        await using var shop = await database.CreateDbContextAsync(Http.RequestAborted);
+        var lead = await shop.People.AsNoTracking().SingleOrDefaultAsync(
+            person => person.Name == leadName && person.Active, Http.RequestAborted);
+        if (lead is null || !(await shop.RightsOfAsync(lead.Id, clock.Today, Http.RequestAborted)).Contains(Right.Lead))
+        {
+            refusal = "That is nobody with the lead's right. Ask the lead to do this.";
+            return;
+        }
+
+        if (await pins.AtTheDoorAsync(lead.Id, Form?.Pin, at: null, Http.RequestAborted) is PinAnswer.No no)
+        {
+            refusal = no.Words;
+            return;
+        }
+
+        tablets.Enrol(shop, Http, tabletName, lead.Id);
+        await shop.SaveChangesAsync(Http.RequestAborted);
+        navigation.NavigateTo(SignIn);
+    }
+}

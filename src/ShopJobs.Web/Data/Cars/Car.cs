@@ -1,0 +1,34 @@
+using ShopJobs.Domain.Logbook;
+
+namespace ShopJobs.Web.Data.Cars;
+
+/// <summary>One car. Its logbook has the same id.</summary>
+public sealed class Car : TrackedRow
+{
+    public const int NameLength = 40;
+    public const int ModelLength = 80;
+    public const int MarkLength = 40;
+    public const int ColourLength = 30;
+    public const int NoteLength = 1000;
+
+    public CarId Id { get; init; }
+
+    public CustomerId CustomerId { get; set; }
+
+    /// <summary>What the shop calls it, e.g. "Blue".</summary>
+    public required string Name { get; set; }
+
+    /// <summary>Make and model as written, e.g. "Brennock 220".</summary>
+    public required string Model { get; set; }
+
+    /// <summary>Number plate or chassis number as written.</summary>
+    public string Mark { get; set; } = "";
+
+    public string Colour { get; set; } = "";
+
+    public string Note { get; set; } = "";
+
+    public CarPlace Place { get; set; } = CarPlace.Outside;
+
+    public Customer? Customer { get; init; }
+}

@@ -1,0 +1,22 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace ShopJobs.Web.Data.Cars;
+
+internal sealed class CarConfiguration : IEntityTypeConfiguration<Car>
+{
+    public void Configure(EntityTypeBuilder<Car> builder)
+    {
+        builder.HasKey(car => car.Id);
+        builder.Property(car => car.Id).ValueGeneratedNever();
+        builder.Property(car => car.Name).HasMaxLength(Car.NameLength).UseCollation("NOCASE");
+        builder.Property(car => car.Model).HasMaxLength(Car.ModelLength);
+        builder.Property(car => car.Mark).HasMaxLength(Car.MarkLength);
+        builder.Property(car => car.Colour).HasMaxLength(Car.ColourLength);
+        builder.Property(car => car.Note).HasMaxLength(Car.NoteLength);
+        builder.Property(car => car.Place).HasConversion<string>().HasMaxLength(20);
+        builder.Property(car => car.Revision).IsConcurrencyToken();
+        builder.HasIndex(car => car.Name).IsUnique();
+        builder.HasOne(car => car.Customer).WithMany().HasForeignKey(car => car.CustomerId).OnDelete(DeleteBehavior.Restrict);
+    }
+}

@@ -1,0 +1,15 @@
+namespace ShopJobs.Web.Data.Cars;
+
+/// <summary>Who owns the car and answers the telephone.</summary>
+public sealed class Customer : TrackedRow
+{
+    public const int NameLength = 80;
+    public const int ContactLength = 200;
+
+    public CustomerId Id { get; init; }
+
+    public required string Name { get; set; }
+
+    /// <summary>Telephone, mail or both, as the customer gave it.</summary>
+    public string Contact { get; set; } = "";
+}

@@ -1,0 +1,22 @@
+namespace ShopJobs.Web.Data;
+
+/// <summary>The folder that holds the shop: the database file and the keys that protect its cookies.</summary>
+public sealed class DataFolder
+{
+    /// <summary>Name of the setting; a relative path is taken from the content root.</summary>
+    public const string Setting = "Data:Folder";
+
+    /// <summary>Makes the folder when it is not there.</summary>
+    public DataFolder(string contentRoot, string? folder)
+    {
+        Root = Path.GetFullPath(string.IsNullOrWhiteSpace(folder) ? "shop-data" : folder, contentRoot);
+        Directory.CreateDirectory(Root);
+        Keys = Directory.CreateDirectory(Path.Combine(Root, "keys"));
+    }
+
+    public string Root { get; }
+
+    public DirectoryInfo Keys { get; }
+
+    public string Database => Path.Combine(Root, "shop.db");
+}

@@ -1,0 +1,25 @@
+using ShopJobs.Domain.Logbook;
+
+namespace ShopJobs.Web.Data.Procedures;
+
+/// <summary>One imported procedure document, exactly as it came. Never changed: a new text is a new row.</summary>
+public sealed class ProcedureRevision
+{
+    /// <summary>SHA-256 of the document, lower-case hex.</summary>
+    public required string Digest { get; init; }
+
+    public required string Code { get; init; }
+
+    public required string Title { get; init; }
+
+    public required string Revision { get; init; }
+
+    public required byte[] Yaml { get; init; }
+
+    /// <summary>Invented data for the demo shop.</summary>
+    public bool Demo { get; init; }
+
+    public DateTime ImportedAt { get; init; }
+
+    public PersonId? ImportedBy { get; init; }
+}

@@ -1,0 +1,26 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace ShopJobs.Web.Data;
+
+/// <summary>Registers the shop's database and brings it up to date.</summary>
+public static class ShopData
+{
+    /// <summary>The same database for the web program and for the admin verbs.</summary>
+    public static IServiceCollection AddShopData(this IServiceCollection services, DataFolder folder)
+    {
+        services.AddSingleton(folder);
+        services.AddDbContextFactory<ShopDbContext>(options => Configure(options, folder.Database));
+        return services;
+    }
+
+    /// <summary>Applies the migrations and makes sure of write-ahead logging.</summary>
+    public static async Task MigrateShopAsync(this IServiceProvider services, CancellationToken cancellation = default)
+    {
+        await using var shop = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync(cancellation);
+        await shop.Database.MigrateAsync(cancellation);
+        await shop.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL;", cancellation);
+    }
+
+    internal static void Configure(DbContextOptionsBuilder options, string file) =>
+        options.UseSqlite(SqliteHabits.ConnectionString(file)).AddInterceptors(new SqliteHabits());
+}

@@ -1,0 +1,90 @@
+using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.EntityFrameworkCore;
+using MudBlazor.Services;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Demo;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Running;
+
+/// <summary>Puts the program together and runs it.</summary>
+internal static class ShopHost
+{
+    /// <summary>Serves the shop until stopped; 1 when it refuses to start.</summary>
+    internal static async Task<int> RunAsync(string[] args)
+    {
+        await using var app = Build(args);
+        await app.Services.MigrateShopAsync();
+        await app.Services.GetRequiredService<ShopSettings>().LoadAsync();
+        if (app.Services.GetRequiredService<Listening>().Refusal(await HasDemoAccountAsync(app.Services)) is { } refusal)
+        {
+            await Console.Error.WriteLineAsync("ShopJobs does not start: " + refusal);
+            return 1;
+        }
+
+        app.Lifetime.ApplicationStarted.Register(() => Welcome.Print(Console.Out, app.Urls, app.Services.GetRequiredService<ShopSettings>().Current));
+        try
+        {
+            await app.RunAsync();
+            return 0;
+        }
+        catch (IOException broken) when (broken.InnerException is AddressInUseException)
+        {
+            await Console.Error.WriteLineAsync(
+                $"ShopJobs does not start: {broken.Message} Stop the other program, or choose another address with --urls http://127.0.0.1:5001");
+            return 1;
+        }
+    }
+
+    private static WebApplication Build(string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(args);
+        builder.WebHost.UseStaticWebAssets();
+        AddServices(builder);
+        var app = builder.Build();
+        UsePipeline(app);
+        return app;
+    }
+
+    private static void AddServices(WebApplicationBuilder builder)
+    {
+        var services = builder.Services;
+        var folder = new DataFolder(builder.Environment.ContentRootPath, builder.Configuration[DataFolder.Setting]);
+        services.AddShopLog(builder.Configuration);
+        services.AddShopData(folder);
+        services.AddDataProtection().PersistKeysToFileSystem(folder.Keys).SetApplicationName("ShopJobs");
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton<Listening>().AddSingleton<ShopSettings>().AddSingleton<ShopClock>();
+        services.AddAccounts(builder.Configuration).AddLimits();
+        services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
+        services.AddHttpContextAccessor();
+        services.AddMudServices();
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddFeatures();
+    }
+
+    private static void UsePipeline(WebApplication app)
+    {
+        app.UseExceptionHandler("/error", createScopeForErrors: true);
+        app.UseSecurityHeaders();
+        app.UseShopLog();
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseAuthentication();
+        app.UseAuthorization();
+        app.UseRateLimiter();
+        app.UseAntiforgery();
+        app.MapStaticAssets().AllowAnonymous();
+        app.MapHealthChecks("/healthz").AllowAnonymous();
+        app.MapAccounts();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+    }
+
+    private static async Task<bool> HasDemoAccountAsync(IServiceProvider services)
+    {
+        await using var shop = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
+        return await shop.People.AnyAsync(person => person.Demo && person.Active);
+    }
+}

@@ -1,0 +1,16 @@
+// The big keys of a PIN field. Each key types into the field at once, without asking the server.
+(() => {
+  const reveal = root => root.querySelectorAll?.('[data-pin-pad] .pin-keys[hidden]').forEach(keys => { keys.hidden = false; });
+  document.addEventListener('click', event => {
+    const key = event.target.closest?.('[data-pin-key]');
+    if (!key) return;
+    const field = key.closest('[data-pin-pad]').querySelector('input');
+    const typed = key.dataset.pinKey;
+    if (typed === 'clear') field.value = '';
+    else if (typed === 'back') field.value = field.value.slice(0, -1);
+    else if (field.value.length < 6) field.value += typed;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  new MutationObserver(() => reveal(document)).observe(document.documentElement, { childList: true, subtree: true });
+  reveal(document);
+})();
