@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Identity;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Data.People;
 
 namespace ShopJobs.Web.Accounts;

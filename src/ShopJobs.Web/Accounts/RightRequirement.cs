@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Authorization;
-using ShopJobs.Web.Data.People;
+using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Accounts;
 

@@ -1,4 +1,4 @@
-using ShopJobs.Web.Data.People;
+using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Demo;
 

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.People;
