@@ -5,13 +5,13 @@ namespace ShopJobs.Domain.Fasteners;
 
 /// <summary>
 /// A torque as it was entered or stated: the number with its digits and its own unit, never taken through another unit.
-/// From 0 to 999 999 999. Two are equal when number and unit are equal; to compare sizes use <see cref="NewtonMetres"/>.
+/// From 0 to 1e12; at most nine digits are read from text. Two are equal when number and unit are equal; to compare sizes use <see cref="NewtonMetres"/>.
 /// The default value is 0 N·m.
 /// </summary>
 public readonly record struct EnteredTorque(decimal Value, TorqueUnit Unit)
 {
     /// <summary>Largest number accepted, in any unit.</summary>
-    public const decimal Largest = 999_999_999m;
+    public const decimal Largest = 1_000_000_000_000m;
 
     /// <summary>The number, in <see cref="Unit"/>.</summary>
     public decimal Value { get; init => field = InBounds(value); } = InBounds(Value);

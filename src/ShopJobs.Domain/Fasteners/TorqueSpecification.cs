@@ -38,11 +38,11 @@ public sealed record TorqueSpecification
     /// <summary>Mean diameter of the face between the jammed nuts; null = plain hexagon nuts.</summary>
     public Length? JamFaceDiameter { get; init; }
 
-    /// <summary>Deviation of the driving tool in percent, plus or minus; null = class limit of ISO 6789 at the target.</summary>
-    public decimal? ToolDeviationPercent { get; init; }
+    /// <summary>Deviation of the driving tool in percent, plus or minus, 0 to below 100; null = class limit of ISO 6789 at the target.</summary>
+    public decimal? ToolDeviationPercent { get; init => field = Checked(value); }
 
-    /// <summary>Deviation of the tool that jams, in percent; null = class limit of ISO 6789 at the jam torque.</summary>
-    public decimal? JamToolDeviationPercent { get; init; }
+    /// <summary>Deviation of the tool that jams, in percent, 0 to below 100; null = class limit of ISO 6789 at the jam torque.</summary>
+    public decimal? JamToolDeviationPercent { get; init => field = Checked(value); }
 
     /// <summary>What the instruction says about run-down torque.</summary>
     public RunDown RunDown { get; init; }
@@ -70,4 +70,10 @@ public sealed record TorqueSpecification
         ? TargetLimits.JamLimit(
             jam, JamToolDeviationPercent ?? ToolDeviation.ClassLimitPercent(jam), DeviationPercentAt(TargetOrOneValue ?? jam))
         : null;
+
+    private static decimal? Checked(decimal? percent)
+    {
+        ToolDeviation.Check(percent ?? 0);
+        return percent;
+    }
 }

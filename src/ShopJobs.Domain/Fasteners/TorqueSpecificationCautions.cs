@@ -27,7 +27,8 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         if (s.Permitted is { } permitted && permitted.HalfWidth > WidestRange)
         {
             yield return Caution(nameof(s.Permitted), "range-wide", FormattableString.Invariant(
-                $"Permitted torque: {permitted} is wide, ±{permitted.HalfWidth * 100:0} % about its middle against ±15 %: a target must be chosen, with its reason."));
+                $"Permitted torque: {permitted} is wide, ±{permitted.HalfWidth * 100:0} % about its middle against ±15 %: ")
+                + "a target must be chosen, with its reason.");
         }
 
         if (s.TargetOrOneValue is not { Value: > 0 } target)
@@ -52,7 +53,8 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         if (target.NewtonMetres * (1 - w) < permitted.Minimum.NewtonMetres || target.NewtonMetres * (1 + w) > permitted.Maximum.NewtonMetres)
         {
             yield return Caution(nameof(s.Target), "target-guard", FormattableString.Invariant(
-                $"Target: {target} with a tool that may be off by {w * 100:0.#} % can deliver outside {permitted}. Choose a target further inside, or use a tool with less deviation."));
+                $"Target: {target} with a tool that may be off by {w * 100:0.#} % can deliver outside {permitted}. ")
+                + "Choose a target further inside, or use a tool with less deviation.");
         }
     }
 
@@ -81,18 +83,21 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         if (u.Nominal < LowUtilisation)
         {
             yield return Caution(nameof(s.Target), "utilisation-low", FormattableString.Invariant(
-                $"Target: {target} gives {u.Nominal * 100:0} % of the proof load of {s.Thread} {s.Class}{equivalent} at nominal friction, below 40 %. Check number and unit; the limit may be another part, such as a bearing or a soft thread, and not the bolt."));
+                $"Target: {target} gives {u.Nominal * 100:0} % of the proof load of {s.Thread} {s.Class}{equivalent} at nominal friction, below 40 %. ")
+                + "Check number and unit; the limit may be another part, such as a bearing or a soft thread, and not the bolt.");
         }
         else if (u.Nominal > HighUtilisation)
         {
             yield return Caution(nameof(s.Target), "utilisation-high", FormattableString.Invariant(
-                $"Target: {target} gives {u.Nominal * 100:0} % of the proof load of {s.Thread} {s.Class}{equivalent} at nominal friction, above 90 %. Check number, unit and condition with the instruction."));
+                $"Target: {target} gives {u.Nominal * 100:0} % of the proof load of {s.Thread} {s.Class}{equivalent} at nominal friction, above 90 %. ")
+                + "Check number, unit and condition with the instruction.");
         }
 
         if (u.Maximum > 1)
         {
             yield return Caution(nameof(s.Target), "band-over-proof",
-                $"Target: {TopOfBand(s, target, u)} of proof load{equivalent}: the bolt may stretch for good. Keep to the stated condition, and ask the maker if in doubt.");
+                $"Target: {TopOfBand(s, target, u)} of proof load{equivalent}: the bolt may stretch for good. "
+                + "Keep to the stated condition, and ask the maker if in doubt.");
         }
     }
 
@@ -116,7 +121,8 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         if ((s.JamFaceDiameter ?? NutPair.PlainNutFace(s.Thread)) is not { } face)
         {
             yield return Caution(nameof(s.Jam), "creep-not-computed",
-                $"Jam torque: creep of the nut pair is not computed for {s.Thread}: the face between the nuts is not known. Enter its mean diameter, and watch the line.");
+                $"Jam torque: creep of the nut pair is not computed for {s.Thread}: the face between the nuts is not known. "
+                + "Enter its mean diameter, and watch the line.");
             yield break;
         }
 
@@ -124,7 +130,11 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         if (target.ToTorque().NewtonMeters * DriveReserve > creep.AtLowFriction.NewtonMeters)
         {
             yield return Caution(nameof(s.Jam), "pair-creep", FormattableString.Invariant(
-                $"Jam torque: with {jam} the nuts may creep from {creep.AtLowFriction.NewtonMeters:0} N·m at low friction ({creep.Friction.Low:0.00}; {creep.AtHighFriction.NewtonMeters:0} N·m at {creep.Friction.High:0.00}), and the target is {target}: watch the line across stud and nuts; if it breaks, the pull does not count. Raise the jam torque as the maker allows, or call the lead."));
+                $"Jam torque: with {jam} the nuts may creep from {creep.AtLowFriction.NewtonMeters:0} N·m at low friction ")
+                + FormattableString.Invariant(
+                    $"({creep.Friction.Low:0.00}; {creep.AtHighFriction.NewtonMeters:0} N·m at {creep.Friction.High:0.00}), and the target is {target}: ")
+                + "watch the line across stud and nuts; if it breaks, the pull does not count. "
+                + "Raise the jam torque as the maker allows, or call the lead.");
         }
     }
 

@@ -7,6 +7,9 @@ namespace ShopJobs.Domain.Tools;
 public sealed record Calibration(
     DateOnly Date, DateOnly Due, string Certificate, IReadOnlyList<CalibrationPoint> AsFound, IReadOnlyList<CalibrationPoint> AsLeft)
 {
+    /// <summary>The day the calibration was made.</summary>
+    public DateOnly Date { get; } = Date;
+
     /// <summary>Last day of validity, not before <see cref="Date"/>.</summary>
     public DateOnly Due { get; } = Due >= Date
         ? Due

@@ -19,7 +19,7 @@ public sealed record TorqueTool(
     Calibration? Calibration = null)
 {
     /// <summary>Lowest marked value, above zero: the range starts here (ISO 6789-1:2017).</summary>
-    public decimal LowestMarked { get; init => field = AboveZero(value); } = AboveZero(LowestMarked);
+    public decimal LowestMarked { get; } = AboveZero(LowestMarked);
 
     /// <summary>Greatest value, above the lowest marked one.</summary>
     public decimal Top { get; } = Top > LowestMarked

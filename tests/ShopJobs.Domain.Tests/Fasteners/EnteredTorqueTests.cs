@@ -68,10 +68,18 @@ public class EnteredTorqueTests
     }
 
     [Fact]
-    public void A_torque_is_never_below_zero_or_beyond_nine_digits()
+    public void A_torque_is_never_below_zero_or_beyond_reason()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => new EnteredTorque(-0.1m, TorqueUnit.NewtonMetre));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new EnteredTorque(1_000_000_000m, TorqueUnit.NewtonMetre));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new EnteredTorque(1_000_000_000_001m, TorqueUnit.NewtonMetre));
+    }
+
+    [Fact]
+    public void The_largest_torque_that_can_be_typed_has_a_value_in_every_unit()
+    {
+        var largest = EnteredTorque.Parse("999999999 kgm");
+
+        Assert.All(Enum.GetValues<TorqueUnit>(), unit => Assert.True(largest.ToUnit(unit, LimitRounding.Down).NewtonMetres <= largest.NewtonMetres));
     }
 
     [Fact]
