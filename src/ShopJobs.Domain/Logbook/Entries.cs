@@ -8,7 +8,11 @@ namespace ShopJobs.Domain.Logbook;
 public readonly record struct MeasuredValue(string Name, decimal Value, string Unit);
 
 /// <summary>One fact of a logbook, in the past tense. Who, when and where stand in its envelope.</summary>
-public abstract record Entry;
+public abstract record Entry
+{
+    /// <summary>The signer's name as it was at signing, kept outside the entry; null where nothing was signed.</summary>
+    public ContentDigest? SignedAs { get; init; }
+}
 
 /// <summary>A procedure was put on the car.</summary>
 public sealed record JobStarted(

@@ -5,7 +5,7 @@ using MudBlazor.Services;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components;
 using ShopJobs.Web.Data;
-using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Shop;
 
@@ -56,7 +56,7 @@ internal static class ShopHost
         var folder = new DataFolder(builder.Environment.ContentRootPath, builder.Configuration[DataFolder.Setting]);
         services.AddShopLog(builder.Configuration);
         services.AddShopData(folder);
-        services.AddLogbook(folder.Database);
+        services.AddDesks(folder);
         services.AddDataProtection().PersistKeysToFileSystem(folder.Keys).SetApplicationName("ShopJobs");
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<Listening>().AddSingleton<ShopSettings>().AddSingleton<ShopClock>();

@@ -1,0 +1,57 @@
+using Microsoft.Data.Sqlite;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Data.Logbook;
+
+namespace ShopJobs.Web.Desk;
+
+/// <summary>Between the domain's verdicts and the store's decisions and results.</summary>
+internal static class Answers
+{
+    public static Decision NotActive() => new Decision.Refuse(new DeskAnswer(
+        [], [new ReasonAnswer(HoldReason.NoRight, "This person does not work here any more", "sign in as yourself")]).ToBytes());
+
+    public static Decision ToDecision(
+        LogbookReader reader,
+        LogbookId logbook,
+        Verdict verdict,
+        IReadOnlyList<NewContent> contents,
+        ContentDigest? signedAs,
+        Action<SqliteTransaction>? rows)
+    {
+        if (verdict is Verdict.Refused refused)
+        {
+            return new Decision.Refuse(DeskAnswer.Refused(refused.Reasons).ToBytes());
+        }
+
+        var entries = ((Verdict.Accepted)verdict).Entries.Select(entry => entry with { SignedAs = signedAs }).ToList();
+        var encoded = entries.Select(entry => (Entry: entry, Written: EntryCodec.Encode(entry))).ToList();
+        var number = reader.Head(logbook).Number;
+        var answer = new DeskAnswer(
+            [.. encoded.Select(e => new EntryAnswer(++number, e.Written.Kind, ProblemsOf(e.Entry)))], []);
+        return new Decision.Accept(
+            [.. encoded.Select(e => new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, EntryCodec.KeysOf(e.Entry)))],
+            contents,
+            answer.ToBytes())
+        {
+            Rows = rows,
+        };
+    }
+
+    public static DeskAnswer Of(RunResult result) => result switch
+    {
+        RunResult.Saved saved => DeskAnswer.Of(saved.Answer),
+        RunResult.Repeated repeated => DeskAnswer.Of(repeated.Answer) with { Repeated = true },
+        RunResult.Refused refused => DeskAnswer.Of(refused.Answer),
+        RunResult.NotSaved failed => DeskAnswer.Failed(failed.Why),
+        RunResult.CommandIdTaken => DeskAnswer.Failed("Not saved: this command id was used for something else. Reload the page and do it again."),
+        _ => throw new InvalidOperationException($"Unknown result {result.GetType().Name}."),
+    };
+
+    private static IReadOnlyList<HoldReason> ProblemsOf(Entry entry) => entry switch
+    {
+        TorqueRecorded fact => fact.Problems,
+        HandTightened fact => fact.Problems,
+        Settled fact => fact.Problems,
+        _ => [],
+    };
+}

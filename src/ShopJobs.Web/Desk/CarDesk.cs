@@ -1,0 +1,97 @@
+using Microsoft.Data.Sqlite;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data.Logbook;
+
+namespace ShopJobs.Web.Desk;
+
+/// <summary>Where commands on cars are decided and cars are read. Every command is judged against the database.</summary>
+public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Surroundings surroundings, TimeProvider time)
+{
+    /// <summary>Runs a report or another command that nobody signs.</summary>
+    /// <param name="id">Made by the client before the first send, the same on each retry.</param>
+    /// <param name="here">Who is signed in at which tablet.</param>
+    /// <param name="contents">Texts the command names by digest.</param>
+    /// <param name="rows">Ordinary rows that stand or fall with the entries.</param>
+    public Task<DeskAnswer> RunAsync(
+        CarId car,
+        CommandId id,
+        Present here,
+        Command command,
+        IReadOnlyList<NewContent>? contents = null,
+        Action<SqliteTransaction>? rows = null,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(here);
+        return RunAsync(car, id, new Stamp(here.Person, here.Person, here.Tablet), command, contents ?? [], null, rows, cancellation);
+    }
+
+    /// <summary>Runs a command that is signed: the entry's person is the signer.</summary>
+    /// <param name="proof">Proof of the PIN for this command and this screen.</param>
+    /// <param name="shown">Digest of what was shown, in hex, as the command names it.</param>
+    public Task<DeskAnswer> SignAsync(
+        CarId car,
+        SignatureProof proof,
+        string shown,
+        Command command,
+        IReadOnlyList<NewContent>? contents = null,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(proof);
+        if (!proof.Covers(proof.Command, Convert.FromHexString(shown), time.GetUtcNow().UtcDateTime))
+        {
+            return Task.FromResult(DeskAnswer.Failed("Not saved: the signature was for another screen or is too old. Sign again."));
+        }
+
+        var name = NewContent.Of(System.Text.Encoding.UTF8.GetBytes(proof.NameAtSigning));
+        var stamp = new Stamp(proof.Signer, proof.SessionPerson, proof.Tablet);
+        return RunAsync(car, proof.Command, stamp, command, [.. contents ?? [], name], name.Digest, null, cancellation);
+    }
+
+    /// <summary>Reads a car as it stands now.</summary>
+    /// <param name="person">Whose rights to judge with; null for nobody's.</param>
+    public CarReading Read(CarId car, PersonId? person) => snapshots.Read(reader =>
+    {
+        var folded = reader.FoldAsFarAsReadable(Folders.LogbookOf(car), Folders.Car);
+        var tools = Surroundings.AllTools(reader);
+        return new CarReading(
+            car,
+            folded.State,
+            surroundings.Kept(reader, person ?? default, folded.State, tools),
+            tools,
+            folded.Head.Hash.ToString())
+        {
+            Unreadable = folded.Unreadable?.Message,
+        };
+    });
+
+    private async Task<DeskAnswer> RunAsync(
+        CarId car,
+        CommandId id,
+        Stamp stamp,
+        Command command,
+        IReadOnlyList<NewContent> contents,
+        ContentDigest? signedAs,
+        Action<SqliteTransaction>? rows,
+        CancellationToken cancellation)
+    {
+        var logbook = Folders.LogbookOf(car);
+        var result = await writer.RunAsync(
+            id,
+            RequestDigest.Of(car, command),
+            stamp,
+            reader =>
+            {
+                if (!Surroundings.IsActive(reader, stamp.Person))
+                {
+                    return Answers.NotActive();
+                }
+
+                var state = reader.Fold(logbook, Folders.Car);
+                var verdict = state.Decide(command, surroundings.Of(reader, stamp.Person));
+                return Answers.ToDecision(reader, logbook, verdict, contents, signedAs, rows);
+            },
+            cancellation);
+        return Answers.Of(result);
+    }
+}

@@ -1,0 +1,33 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Web.Desk;
+
+/// <summary>One car as it stood at one moment, with everything needed to judge it. Safe to keep on a screen.</summary>
+/// <param name="Now">Circumstances of the person who looks; for the customer nobody.</param>
+/// <param name="Tools">Every tool of the shop.</param>
+public sealed record CarReading(
+    CarId Car, CarState State, Circumstances Now, IReadOnlyDictionary<ToolId, ToolState> Tools, string HeadHash)
+{
+    /// <summary>Set when the logbook can be read only up to an entry: why.</summary>
+    public string? Unreadable { get; init; }
+
+    /// <summary>State of a position.</summary>
+    public PositionState StateOf(JointPosition position) => State.StateOf(position, Now.Tool);
+
+    /// <summary>The placed procedure of a job.</summary>
+    public PlacedProcedure Placed(JobBook job) => Now.Placed(job);
+
+    /// <summary>Every reason why a release waits.</summary>
+    public IReadOnlyList<HoldPoint> HoldsOn(ReleaseKind kind, bool customerAccepted = false) =>
+        HoldRules.Standard.OnRelease(State, Now, kind, customerAccepted);
+
+    /// <summary>Every reason why a step can't be signed.</summary>
+    public IReadOnlyList<HoldPoint> HoldsOn(JobBook job, StepInstance step, StepAnswers answers) =>
+        HoldRules.Standard.OnStep(new StepQuestion(State, Now, job, Placed(job), step, answers));
+
+    /// <summary>Why the work of a step should not start yet.</summary>
+    public IReadOnlyList<HoldPoint> HoldsBeforeStart(JobBook job, StepInstance step) =>
+        HoldRules.Standard.BeforeStart(new StepQuestion(State, Now, job, Placed(job), step, StepAnswers.None));
+}

@@ -1,0 +1,90 @@
+using System.Globalization;
+using Microsoft.Data.Sqlite;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Desk;
+
+/// <summary>What is known beside a car's own logbook: rights, register, procedures, tools. Everything read is a dependency.</summary>
+public sealed class Surroundings(Documents documents, ShopClock clock)
+{
+    private static readonly JointRegister NoRegister = new(
+        "none", false, new Dictionary<string, JointKind>(), new Dictionary<string, IReadOnlyList<string>>(), new Dictionary<string, IReadOnlyList<Undone>>());
+
+    /// <summary>Circumstances that read tools and procedures as they are asked for; good within one reading.</summary>
+    internal Circumstances Of(LogbookReader reader, PersonId person)
+    {
+        var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
+        return new Circumstances(
+            person,
+            RightsOf(reader, person, today),
+            reader.At,
+            today,
+            Register(reader),
+            job => documents.Placed(reader, job),
+            tool => reader.Fold(Folders.LogbookOf(tool), Folders.Tool));
+    }
+
+    /// <summary>Circumstances that may be kept after the reading: every tool and every job's procedure is read now.</summary>
+    internal Circumstances Kept(LogbookReader reader, PersonId person, CarState state, IReadOnlyDictionary<ToolId, ToolState> tools)
+    {
+        var placed = state.Jobs.Values.ToDictionary(job => job.Id, job => documents.Placed(reader, job));
+        return Of(reader, person) with
+        {
+            Placed = job => placed[job.Id],
+            Tool = tool => tools.GetValueOrDefault(tool, ToolState.Empty),
+        };
+    }
+
+    /// <summary>Every tool of the shop.</summary>
+    internal static IReadOnlyDictionary<ToolId, ToolState> AllTools(LogbookReader reader) =>
+        reader.Row("tools", ToolIds).Split(',', StringSplitOptions.RemoveEmptyEntries)
+            .Select(text => new ToolId(Guid.Parse(text, CultureInfo.InvariantCulture)))
+            .ToDictionary(id => id, id => reader.FoldAsFarAsReadable(Folders.LogbookOf(id), Folders.Tool).State);
+
+    /// <summary>True while the person works here.</summary>
+    internal static bool IsActive(LogbookReader reader, PersonId person) =>
+        reader.Row($"active:{person.Value}", connection => Ask(connection, "SELECT Active FROM People WHERE Id = $id", person.Value) is 1L);
+
+    /// <summary>Rights of a person on a day; none for somebody who left.</summary>
+    internal static IReadOnlySet<Right> RightsOf(LogbookReader reader, PersonId person, DateOnly day)
+    {
+        var text = reader.Row($"rights:{person.Value}:{day:yyyy-MM-dd}", connection => Ask(
+            connection,
+            """
+            SELECT group_concat(DISTINCT "Right") FROM PersonRights JOIN People ON People.Id = PersonRights.PersonId
+            WHERE People.Id = $id AND People.Active = 1 AND "From" <= $day AND ("To" IS NULL OR "To" >= $day)
+            """,
+            person.Value,
+            day) as string ?? "");
+        return text.Split(',', StringSplitOptions.RemoveEmptyEntries).Select(Enum.Parse<Right>).ToHashSet();
+    }
+
+    private JointRegister Register(LogbookReader reader) =>
+        Documents.CurrentRegister(reader) is { } digest ? documents.Register(reader, digest) : NoRegister;
+
+    private static string ToolIds(SqliteConnection connection) =>
+        Ask(connection, "SELECT group_concat(Id) FROM (SELECT Id FROM Tools ORDER BY Id)", null) as string ?? "";
+
+    private static object? Ask(SqliteConnection connection, string sql, Guid? id, DateOnly? day = null)
+    {
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // Only this file's own text reaches it.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        if (id is { } value)
+        {
+            command.Parameters.AddWithValue("$id", value);
+        }
+
+        if (day is { } date)
+        {
+            command.Parameters.AddWithValue("$day", date);
+        }
+
+        return command.ExecuteScalar();
+    }
+}
