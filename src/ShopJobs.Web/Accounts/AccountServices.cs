@@ -13,6 +13,7 @@ internal static class AccountServices
         services.Configure<DoorRules>(configuration.GetSection("Door"));
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services.AddSingleton<PinCheck>().AddSingleton<SessionBook>().AddSingleton<TabletDesk>().AddSingleton<SignInDesk>();
+        services.AddSingleton<PeopleBook>();
         services.AddScoped<WhoIsHere>().AddScoped<SignatureDesk>();
         services.AddScoped<PersonCookieEvents>();
         services.AddSingleton<IAuthorizationHandler, RightRequirement.Handler>();

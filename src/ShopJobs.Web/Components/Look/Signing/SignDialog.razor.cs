@@ -1,0 +1,60 @@
+using Microsoft.AspNetCore.Components;
+using MudBlazor;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+
+namespace ShopJobs.Web.Components.Look.Signing;
+
+/// <summary>Asks for a signature; closes with the proof, or cancelled.</summary>
+public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, SignatureDesk desk)
+{
+    private const string FormId = "sign-form";
+    private List<PeopleBook.Named>? people;
+    private PersonId? signer;
+    private string pin = "";
+    private string? refusal;
+    private bool busy;
+
+    [CascadingParameter]
+    private IMudDialogInstance Dialog { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public SignRequest Request { get; set; } = default!;
+
+    private string NeedsWords => Request.Needs is { } right ? $"somebody with the right to {right.ToString().ToLowerInvariant()}" : "somebody else";
+
+    protected override async Task OnInitializedAsync()
+    {
+        var present = await here.LookingAsync();
+        people = [.. (await book.WithRightAsync(Request.Needs)).Where(person => !Request.NotThese.Contains(person.Id))];
+        signer = people.Find(person => person.Id == present?.Person)?.Id;
+    }
+
+    private async Task SignAsync()
+    {
+        if (busy)
+        {
+            return;
+        }
+
+        if (signer is not { } who)
+        {
+            refusal = "Pick who signs, then type the PIN.";
+            return;
+        }
+
+        busy = true;
+        var answer = await desk.VerifyAsync(who, pin, Request.Command, Request.Digest);
+        busy = false;
+        pin = "";
+        switch (answer)
+        {
+            case SignatureAnswer.Signed signed:
+                Dialog.Close(DialogResult.Ok(signed.Proof));
+                break;
+            case SignatureAnswer.Refused no:
+                refusal = no.Words;
+                break;
+        }
+    }
+}
