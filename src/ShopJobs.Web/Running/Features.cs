@@ -1,4 +1,6 @@
+using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.FirstStart;
+using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Web.Running;
@@ -9,6 +11,8 @@ internal static class Features
     internal static IServiceCollection AddFeatures(this IServiceCollection services)
     {
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>();
+        services.AddScoped<CarDesk>();
+        services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         return services;
     }
 }

@@ -1,3 +1,5 @@
+using ShopJobs.Domain.Logbook;
+
 namespace ShopJobs.Web.Components.Layout;
 
 /// <summary>The top bar's entries in their order. Whoever builds a page adds its line.</summary>
@@ -6,5 +8,7 @@ public static class ShopNav
     public static IReadOnlyList<NavEntry> All { get; } =
     [
         new("/", "Floor"),
+        new("/cars", "Cars", Right.Lead),
+        new("/people", "People and places", Right.Lead),
     ];
 }

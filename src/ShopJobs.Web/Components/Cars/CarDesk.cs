@@ -1,0 +1,148 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.Cars;
+
+/// <summary>Customers and cars: the lead's ordinary rows. Each command returns null, or why not and what to do.</summary>
+public sealed class CarDesk(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
+{
+    private const string NotYours = "Customers and cars are the lead's to change. Sign in as the lead.";
+    private const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and make your change once more.";
+
+    public async Task<IReadOnlyList<Car>> CarsAsync(CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.Cars.AsNoTracking().Include(car => car.Customer).OrderBy(car => car.Name).ToListAsync(cancellation);
+    }
+
+    public async Task<IReadOnlyList<Customer>> CustomersAsync(CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.Customers.AsNoTracking().OrderBy(customer => customer.Name).ToListAsync(cancellation);
+    }
+
+    public async Task<string?> SaveAsync(CustomerForm form, CancellationToken cancellation = default)
+    {
+        if (Broken(new CustomerFormValidator().Validate(form)) is { } broken)
+        {
+            return broken;
+        }
+
+        return await ChangeAsync(async (shop, by) =>
+        {
+            var customer = await shop.Customers.FindAsync([form.Id], cancellation);
+            if (customer is null)
+            {
+                customer = new Customer { Id = form.Id, Name = "" };
+                shop.Customers.Add(customer);
+            }
+            else
+            {
+                shop.Entry(customer).Property(row => row.Revision).OriginalValue = form.Revision;
+            }
+
+            customer.Name = Typed.Clean(form.Name);
+            customer.Contact = Typed.Clean(form.Contact);
+            customer.Touch(by, clock.Now);
+            return null;
+        }, cancellation);
+    }
+
+    public async Task<string?> SaveAsync(CarForm form, CancellationToken cancellation = default)
+    {
+        if (Broken(new CarFormValidator().Validate(form)) is { } broken)
+        {
+            return broken;
+        }
+
+        return await ChangeAsync(async (shop, by) =>
+        {
+            var name = Typed.Clean(form.Name);
+            var owner = new CustomerId(Guid.Parse(form.Customer));
+            if (await shop.Cars.AnyAsync(other => other.Name == name && other.Id != form.Id, cancellation))
+            {
+                return $"Another car is called {name}. Give this one a different name, so that nobody takes one for the other.";
+            }
+
+            if (!await shop.Customers.AnyAsync(customer => customer.Id == owner, cancellation))
+            {
+                return "That customer is not in the book. Pick one from the list.";
+            }
+
+            var car = await shop.Cars.FindAsync([form.Id], cancellation);
+            if (car is null)
+            {
+                car = new Car { Id = form.Id, Name = "", Model = "" };
+                shop.Cars.Add(car);
+            }
+            else
+            {
+                shop.Entry(car).Property(row => row.Revision).OriginalValue = form.Revision;
+            }
+
+            Copy(form, car, name, owner);
+            car.Touch(by, clock.Now);
+            return null;
+        }, cancellation);
+    }
+
+    /// <summary>Writes down where a car stands now.</summary>
+    public Task<string?> PutAsync(CarId id, CarPlace place, CancellationToken cancellation = default) =>
+        ChangeAsync(async (shop, by) =>
+        {
+            if (await shop.Cars.FindAsync([id], cancellation) is not { } car)
+            {
+                return "That car is not in the book.";
+            }
+
+            car.Place = place;
+            car.Touch(by, clock.Now);
+            return null;
+        }, cancellation);
+
+    private async Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation)
+    {
+        if (await here.ActingAsync(cancellation) is not { } present || !present.May(Right.Lead))
+        {
+            return NotYours;
+        }
+
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
+        if (await change(shop, present.Person) is { } refusal)
+        {
+            return refusal;
+        }
+
+        try
+        {
+            await shop.SaveChangesAsync(cancellation);
+        }
+        catch (DbUpdateConcurrencyException)
+        {
+            return ChangedMeanwhile;
+        }
+
+        await locked.CommitAsync(cancellation);
+        return null;
+    }
+
+    private static void Copy(CarForm form, Car car, string name, CustomerId owner)
+    {
+        car.CustomerId = owner;
+        car.Name = name;
+        car.Model = Typed.Clean(form.Model);
+        car.Mark = Typed.Clean(form.Mark);
+        car.Colour = Typed.Clean(form.Colour);
+        car.Note = Typed.Clean(form.Note);
+        car.Place = form.Place;
+    }
+
+    private static string? Broken(FluentValidation.Results.ValidationResult result) =>
+        result.IsValid ? null : string.Join(" ", result.Errors.Select(error => error.ErrorMessage));
+}

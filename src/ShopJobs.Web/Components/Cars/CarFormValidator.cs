@@ -1,0 +1,23 @@
+using FluentValidation;
+using ShopJobs.Web.Data.Cars;
+
+namespace ShopJobs.Web.Components.Cars;
+
+public sealed class CarFormValidator : AbstractValidator<CarForm>
+{
+    public CarFormValidator()
+    {
+        RuleFor(form => form.Name).NotEmpty().WithMessage("Give the car the name the shop calls it by, for example Blue.");
+        RuleFor(form => form.Model).NotEmpty().WithMessage("Write make and model.");
+        RuleFor(form => form.Customer).Must(id => Guid.TryParse(id, out _)).WithMessage("Pick the customer; add one first if there is none.");
+        RuleFor(form => form.Place).IsInEnum().WithMessage("Pick where the car stands.");
+        AtMost(form => form.Name, "The name", Car.NameLength);
+        AtMost(form => form.Model, "Make and model", Car.ModelLength);
+        AtMost(form => form.Mark, "The plate or chassis number", Car.MarkLength);
+        AtMost(form => form.Colour, "The colour", Car.ColourLength);
+        AtMost(form => form.Note, "The note", Car.NoteLength);
+    }
+
+    private void AtMost(System.Linq.Expressions.Expression<Func<CarForm, string>> field, string what, int length) =>
+        RuleFor(field).MaximumLength(length).WithMessage($"{what} takes at most {length} letters. Shorten it.");
+}

@@ -1,0 +1,131 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.PeopleAndPlaces;
+
+/// <summary>The lead looks after people and their rights. Commands return null, or why not and what to do.</summary>
+public sealed class PeopleDesk(
+    IDbContextFactory<ShopDbContext> database, LeadDoor door, ShopClock clock, IPasswordHasher<Person> hasher)
+{
+    public async Task<IReadOnlyList<Person>> AllAsync(CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.People.AsNoTracking().Include(person => person.Rights)
+            .OrderByDescending(person => person.Active).ThenBy(person => person.Name).ToListAsync(cancellation);
+    }
+
+    public async Task<PinGiven> AddAsync(PersonForm form, CancellationToken cancellation = default)
+    {
+        var check = new PersonFormValidator().Validate(form);
+        if (!check.IsValid)
+        {
+            return new PinGiven.Refused(string.Join(" ", check.Errors.Select(error => error.ErrorMessage)));
+        }
+
+        var pin = Pin.Random();
+        var name = Typed.Clean(form.Name);
+        var refusal = await door.ChangeAsync(async (shop, by) =>
+        {
+            if (await shop.People.AnyAsync(person => person.Name == name || person.Id == form.Id, cancellation))
+            {
+                return $"There is a {name} already, here now or earlier. Names are never used twice; add a letter.";
+            }
+
+            var person = new Person { Id = form.Id, Name = name, Initials = Initials.Of(name), PinHash = "" };
+            person.PinHash = hasher.HashPassword(person, pin);
+            person.Touch(by, clock.Now);
+            person.Rights.AddRange(form.Rights.Select(right =>
+                new PersonRight { Id = Guid.NewGuid(), PersonId = person.Id, Right = right, From = clock.Today }));
+            shop.People.Add(person);
+            shop.Note(DoorEvent.PersonAdded, clock.Now, person.Id, tablet: null, by);
+            return null;
+        }, cancellation);
+        return refusal is null ? new PinGiven.Given(name, pin) : new PinGiven.Refused(refusal);
+    }
+
+    /// <summary>Gives a new PIN and signs the person out everywhere.</summary>
+    public async Task<PinGiven> ResetPinAsync(PersonId id, CancellationToken cancellation = default)
+    {
+        var given = "";
+        var name = "";
+        var refusal = await door.ChangeAsync(async (shop, by) =>
+        {
+            if (await shop.People.FindAsync([id], cancellation) is not { Active: true } person)
+            {
+                return LeadDoor.NobodyLikeThat;
+            }
+
+            given = NewPin.Give(shop, hasher, person, by, clock.Now);
+            name = person.Name;
+            await EndSessionsAsync(shop, id, cancellation);
+            return null;
+        }, cancellation);
+        return refusal is null ? new PinGiven.Given(name, given) : new PinGiven.Refused(refusal);
+    }
+
+    /// <summary>Closes the account of somebody who leaves, or opens it again. Old records keep the name.</summary>
+    public Task<string?> SetActiveAsync(PersonId id, bool active, CancellationToken cancellation = default) =>
+        door.ChangeAsync(async (shop, by) =>
+        {
+            if (await shop.People.FindAsync([id], cancellation) is not { } person)
+            {
+                return LeadDoor.NobodyLikeThat;
+            }
+
+            person.Active = active;
+            person.Touch(by, clock.Now);
+            shop.Note(active ? DoorEvent.PersonReopened : DoorEvent.PersonClosed, clock.Now, id, tablet: null, by);
+            await EndSessionsAsync(shop, id, cancellation);
+            return null;
+        }, cancellation);
+
+    public Task<string?> GiveAsync(PersonId id, Right right, DateOnly from, DateOnly? to, CancellationToken cancellation = default) =>
+        door.ChangeAsync(async (shop, by) =>
+        {
+            if (to < from)
+            {
+                return "The last day lies before the first. Change one of them.";
+            }
+
+            if (await shop.People.Include(row => row.Rights).SingleOrDefaultAsync(row => row.Id == id, cancellation) is not { } person)
+            {
+                return LeadDoor.NobodyLikeThat;
+            }
+
+            if (person.Rights.Exists(held => held.Right == right && (to is null || held.From <= to) && (held.To is null || held.To >= from)))
+            {
+                return $"{person.Name} holds the right to {right.Words()} in those days already. End that one first.";
+            }
+
+            shop.Rights.Add(new PersonRight { Id = Guid.NewGuid(), PersonId = id, Right = right, From = from, To = to });
+            shop.Note(DoorEvent.RightGiven, clock.Now, id, tablet: null, by);
+            return null;
+        }, cancellation);
+
+    /// <summary>Takes a right away at once: yesterday was its last day, and one not begun before today never was. The door book keeps the instant.</summary>
+    public Task<string?> EndAsync(Guid rightId, CancellationToken cancellation = default) =>
+        door.ChangeAsync(async (shop, by) =>
+        {
+            if (await shop.Rights.FindAsync([rightId], cancellation) is not { } held)
+            {
+                return "That right is gone already.";
+            }
+
+            held.To = held.From >= clock.Today ? held.From.AddDays(-1) : clock.Today.AddDays(-1);
+            shop.Note(DoorEvent.RightEnded, clock.Now, held.PersonId, tablet: null, by);
+            return null;
+        }, cancellation);
+
+    private Task EndSessionsAsync(ShopDbContext shop, PersonId id, CancellationToken cancellation)
+    {
+        var now = clock.Now;
+        return shop.Sessions.Where(session => session.PersonId == id && session.EndedAt == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(session => session.EndedAt, now), cancellation);
+    }
+}

@@ -1,0 +1,11 @@
+using FluentValidation;
+using ShopJobs.Web.Data.People;
+
+namespace ShopJobs.Web.Components.PeopleAndPlaces;
+
+public sealed class PersonFormValidator : AbstractValidator<PersonForm>
+{
+    public PersonFormValidator() => RuleFor(form => form.Name)
+        .NotEmpty().WithMessage("Write the person's name.")
+        .MaximumLength(Person.NameLength).WithMessage($"A name takes at most {Person.NameLength} letters. Shorten it.");
+}
