@@ -5,6 +5,7 @@ using Microsoft.Extensions.Time.Testing;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.Logbook.Verify;
 
 namespace ShopJobs.Web.Tests.Logbook;
 
@@ -45,6 +46,34 @@ internal sealed class LogbookOnDisk : IDisposable
         return command.ExecuteNonQuery();
     }
 
+    /// <summary>The owner of the file drops every trigger, edits, and puts the triggers back as they were.</summary>
+    public void Tamper(string edit)
+    {
+        using var connection = Shell();
+        Execute("PRAGMA foreign_keys = OFF");
+        var triggers = new List<(string Name, string Sql)>();
+        using (var command = connection.CreateCommand())
+        {
+            command.CommandText = "SELECT name, sql FROM sqlite_master WHERE type = 'trigger'";
+            using var rows = command.ExecuteReader();
+            while (rows.Read())
+            {
+                triggers.Add((rows.GetString(0), rows.GetString(1)));
+            }
+        }
+
+        triggers.ForEach(trigger => Execute($"DROP TRIGGER {trigger.Name}"));
+        Execute(edit);
+        triggers.ForEach(trigger => Execute(trigger.Sql));
+
+        void Execute(string sql)
+        {
+            using var command = connection.CreateCommand();
+            command.CommandText = sql;
+            command.ExecuteNonQuery();
+        }
+    }
+
     /// <summary>The first column of the first row.</summary>
     public T Ask<T>(string sql)
     {
@@ -56,6 +85,8 @@ internal sealed class LogbookOnDisk : IDisposable
 
     /// <summary>The files as they are on the disk now, in another folder: what a kill of the process leaves.</summary>
     public LogbookOnDisk AsLeftByAKill() => new(this);
+
+    public VerifyReport Verify() => new LogbookVerifier(File, NoteBook.KeysOf).Verify();
 
     /// <summary>Ends every program opened so far.</summary>
     public void Close()

@@ -24,7 +24,7 @@ public sealed class LogbookReader
     /// <summary>The instant of this reading, UTC; it becomes the instant of the entries decided on it.</summary>
     public DateTime At { get; }
 
-    /// <summary>The heads read, each with the logbook it was read of.</summary>
+    /// <summary>The heads read so far.</summary>
     internal IReadOnlyDictionary<LogbookId, Head> Heads => heads;
 
     /// <summary>The last entry's number and chain value.</summary>
