@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using System.Text.Unicode;
 
 namespace ShopJobs.Domain.Logbook;
 
@@ -28,8 +29,9 @@ public static class EnvelopeCodec
         Require(envelope.Number >= 1, "its number is below 1");
         Require(envelope.Version >= 1, "its version is below 1");
         Require(envelope.At.Kind == DateTimeKind.Utc && envelope.At.Ticks % TimeSpan.TicksPerMicrosecond == 0, "its instant is not UTC in whole microseconds");
-        Require(envelope.Kind.Length > 0 && !envelope.Kind.AsSpan().ContainsAnyExcept(KindLetters), "its kind has other than lower-case letters, digits, hyphens and points");
+        Require(IsKind(envelope.Kind), "its kind has other than lower-case letters, digits, hyphens and points");
         Require(envelope.Payload.Span is [(byte)'{', .., (byte)'}'], "its payload is not one JSON object without surrounding space");
+        Require(Utf8.IsValid(envelope.Payload.Span), "its payload is not UTF-8");
 
         using var writer = new Utf8JsonWriter(target);
         writer.WriteStartObject();
@@ -61,71 +63,46 @@ public static class EnvelopeCodec
     /// </summary>
     public static Envelope Decode(ReadOnlyMemory<byte> bytes)
     {
-        try
+        var text = new EnvelopeText(bytes.Span);
+        text.Literal("{\"logbook\":\""u8);
+        var kindName = Encoding.UTF8.GetString(text.Until((byte)':'));
+        if (!LogbookId.TryParseKind(kindName, out var logbookKind))
         {
-            var envelope = Read(bytes);
-            var canonical = new ArrayBufferWriter<byte>(bytes.Length);
-            Encode(envelope, canonical);
-            return canonical.WrittenSpan.SequenceEqual(bytes.Span)
-                ? envelope
-                : throw new FormatException("The envelope is not in its canonical form.");
+            throw new FormatException($"The envelope names no kind of logbook but \"{kindName}\".");
         }
-        catch (Exception e) when (e is JsonException or InvalidOperationException or ArgumentException)
-        {
-            throw new FormatException($"The envelope can't be read: {e.Message}", e);
-        }
+
+        text.Literal(":"u8);
+        var logbook = new LogbookId(logbookKind, text.Id());
+        text.Literal("\",\"number\":"u8);
+        var number = text.Count();
+        text.Literal(",\"at\":\""u8);
+        var at = text.Instant();
+        text.Literal("\",\"person\":\""u8);
+        var person = new PersonId(text.Id());
+        var inSession = text.Next("\",\"sessionPerson\":\""u8);
+        PersonId? sessionPerson = inSession ? new PersonId(text.Id()) : null;
+        text.Literal(inSession ? "\",\"device\":\""u8 : "\",\"sessionPerson\":null,\"device\":\""u8);
+        var device = new DeviceId(text.Id());
+        text.Literal("\",\"command\":\""u8);
+        var command = new CommandId(text.Id());
+        text.Literal("\",\"kind\":\""u8);
+        var kind = KindOf(text.Until((byte)'"'));
+        text.Literal("\",\"version\":"u8);
+        var version = text.Count();
+        text.Literal(",\"payload\":"u8);
+        var payload = bytes.Slice(bytes.Length - 1 - text.ObjectToTheEnd())[..^1];
+        return version <= int.MaxValue
+            ? new Envelope(logbook, number, at, person, sessionPerson, device, command, kind, (int)version, payload)
+            : throw new FormatException($"The envelope's version {version} is too large.");
     }
 
-    private static Envelope Read(ReadOnlyMemory<byte> bytes)
+    private static string KindOf(ReadOnlySpan<byte> text)
     {
-        var reader = new Utf8JsonReader(bytes.Span);
-        Next(ref reader, JsonTokenType.StartObject);
-        Value(ref reader, "logbook"u8);
-        var logbook = LogbookId.TryParse(reader.GetString(), out var id)
-            ? id
-            : throw new FormatException($"The envelope names no logbook but \"{reader.GetString()}\".");
-        Value(ref reader, "number"u8);
-        var number = reader.GetInt64();
-        Value(ref reader, "at"u8);
-        var at = DateTime.SpecifyKind(reader.GetDateTime(), DateTimeKind.Utc);
-        Value(ref reader, "person"u8);
-        var person = new PersonId(reader.GetGuid());
-        Value(ref reader, "sessionPerson"u8);
-        PersonId? sessionPerson = reader.TokenType == JsonTokenType.Null ? null : new PersonId(reader.GetGuid());
-        Value(ref reader, "device"u8);
-        var device = new DeviceId(reader.GetGuid());
-        Value(ref reader, "command"u8);
-        var command = new CommandId(reader.GetGuid());
-        Value(ref reader, "kind"u8);
-        var kind = reader.GetString() ?? throw new FormatException("The envelope's kind is null.");
-        Value(ref reader, "version"u8);
-        var version = reader.GetInt32();
-        Value(ref reader, "payload"u8);
-        var start = (int)reader.TokenStartIndex;
-        reader.Skip();
-        var payload = bytes[start..(int)reader.BytesConsumed];
-        Next(ref reader, JsonTokenType.EndObject);
-        return new Envelope(logbook, number, at, person, sessionPerson, device, command, kind, version, payload);
+        var kind = Encoding.UTF8.GetString(text);
+        return IsKind(kind) ? kind : throw new FormatException($"The envelope has no entry kind but \"{kind}\".");
     }
 
-    private static void Value(ref Utf8JsonReader reader, ReadOnlySpan<byte> name)
-    {
-        Next(ref reader, JsonTokenType.PropertyName);
-        if (!reader.ValueTextEquals(name))
-        {
-            throw new FormatException($"The envelope has \"{reader.GetString()}\" where \"{Encoding.UTF8.GetString(name)}\" belongs.");
-        }
-
-        reader.Read();
-    }
-
-    private static void Next(ref Utf8JsonReader reader, JsonTokenType expected)
-    {
-        if (!reader.Read() || reader.TokenType != expected)
-        {
-            throw new FormatException($"The envelope has {reader.TokenType} where {expected} belongs.");
-        }
-    }
+    private static bool IsKind(string kind) => kind.Length > 0 && !kind.AsSpan().ContainsAnyExcept(KindLetters);
 
     private static void WriteInstant(Utf8JsonWriter writer, DateTime at)
     {

@@ -8,6 +8,7 @@ internal static class Verbs
     private static readonly Func<Command>[] All =
     [
         ResetPinVerb.Command,
+        VerifyVerb.Command,
     ];
 
     /// <summary>True when the first word is a verb or a call for help; anything else starts the shop.</summary>

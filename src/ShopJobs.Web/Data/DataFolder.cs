@@ -9,7 +9,7 @@ public sealed class DataFolder
     /// <summary>Makes the folder when it is not there.</summary>
     public DataFolder(string contentRoot, string? folder)
     {
-        Root = Path.GetFullPath(string.IsNullOrWhiteSpace(folder) ? "shop-data" : folder, contentRoot);
+        Root = RootOf(contentRoot, folder);
         Directory.CreateDirectory(Root);
         Keys = Directory.CreateDirectory(Path.Combine(Root, "keys"));
     }
@@ -18,5 +18,13 @@ public sealed class DataFolder
 
     public DirectoryInfo Keys { get; }
 
-    public string Database => Path.Combine(Root, "shop.db");
+    public string Database => DatabaseIn(Root);
+
+    /// <summary>Where the database file is, or would be; makes nothing.</summary>
+    public static string DatabaseOf(string contentRoot, string? folder) => DatabaseIn(RootOf(contentRoot, folder));
+
+    private static string RootOf(string contentRoot, string? folder) =>
+        Path.GetFullPath(string.IsNullOrWhiteSpace(folder) ? "shop-data" : folder, contentRoot);
+
+    private static string DatabaseIn(string root) => Path.Combine(root, "shop.db");
 }

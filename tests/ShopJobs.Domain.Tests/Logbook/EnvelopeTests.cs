@@ -58,6 +58,12 @@ public class EnvelopeTests
     [InlineData("\"payload\":{", "\"payload\": {")]
     [InlineData("N·m\"}}", "N·m\"}} ")]
     [InlineData("N·m\"}}", "N·m\"}")]
+    [InlineData("N·m\"}}", "N·m\"}{}}")]
+    [InlineData("N·m\"}}", "N·m\",}}")]
+    [InlineData("\"version\":1", "\"version\":2147483648")]
+    [InlineData("\"number\":12", "\"number\":9223372036854775808")]
+    [InlineData("2026-11-25", "2026-11-31")]
+    [InlineData("\"22222222-2222-4222-8222-222222222222\"", "NULL")]
     [InlineData("N·m\"}}", "N·m\"}}{}")]
     [InlineData("{\"value\": \"108.0\", \"unit\":\"N·m\"}", "null")]
     [InlineData("{\"logbook\"", "\uFEFF{\"logbook\"")]
@@ -76,6 +82,30 @@ public class EnvelopeTests
     }
 
     [Fact]
+    public void No_change_of_one_byte_gives_a_second_form_of_an_envelope()
+    {
+        var canonical = EnvelopeCodec.Encode(Pull);
+        byte[] values = [.. " +-.019AFafzZ\"\\{}[]:,"u8, 0x00, 0xC2, 0xFF];
+        Assert.All(
+            from place in Enumerable.Range(0, canonical.Length)
+            from value in values
+            select canonical.Select((b, i) => i == place ? value : b).ToArray(),
+            bytes => Assert.True(Reencoded(bytes) is not { } again || again.SequenceEqual(bytes), Encoding.UTF8.GetString(bytes)));
+    }
+
+    private static byte[]? Reencoded(byte[] bytes)
+    {
+        try
+        {
+            return EnvelopeCodec.Encode(EnvelopeCodec.Decode(bytes));
+        }
+        catch (FormatException)
+        {
+            return null;
+        }
+    }
+
+    [Fact]
     public void An_envelope_that_could_not_be_read_back_is_not_written()
     {
         Envelope[] wrong =
@@ -90,6 +120,7 @@ public class EnvelopeTests
             Pull with { Payload = "{} "u8.ToArray() },
             Pull with { Payload = "{}{}"u8.ToArray() },
             Pull with { Payload = "{value}"u8.ToArray() },
+            Pull with { Payload = (byte[])[.. "{\"a\":\""u8, 0xFF, .. "\"}"u8] },
         ];
         Assert.All(wrong, envelope => Assert.Throws<ArgumentException>(() => EnvelopeCodec.Encode(envelope)));
     }

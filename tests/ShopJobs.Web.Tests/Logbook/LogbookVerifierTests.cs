@@ -34,7 +34,8 @@ public sealed class LogbookVerifierTests : IDisposable
     public static TheoryData<string, string[]> Edits => new()
     {
         { Envelope("note two", "note twa", 2), ["2 ChainBroken"] },
-        { Envelope("\"version\":1", "\"version\":9", 2), ["2 ChainBroken", "2 EntryUnknown"] },
+        { Envelope("\"version\":1", "\"version\":9", 2), ["2 ChainBroken", "2 ColumnDiffers", "2 EntryUnknown"] },
+        { Envelope("\"text\"", "\"word\"", 2), ["2 ChainBroken", "2 EnvelopeUnreadable"] },
         { Envelope("\"number\":2", "\"number\": 2", 2), ["2 ChainBroken", "2 EnvelopeUnreadable"] },
         { "UPDATE entries SET envelope = x'FF' WHERE number = 2 AND car", ["2 ChainBroken", "2 EnvelopeUnreadable"] },
         { "UPDATE entries SET tool = 'B0000000-0000-4000-8000-00000000000C' WHERE number = 2 AND car", ["2 ColumnDiffers"] },

@@ -24,8 +24,9 @@ internal static class NoteBook
 
     public static NewEntry FromLater(LogbookId logbook) => new(logbook, "note", 2, Payload("later"), Keys);
 
-    public static EntryKeys KeysOf(string kind, int version, ReadOnlyMemory<byte> payload) =>
-        (kind, version) == (Kind, 1) ? Keys : throw new UnknownEntryException(kind, version);
+    public static EntryKeys KeysOf(string kind, int version, ReadOnlyMemory<byte> payload) => (kind, version) != (Kind, 1)
+        ? throw new UnknownEntryException(kind, version)
+        : TextOf(payload).Length > 0 ? Keys : EntryKeys.None;
 
     public static ReadOnlyMemory<byte> Bytes(string text) => Encoding.UTF8.GetBytes(text);
 

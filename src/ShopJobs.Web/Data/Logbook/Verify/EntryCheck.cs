@@ -34,27 +34,39 @@ internal sealed class EntryCheck(EntryKeysOf keysOf)
     public void Row(EntryRow row, List<Finding> findings)
     {
         Envelope envelope;
-        EntryKeys keys;
         try
         {
             envelope = EnvelopeCodec.Decode(Copied(row.Envelope));
-            keys = keysOf(envelope.Kind, envelope.Version, envelope.Payload);
         }
         catch (FormatException e)
         {
             findings.Add(new Finding(LogbookFault.EnvelopeUnreadable, e.Message));
             return;
         }
+
+        Columns(row, envelope, KeysIn(envelope, findings), findings);
+    }
+
+    private EntryKeys? KeysIn(Envelope envelope, List<Finding> findings)
+    {
+        try
+        {
+            return keysOf(envelope.Kind, envelope.Version, envelope.Payload);
+        }
         catch (UnknownEntryException e)
         {
             findings.Add(new Finding(LogbookFault.EntryUnknown, e.Message));
-            return;
+        }
+        catch (Exception e)
+        {
+            // A payload made up outside the program can break its reading in any way, and must be named, not stop the rest.
+            findings.Add(new Finding(LogbookFault.EnvelopeUnreadable, $"its payload can't be read: {e.Message}"));
         }
 
-        Columns(row, envelope, keys, findings);
+        return null;
     }
 
-    private static void Columns(EntryRow row, Envelope envelope, EntryKeys keys, List<Finding> findings)
+    private static void Columns(EntryRow row, Envelope envelope, EntryKeys? keys, List<Finding> findings)
     {
         var at = MicrosecondClock.ToStored(envelope.At);
         Same(row.Is(1, envelope.Logbook.KindName), row, 1, "owner_kind", envelope.Logbook.KindName, findings);
@@ -67,6 +79,11 @@ internal sealed class EntryCheck(EntryKeysOf keysOf)
         Same(row.Is(10, envelope.Command.Value), row, 10, "command", envelope.Command.Value, findings);
         Same(row.Is(11, envelope.Kind), row, 11, "kind", envelope.Kind, findings);
         Same(row.Is(12, envelope.Version), row, 12, "version", envelope.Version, findings);
+        if (keys is null)
+        {
+            return;
+        }
+
         Same(row.Is(13, keys.Job?.Value), row, 13, "job", keys.Job?.Value, findings);
         Same(row.Is(14, keys.Joint), row, 14, "joint", keys.Joint, findings);
         Same(row.Is(15, keys.Place), row, 15, "place", keys.Place, findings);
