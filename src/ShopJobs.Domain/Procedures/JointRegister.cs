@@ -104,4 +104,8 @@ public sealed record JointRegister(
     bool DemoData,
     IReadOnlyDictionary<string, JointKind> Kinds,
     IReadOnlyDictionary<string, IReadOnlyList<string>> Conditions,
-    IReadOnlyDictionary<string, IReadOnlyList<Undone>> Settings);
+    IReadOnlyDictionary<string, IReadOnlyList<Undone>> Settings)
+{
+    /// <summary>Names of the results that may be undone, recorded or waited for, such as <c>alignment</c>.</summary>
+    public IReadOnlyList<string> Results { get; init; } = [];
+}

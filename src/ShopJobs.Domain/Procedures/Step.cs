@@ -11,7 +11,14 @@ public enum StepPer
 public sealed record Tick(string Id, string Text);
 
 /// <summary>One value to be measured. Limits are inclusive; null where the instruction gives none.</summary>
-public sealed record Measure(string Id, string Text, string Unit, decimal? Minimum, decimal? Maximum);
+/// <param name="Id">Id inside the step.</param>
+/// <param name="Text">What is measured.</param>
+/// <param name="Unit">Unit of the value and the limits.</param>
+/// <param name="Minimum">Least value taken.</param>
+/// <param name="Maximum">Greatest value taken.</param>
+/// <param name="Source">Where the limits come from: a loaded document always has it where there is a limit.</param>
+public sealed record Measure(
+    string Id, string Text, string Unit, decimal? Minimum, decimal? Maximum, Provenance? Source = null);
 
 /// <summary>Stages of a group that are done in a step.</summary>
 public sealed record StepWork(string Group, IReadOnlyList<int> Stages);
@@ -50,6 +57,7 @@ public abstract record WaitsFor
 /// <param name="Interleaved">Position by position through all groups of the step, instead of group by group.</param>
 /// <param name="Opens">Joint keys opened here, outside the step's own groups.</param>
 /// <param name="WaitsFor">What it waits for.</param>
+/// <param name="Source">Where the step's own numbers come from, such as hours of cure: a loaded document always has it where there are some.</param>
 public sealed record Step(
     string Id,
     string Title,
@@ -63,4 +71,5 @@ public sealed record Step(
     IReadOnlyList<StepWork> Work,
     bool Interleaved,
     IReadOnlyList<string> Opens,
-    IReadOnlyList<WaitsFor> WaitsFor);
+    IReadOnlyList<WaitsFor> WaitsFor,
+    Provenance? Source = null);

@@ -1,0 +1,98 @@
+using System.Globalization;
+using ShopJobs.Domain.Fasteners;
+
+namespace ShopJobs.Domain.Procedures.Documents;
+
+/// <summary>Reads numbers with their units. A number without its unit is never taken.</summary>
+internal static class Amounts
+{
+    /// <summary>A torque above zero, with its unit: <c>73 N·m</c>.</summary>
+    public static EnteredTorque? Torque(DocumentNode node, ProblemBook problems) =>
+        MapReader.TextOf(node, problems) is { } text ? Torque(node, text, problems) : null;
+
+    /// <summary>A range <c>60..95 N·m</c>, or the one value the maker states, <c>90 N·m</c>: then exactly that value is accepted.</summary>
+    public static TorqueRange? Range(DocumentNode node, ProblemBook problems)
+    {
+        if (MapReader.TextOf(node, problems) is not { } text)
+        {
+            return null;
+        }
+
+        var cut = text.IndexOf("..", StringComparison.Ordinal);
+        if (cut < 0)
+        {
+            return Torque(node, text, problems) is { } one ? new TorqueRange(one, one) : null;
+        }
+
+        if (Torque(node, text[(cut + 2)..].Trim(), problems) is not { } most)
+        {
+            return null;
+        }
+
+        var below = text[..cut].Trim();
+        if (!EnteredTorque.TryParse(below, most.Unit, out var least, out var problem))
+        {
+            problems.Error(node, problem!);
+            return null;
+        }
+
+        if (TorqueRange.TryCreate(least, most, out var range, out problem))
+        {
+            return range;
+        }
+
+        problems.Error(node, problem);
+        return null;
+    }
+
+    /// <summary>A number with one of the unit's spellings, such as <c>24 h</c>, <c>13.5 mm</c>.</summary>
+    public static decimal? With(DocumentNode node, ProblemBook problems, string unit, decimal least, decimal most)
+    {
+        if (MapReader.TextOf(node, problems) is not { } text)
+        {
+            return null;
+        }
+
+        var cut = text.LastIndexOf(' ');
+        if (cut > 0 && text[(cut + 1)..] == unit && Number(text[..cut]) is { } value && value >= least && value <= most)
+        {
+            return value;
+        }
+
+        problems.Error(
+            node,
+            FormattableString.Invariant($"{Wording.Quote(text)} is not a number of {unit} from {least} to {most}"),
+            FormattableString.Invariant($"write it with its unit, for example {Math.Max(least, 1):0.##} {unit}"));
+        return null;
+    }
+
+    /// <summary>A plain number, comma or point as decimal mark; null for anything else.</summary>
+    public static decimal? Number(string text) =>
+        text.Length <= 15 && decimal.TryParse(
+            text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+            ? value
+            : null;
+
+    private static EnteredTorque? Torque(DocumentNode node, string text, ProblemBook problems)
+    {
+        if (!EnteredTorque.TryParse(text, TorqueUnit.NewtonMetre, out var torque, out var problem))
+        {
+            problems.Error(node, problem!);
+            return null;
+        }
+
+        if (char.IsAsciiDigit(text[^1]))
+        {
+            problems.Error(node, $"{Wording.Quote(text)} has no unit", $"write it as the instruction does, for example {text} N·m");
+            return null;
+        }
+
+        if (torque.Value == 0)
+        {
+            problems.Error(node, $"{Wording.Quote(text)} is no torque", "write a value above 0");
+            return null;
+        }
+
+        return torque;
+    }
+}

@@ -1,0 +1,35 @@
+namespace ShopJobs.Domain.Procedures.Documents;
+
+/// <summary>Collects everything found in one document.</summary>
+internal sealed class ProblemBook
+{
+    private readonly List<DocumentProblem> found = [];
+
+    public int Errors { get; private set; }
+
+    public IReadOnlyList<DocumentProblem> InOrder => [.. found.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column)];
+
+    public void Error(int line, int column, string path, string what, string next)
+    {
+        found.Add(new DocumentProblem(line, column, path, false, what, next));
+        Errors++;
+    }
+
+    public void Error(DocumentNode at, string what, string next) => Error(at.Line, at.Column, at.Path, what, next);
+
+    /// <summary>A problem whose words say both what is wrong and what to do.</summary>
+    public void Error(DocumentNode at, string message)
+    {
+        var (what, next) = Wording.Split(message);
+        Error(at, what, next);
+    }
+
+    public void Caution(DocumentNode at, string message)
+    {
+        var (what, next) = Wording.Split(message);
+        found.Add(new DocumentProblem(at.Line, at.Column, at.Path, true, what, next));
+    }
+
+    public LoadedDocument<T> Close<T>(string name, byte[] bytes, T? value)
+        where T : class => new(name, DocumentDigest.Of(bytes), Errors == 0 ? value : null, InOrder);
+}

@@ -1,0 +1,27 @@
+using ShopJobs.Domain.Fasteners;
+
+namespace ShopJobs.Domain.Procedures;
+
+/// <summary>What a group asks of one of its fasteners at the final stage, for everything that computes clamp load.</summary>
+public static class GroupSpecification
+{
+    /// <summary>The torque specification of the group's final stage.</summary>
+    public static TorqueSpecification Specification(this JointGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        return new TorqueSpecification
+        {
+            Thread = group.Thread,
+            Class = group.Class,
+            ClassIsEquivalent = group.Class is not null && group.ClassNote is not null,
+            Seat = group.Seat,
+            Condition = group.Condition,
+            Permitted = group.Final.Permitted,
+            Target = group.Final.Value,
+            Jam = group.Jam?.JamTorque,
+            JamToolDeviationPercent = group.Jam?.JamToolDeviationPercent,
+            RunDown = group.RunDown,
+            Risk = group.Risk,
+        };
+    }
+}

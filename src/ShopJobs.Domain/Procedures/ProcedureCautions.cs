@@ -1,0 +1,47 @@
+using FluentValidation;
+using FluentValidation.Results;
+using ShopJobs.Domain.Fasteners;
+
+namespace ShopJobs.Domain.Procedures;
+
+/// <summary>The cautions that stand beside a group's torque. They rest on assumed friction and never move a stated number.</summary>
+public static class ProcedureCautions
+{
+    private static readonly string[] OfThePair = ["pair-creep", "creep-not-computed"];
+
+    private static readonly TorqueSpecificationValidator Validator = new();
+
+    /// <summary>
+    /// What the technician should know of a group before the pull, computed anew each time. A group of jam nuts also has the
+    /// cautions about the nut pair of the studs that it drives.
+    /// </summary>
+    public static IReadOnlyList<string> For(Procedure procedure, JointGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(procedure);
+        ArgumentNullException.ThrowIfNull(group);
+        var ofDriven = procedure.Groups.Where(driven => driven.Jam?.Group == group.Id)
+            .SelectMany(driven => Judge(driven).Where(found => OfThePair.Contains(found.ErrorCode)));
+        return
+        [
+            .. Judge(group).Where(found => found.Severity == Severity.Warning).Concat(ofDriven).Select(found => found.ErrorMessage)
+                .Concat(OfDocument(group)),
+        ];
+    }
+
+    /// <summary>Everything the specification validator says of a group, errors and cautions.</summary>
+    internal static IEnumerable<ValidationFailure> Judge(JointGroup group) => Validator.Validate(group.Specification()).Errors;
+
+    /// <summary>Cautions that do not follow from the specification of the final stage alone.</summary>
+    internal static IEnumerable<string> OfDocument(JointGroup group)
+    {
+        if (group.ReTorque is { IsAsked: true } && group.Condition is ThreadCondition.Locker or ThreadCondition.PreAppliedLocker)
+        {
+            yield return "Re-torque: turning a joint whose thread-locker has cured breaks the locker. Ask the maker; the usual way is to take it apart, clean it and do it again.";
+        }
+
+        foreach (var stage in group.Stages.Where(stage => stage.Permitted.IsOneValue && stage.Evidence != Evidence.Setting))
+        {
+            yield return $"Stage {stage.Number}: only {stage.Permitted.Minimum} exactly is permitted, and a reading is hardly ever exact. Ask for “evidence: setting”, or write the range that the maker allows.";
+        }
+    }
+}
