@@ -10,13 +10,16 @@ public static class Judging
         [HoldReason.UnderRange, HoldReason.OverRange, HoldReason.SettingNotInstructed];
 
     /// <summary>What is wrong with a value: under, over, or a setting that is not the instructed one; null when nothing is.</summary>
-    /// <remarks>Compared in decimal N·m, both ends inside, no rounding and no tool tolerance.</remarks>
+    /// <remarks>
+    /// Compared in decimal N·m, both ends inside, no rounding and no tool tolerance. A confirmed setting measures nothing, so it
+    /// is never "under": it was the instructed setting or it was not.
+    /// </remarks>
     public static HoldReason? ValueProblem(TorqueKind kind, decimal newtonMetres, SpecificationInForce spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
         return newtonMetres > spec.Maximum ? HoldReason.OverRange
+            : kind == TorqueKind.SettingConfirmed ? IsInstructed(newtonMetres, spec) ? null : HoldReason.SettingNotInstructed
             : newtonMetres < spec.Minimum ? HoldReason.UnderRange
-            : kind == TorqueKind.SettingConfirmed && !IsInstructed(newtonMetres, spec) ? HoldReason.SettingNotInstructed
             : null;
     }
 
@@ -139,6 +142,7 @@ public static class Judging
         Enumerable.Range(1, positions).Min(number => state.StateOf(joint.At(number), tool));
 
     private static bool IsInstructed(decimal newtonMetres, SpecificationInForce spec) =>
-        Math.Abs(newtonMetres - spec.Instructed) <= spec.HalfGraduation
+        newtonMetres >= spec.Minimum
+        && Math.Abs(newtonMetres - spec.Instructed) <= spec.HalfGraduation
         && (spec.SettingLimit is not { } limit || newtonMetres <= limit);
 }
