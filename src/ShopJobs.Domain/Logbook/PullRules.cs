@@ -57,6 +57,7 @@ public static class PullRules
         new(HoldReason.BackOffFirst, q => q.Book.BackOffFor > 0),
         new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
         new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
+        new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
         new(HoldReason.StepBefore, q => q.Step is { } step && q.Placed.Before(step).Any(before => !q.Job.SignOffs.ContainsKey(before.Id))),
         new(HoldReason.LowerStageMissing, LowerStageMissing),
         new(HoldReason.OutOfOrder, OutOfOrder),
