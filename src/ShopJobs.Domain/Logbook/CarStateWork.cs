@@ -32,6 +32,7 @@ public sealed partial record CarState
             OpenedBy = recorded.Number,
             Since = recorded.At,
             HandTightBy = 0,
+            On = 0,
             BackOffFor = 0,
             SettledBy = 0,
             Settled = null,
@@ -84,6 +85,7 @@ public sealed partial record CarState
             {
                 Fitting = Fitting.NewHardware,
                 HandTightBy = 0,
+                On = recorded.Number,
                 FittedNewBy = recorded.Number,
                 InForce = fact.Job,
                 Workers = book.Workers.Add(recorded.Person),
@@ -101,11 +103,12 @@ public sealed partial record CarState
             var book = next.Of(position);
             var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers);
             next = next.Put(fact.Problems.Count > 0
-                ? book with { Workers = workers }
+                ? book with { Workers = workers, On = recorded.Number }
                 : book with
                 {
                     Fitting = Fitting.HandTight,
                     HandTightBy = recorded.Number,
+                    On = recorded.Number,
                     Since = recorded.At,
                     InForce = fact.Job,
                     Workers = workers,
@@ -124,6 +127,7 @@ public sealed partial record CarState
         next = next.Put(book with
         {
             Fitting = fact.Problems.Count == 0 ? Fitting.HandTight : book.Fitting,
+            On = recorded.Number,
             InForce = book.InForce ?? fact.Job,
             Pulls = book.Pulls.Add(new Pull(recorded.Number, recorded.At, recorded.Person, fact)),
             Holds = held ? book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0])) : book.Holds,

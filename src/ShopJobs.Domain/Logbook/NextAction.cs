@@ -95,8 +95,7 @@ public static class NextActions
     public static bool IsOn(this CarState state, JointPosition position)
     {
         ArgumentNullException.ThrowIfNull(state);
-        var book = state.Of(position);
-        return book.Fitting is Fitting.HandTight or Fitting.NewHardware || !book.Pulls.IsEmpty;
+        return state.Of(position).On > 0;
     }
 
     private static NextAction? OnGroup(CarState state, GroupWork work, GroupWork? jam)

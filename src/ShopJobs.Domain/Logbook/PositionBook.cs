@@ -71,6 +71,9 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>Entry that last ran it down by hand in this cycle; 0 when none.</summary>
     public long HandTightBy { get; init; }
 
+    /// <summary>Entry that last reported something on it since it was opened, counting or not; 0 when none.</summary>
+    public long On { get; init; }
+
     /// <summary>New hardware must be newer than this entry; 0 when none is asked.</summary>
     public long NewHardwareSince { get; init; }
 
