@@ -115,7 +115,10 @@ public sealed partial record CarState
                 });
         }
 
-        return next;
+        // Run down on a position that nobody opened: it is neither as found nor at torque, whatever the book said before.
+        return fact.Problems.Contains(HoldReason.NotOpened)
+            ? next.WithHolds(fact.Positions, new Hold(recorded.Number, recorded.Person, HoldReason.NotOpened))
+            : next;
     }
 
     private CarState WithTorque(Recorded recorded, TorqueRecorded fact)

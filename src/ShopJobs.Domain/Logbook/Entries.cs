@@ -66,7 +66,7 @@ public sealed record Opened(
 public sealed record FittedNew(
     IReadOnlyList<JointPosition> Positions, JobId Job, string Group, string Hardware, string? Lot) : Entry;
 
-/// <summary>Run down by hand. With problems the position stays what it was.</summary>
+/// <summary>Run down by hand. With problems the position stays what it was; one that was not opened first is held.</summary>
 public sealed record HandTightened(
     IReadOnlyList<JointPosition> Positions,
     JobId Job,

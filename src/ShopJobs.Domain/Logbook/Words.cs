@@ -41,7 +41,7 @@ public static class Words
     {
         HoldReason.OverRange => "do not touch it; call the lead, who decides: use as is, rework or replace",
         HoldReason.HardwareNotNew => "record FITTED NEW, then HAND-TIGHT",
-        HoldReason.NotOpened => "back it off and record OPEN, then HAND-TIGHT",
+        HoldReason.NotOpened => "call the lead, then back it off, record OPEN, then HAND-TIGHT",
         HoldReason.JobClosed => "ask the lead to put a procedure on the car for it",
         HoldReason.UnderRange => "do what the step says for a short pull",
         HoldReason.ToolUnknown or HoldReason.ToolOverdue or HoldReason.ToolQuarantined or HoldReason.ToolOutOfRange
