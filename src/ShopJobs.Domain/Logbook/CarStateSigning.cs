@@ -27,7 +27,10 @@ public sealed partial record CarState
             };
             next = next.Put(fact.Accepted
                 ? seen
-                : seen with { Holds = seen.Holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.WitnessRejected)) });
+                : seen with
+                {
+                    Holds = seen.Holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.WitnessRejected) { Workers = book.Workers }),
+                });
         }
 
         return fact.Accepted ? next : next.EndReleases(recorded.Number);

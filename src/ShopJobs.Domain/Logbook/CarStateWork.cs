@@ -127,16 +127,17 @@ public sealed partial record CarState
         var book = next.Of(fact.Position);
         var short_ = fact.Problems is [HoldReason.UnderRange];
         var held = fact.Problems.Count > 0 && !short_;
+        var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers);
         next = next.Put(book with
         {
             Fitting = fact.Problems.Count == 0 ? Fitting.HandTight : book.Fitting,
             On = recorded.Number,
             InForce = book.InForce ?? fact.Job,
             Pulls = book.Pulls.Add(new Pull(recorded.Number, recorded.At, recorded.Person, fact)),
-            Holds = held ? book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0])) : book.Holds,
+            Holds = held ? book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0]) { Workers = workers }) : book.Holds,
             BackOffFor = short_ && fact.Spec.IfShort != IfShort.Continue ? recorded.Number : book.BackOffFor,
             NewHardwareSince = short_ && fact.Spec.IfShort == IfShort.Replace ? recorded.Number : book.NewHardwareSince,
-            Workers = book.Workers.Add(recorded.Person).Union(fact.Helpers),
+            Workers = workers,
         });
         return held ? next.EndReleases(recorded.Number) : next;
     }
@@ -149,7 +150,7 @@ public sealed partial record CarState
             var book = next.Of(position);
             next = next.Put(fact.Problems.Count == 0
                 ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact), Workers = book.Workers.Add(recorded.Person) }
-                : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0])) });
+                : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0]) { Workers = book.Workers }) });
         }
 
         return fact.Problems.Count == 0 ? next with { Summaries = next.Superseded(recorded.Number) } : next.EndReleases(recorded.Number);
@@ -161,7 +162,11 @@ public sealed partial record CarState
         foreach (var position in positions)
         {
             var book = next.Of(position);
-            next = next.Put(book with { Holds = book.Holds.Add(hold), Workers = book.Workers.Add(hold.By) });
+            next = next.Put(book with
+            {
+                Holds = book.Holds.Add(hold with { Workers = book.Workers }),
+                Workers = book.Workers.Add(hold.By),
+            });
         }
 
         return next.EndReleases(hold.Number);

@@ -106,7 +106,7 @@ public static partial class Decider
         var refused = Permissions(rules, new PermissionQuestion(state, now, decide, Right.Decide)
         {
             Books = [book],
-            Doers = [.. about.Select(hold => hold.By)],
+            Doers = [.. about.SelectMany(hold => hold.Workers.Add(hold.By))],
             Group = Opening.GroupOn(state, now, decide.Position)?.Group,
         });
         if (about.Count == 0 && doubts.Count == 0)

@@ -49,7 +49,11 @@ public sealed record SettledRecord(DateTime At, Settled Fact);
 /// <param name="Number">Entry that holds it.</param>
 /// <param name="By">Who recorded that entry.</param>
 /// <param name="Decision">What was decided; null while undecided.</param>
-public sealed record Hold(long Number, PersonId By, HoldReason Reason, Disposition? Decision = null);
+public sealed record Hold(long Number, PersonId By, HoldReason Reason, Disposition? Decision = null)
+{
+    /// <summary>Everybody who had worked on the position by then: none of them decides it, even after it was opened.</summary>
+    public ImmutableHashSet<PersonId> Workers { get; init; } = [];
+}
 
 /// <summary>Everything the logbook knows of one position of one car.</summary>
 public sealed record PositionBook(JointPosition Position)
