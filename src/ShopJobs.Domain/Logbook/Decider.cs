@@ -22,7 +22,7 @@ public static partial class Decider
         {
             StartJob start => Start(state, start, now, rules),
             DeclareCondition declare => Declare(declare, now),
-            RecordResult result => Record(result, now),
+            RecordResult result => Record(state, result, now),
             OpenPositions open => Open(state, open, now),
             FitNew fit => Fit(state, fit, now),
             HandTighten hand => ByHand(state, hand, now, rules),
@@ -88,10 +88,16 @@ public static partial class Decider
             ? Refuse(HoldReason.UnknownPosition, "That is not a condition the register knows", "choose one of the conditions on the screen")
             : Accept(new CarConditionDeclared(declare.Conditions));
 
-    private static Verdict Record(RecordResult result, Circumstances now) =>
-        string.IsNullOrWhiteSpace(result.Name) || result.Values.Count == 0
-            ? Refuse(HoldReason.ValueMissing, "A result has a name and at least one value", "type the values that were measured")
-            : Accept(new ResultRecorded(
-                result.Name, result.Values, result.Basis, result.Instrument, result.Conditions, result.Job, result.Step,
-                Opening.ByResult(now, result.Name)));
+    private static Verdict Record(CarState state, RecordResult result, Circumstances now)
+    {
+        if (string.IsNullOrWhiteSpace(result.Name) || result.Values.Count == 0)
+        {
+            return Refuse(HoldReason.ValueMissing, "A result has a name and at least one value", "type the values that were measured");
+        }
+
+        var (undid, opens) = Opening.ByResult(state, now, result.Name);
+        var recorded = new ResultRecorded(
+            result.Name, result.Values, result.Basis, result.Instrument, result.Conditions, result.Job, result.Step, undid);
+        return opens.Count == 0 ? Accept(recorded) : Accept(recorded, new Opened(opens, [], [], null, null));
+    }
 }

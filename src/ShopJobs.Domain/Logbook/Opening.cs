@@ -16,39 +16,24 @@ public static class Opening
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(command);
         var byHand = command.Positions.SelectMany(position => WithItsJoint(state, now, position)).Distinct().ToList();
-        var also = new List<JointPosition>();
-        var undid = new List<Undone>();
-        var open = new Queue<JointPosition>(byHand);
-        while (open.TryDequeue(out var position))
-        {
-            foreach (var follower in Followers(state, now, position, undid))
-            {
-                if (!byHand.Contains(follower) && !also.Contains(follower) && !IsBare(state, follower))
-                {
-                    also.Add(follower);
-                    open.Enqueue(follower);
-                }
-            }
-        }
-
-        return new Opened(byHand, also, undid, command.Job, command.Reason);
+        var reach = new Reach(state, now);
+        reach.From(byHand);
+        return new Opened(byHand, reach.Opens(byHand), reach.Undid, command.Job, command.Reason);
     }
 
-    /// <summary>What recording a setting anew undoes.</summary>
-    public static IReadOnlyList<Undone> ByResult(Circumstances now, string name)
+    /// <summary>What recording a setting anew undoes, and the joints that are open with it.</summary>
+    public static (IReadOnlyList<Undone> Undid, IReadOnlyList<JointPosition> Opens) ByResult(CarState state, Circumstances now, string name)
     {
+        ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(name);
-        var undid = new List<Undone>();
+        var reach = new Reach(state, now);
         if (name.StartsWith("setting:", StringComparison.Ordinal))
         {
-            foreach (var undone in now.Register.Settings.GetValueOrDefault(name["setting:".Length..]) ?? [])
-            {
-                Add(now, undone, undid);
-            }
+            reach.FromSetting(name["setting:".Length..]);
         }
 
-        return undid;
+        return (reach.Undid, reach.Opens([]));
     }
 
     /// <summary>The group whose specification is in force on a position, or that a running job has for it.</summary>
@@ -68,48 +53,80 @@ public static class Opening
         return group is { Group: { Redo: RedoScope.Joint, Temporary: false } } ? group.Positions : [position];
     }
 
-    private static List<JointPosition> Followers(CarState state, Circumstances now, JointPosition position, List<Undone> undid)
+    /// <summary>Everything an opening reaches. A position that is open already is reached too: what hangs on it is undone again.</summary>
+    private sealed class Reach(CarState state, Circumstances now)
     {
-        if (!now.Register.Kinds.TryGetValue(position.Key, out var kind))
-        {
-            return [];
-        }
+        private readonly List<JointPosition> reached = [];
+        private readonly Queue<JointPosition> open = new();
 
-        var riders = now.Register.Kinds.Values.Where(rider => rider.RidesOn == kind.Key && rider.Places.Contains(position.Place))
-            .SelectMany(rider => WithItsJoint(state, now, new JointPosition(rider.Key, position.Place, position.Number)));
-        var undone = new List<JointPosition>();
-        foreach (var consequence in kind.Temporary ? [] : kind.Undoes)
+        public List<Undone> Undid { get; } = [];
+
+        public void From(IEnumerable<JointPosition> positions)
         {
-            if (consequence.Kind == UndoneKind.Joint && now.Register.Kinds.TryGetValue(consequence.Name, out var other))
+            Add(positions);
+            while (open.TryDequeue(out var position))
             {
-                undone.AddRange(other.AllPositions().Where(at => !other.Places.Contains(position.Place) || at.Place == position.Place));
-            }
-            else
-            {
-                Add(now, consequence, undid);
+                Follow(position);
             }
         }
 
-        return [.. riders, .. undone];
+        public void FromSetting(string name)
+        {
+            Undo(new Undone(UndoneKind.Setting, name), null);
+            Undid.Remove(new Undone(UndoneKind.Setting, name));
+            From([]);
+        }
+
+        /// <summary>Positions to be recorded as open, without those named and those that are bare already.</summary>
+        public IReadOnlyList<JointPosition> Opens(IReadOnlyList<JointPosition> named) =>
+            [.. reached.Where(position => !named.Contains(position) && state.Of(position) is not { Fitting: Fitting.Open, On: 0 })];
+
+        private void Add(IEnumerable<JointPosition> positions)
+        {
+            foreach (var position in positions.Where(position => !reached.Contains(position)))
+            {
+                reached.Add(position);
+                open.Enqueue(position);
+            }
+        }
+
+        private void Follow(JointPosition position)
+        {
+            if (!now.Register.Kinds.TryGetValue(position.Key, out var kind))
+            {
+                return;
+            }
+
+            Add(now.Register.Kinds.Values.Where(rider => rider.RidesOn == kind.Key && rider.Places.Contains(position.Place))
+                .SelectMany(rider => WithItsJoint(state, now, new JointPosition(rider.Key, position.Place, position.Number))));
+            foreach (var consequence in kind.Temporary ? [] : kind.Undoes)
+            {
+                Undo(consequence, position.Place);
+            }
+        }
+
+        private void Undo(Undone consequence, string? place)
+        {
+            if (consequence.Kind == UndoneKind.Joint)
+            {
+                if (now.Register.Kinds.TryGetValue(consequence.Name, out var other))
+                {
+                    Add(other.AllPositions().Where(at => place is null || !other.Places.Contains(place) || at.Place == place));
+                }
+
+                return;
+            }
+
+            if (Undid.Contains(consequence))
+            {
+                return;
+            }
+
+            Undid.Add(consequence);
+            foreach (var further in consequence.Kind == UndoneKind.Setting ? now.Register.Settings.GetValueOrDefault(consequence.Name) ?? [] : [])
+            {
+                Undo(further, null);
+            }
+        }
     }
-
-    private static void Add(Circumstances now, Undone consequence, List<Undone> undid)
-    {
-        if (undid.Contains(consequence))
-        {
-            return;
-        }
-
-        undid.Add(consequence);
-        if (consequence.Kind == UndoneKind.Setting)
-        {
-            foreach (var further in now.Register.Settings.GetValueOrDefault(consequence.Name) ?? [])
-            {
-                Add(now, further, undid);
-            }
-        }
-    }
-
-    private static bool IsBare(CarState state, JointPosition position) =>
-        state.Of(position) is { Fitting: Fitting.Open, Pulls.IsEmpty: true };
 }
