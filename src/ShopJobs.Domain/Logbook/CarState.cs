@@ -88,8 +88,14 @@ public sealed partial record CarState
     /// <summary>Issued summaries by version order.</summary>
     public ImmutableList<SummaryBook> Summaries { get; init; } = [];
 
-    /// <summary>Entries that no longer stand: voided, opened over, undone. Sign-offs that rest on one are void.</summary>
-    public ImmutableHashSet<long> Fallen { get; init; } = [];
+    /// <summary>
+    /// Entries that were voided, opened over or undone, each with the newest entry that did it. A sign-off given before that is
+    /// void where it rests on one.
+    /// </summary>
+    public ImmutableDictionary<long, long> Fallen { get; init; } = ImmutableDictionary<long, long>.Empty;
+
+    /// <summary>Entries taken back by a correction: a pull that rests on one does not count.</summary>
+    public ImmutableHashSet<long> TakenBack { get; init; } = [];
 
     /// <summary>Corrections by number.</summary>
     public ImmutableDictionary<long, CorrectionBook> Corrections { get; init; } =
@@ -136,7 +142,7 @@ public sealed partial record CarState
             PositionHeld fact => WithHolds(fact.Positions, new Hold(recorded.Number, recorded.Person, HoldReason.Held)),
             Decided fact => WithDecision(recorded, fact),
             Corrected fact => WithCorrection(recorded, fact),
-            CorrectionConfirmed fact => WithConfirmation(fact),
+            CorrectionConfirmed fact => WithConfirmation(recorded, fact),
             Released fact => WithRelease(recorded, fact),
             SummaryIssued fact => this with { Summaries = Superseded(recorded.Number).Add(new SummaryBook(recorded.Number, recorded.At, fact)) },
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a car's logbook.", nameof(recorded)),
@@ -146,6 +152,9 @@ public sealed partial record CarState
 
     private CarState Begin(JobId job) =>
         Jobs.TryGetValue(job, out var book) && !book.Begun ? this with { Jobs = Jobs.SetItem(job, book with { Begun = true }) } : this;
+
+    private CarState Fell(long by, params IEnumerable<long> entries) =>
+        this with { Fallen = Fallen.SetItems(entries.Where(number => number > 0).Select(number => KeyValuePair.Create(number, by))) };
 
     private CarState Put(PositionBook book) => this with { Positions = Positions.SetItem(book.Position, book) };
 

@@ -71,32 +71,42 @@ public sealed partial record CarState
         var next = this with
         {
             Corrections = Corrections.Add(recorded.Number, new CorrectionBook(recorded.Number, recorded.Person, fact, false)),
-            Fallen = fact.Restated is null ? Fallen.Add(fact.Target) : Fallen,
         };
+        if (fact.Restated is null)
+        {
+            next = (next with { TakenBack = TakenBack.Add(fact.Target) }).Fell(recorded.Number, fact.Target);
+        }
+
         next = target switch
         {
-            TorqueRecorded => next.Recorrect(fact.Target, pull => pull with
+            TorqueRecorded => next.Recorrect(recorded.Number, fact.Target, pull => pull with
             {
                 Voided = fact.Restated is null || pull.Voided,
-                Restated = fact.Restated ?? pull.Restated,
+                Unconfirmed = fact.Restated is { } value ? pull.Unconfirmed.Add(value) : pull.Unconfirmed,
                 CorrectionConfirmed = false,
                 WitnessedBy = null,
+                AcceptedBy = null,
             }),
             Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
             Settled settled => next.Unsettle(settled),
             HandTightened hand => next.Untighten(fact.Target, hand),
-            ResultRecorded result => next.Undo(recorded.Number, [Parse(result.Name)]),
+            ResultRecorded result when Results[result.Name].Number == fact.Target => next.Undo(recorded.Number, [Parse(result.Name)]),
             _ => next,
         };
         return next.EndReleases(recorded.Number);
     }
 
-    private CarState WithConfirmation(CorrectionConfirmed fact)
+    private CarState WithConfirmation(Recorded recorded, CorrectionConfirmed fact)
     {
         var correction = Corrections[fact.Correction];
         var next = this with { Corrections = Corrections.SetItem(fact.Correction, correction with { Confirmed = true }) };
         return Correctables[correction.Fact.Target].Entry is TorqueRecorded
-            ? next.Recorrect(correction.Fact.Target, pull => pull with { CorrectionConfirmed = true })
+            ? next.Recorrect(recorded.Number, correction.Fact.Target, pull => pull with
+            {
+                CorrectionConfirmed = true,
+                Confirmed = pull.Restated,
+                Unconfirmed = [],
+            })
             : next;
     }
 
@@ -114,7 +124,8 @@ public sealed partial record CarState
     private IEnumerable<PositionBook> PositionsOf(IReadOnlyList<long> pulls) =>
         Positions.Values.Where(book => book.Pulls.Any(pull => pulls.Contains(pull.Number)));
 
-    private CarState Recorrect(long number, Func<Pull, Pull> change)
+    // Judges a pull anew after a correction or its confirmation, and lets fall what rested on it where it no longer passes.
+    private CarState Recorrect(long by, long number, Func<Pull, Pull> change)
     {
         var fact = (TorqueRecorded)Correctables[number].Entry;
         var book = Of(fact.Position);
@@ -126,14 +137,28 @@ public sealed partial record CarState
 
         var before = book.Pulls[index];
         var after = change(before);
-        var fallen = this.Passes(after) || after.IsGone ? Fallen.Remove(number) : Fallen.Add(number);
+        var passes = this.Passes(after);
+        var next = passes
+            ? this with { Fallen = Fallen.Remove(number), TakenBack = TakenBack.Remove(number) }
+            : (this with { TakenBack = TakenBack.Add(number) }).Fell(by, number);
         if (before.WitnessedBy is { } seen && after.WitnessedBy is null)
         {
-            fallen = fallen.Add(seen);
+            next = next.Fell(by, seen);
         }
 
-        return (this with { Fallen = after.Voided ? fallen.Add(number) : fallen })
-            .Put(book with { Pulls = book.Pulls.SetItem(index, after) });
+        // A short pull that turns out not to have been short, or not to have been at all, asks for nothing any more.
+        var settled = passes || after.IsGone;
+        // What was decided "use as is" was the record as it stood: with another value it is held again.
+        var heldAgain = before.AcceptedBy is not null && after.AcceptedBy is null && fact.Problems.Count > 0;
+        return next.Put(book with
+        {
+            Pulls = book.Pulls.SetItem(index, after),
+            Holds = heldAgain
+                ? book.Holds.Add(new Hold(number, before.Person, fact.Problems[0]) { Workers = book.Workers })
+                : book.Holds,
+            BackOffFor = settled && book.BackOffFor == number ? 0 : book.BackOffFor,
+            NewHardwareSince = settled && book.NewHardwareSince == number && book.BackOffFor == number ? 0 : book.NewHardwareSince,
+        });
     }
 
     private CarState Unwitness(long number, Witnessed fact)

@@ -23,9 +23,8 @@ public sealed partial record CarState
         var fallen = book.Pulls.Select(pull => pull.Number)
             .Concat(book.Pulls.Select(pull => pull.WitnessedBy ?? 0))
             .Append(book.HandTightBy)
-            .Append(book.SettledBy)
-            .Where(number => number > 0);
-        return (this with { Fallen = Fallen.Union(fallen) }).Put(book with
+            .Append(book.SettledBy);
+        return Fell(recorded.Number, fallen).Put(book with
         {
             Cycle = book.Cycle + 1,
             Fitting = Fitting.Open,
@@ -53,11 +52,7 @@ public sealed partial record CarState
             next = next with { Undone = next.Undone.SetItem(key, by) };
             if (next.Results.TryGetValue(key, out var result) && result.VoidBy == 0)
             {
-                next = next with
-                {
-                    Results = next.Results.SetItem(key, result with { VoidBy = by }),
-                    Fallen = next.Fallen.Add(result.Number),
-                };
+                next = (next with { Results = next.Results.SetItem(key, result with { VoidBy = by }) }).Fell(by, result.Number);
             }
         }
 

@@ -57,7 +57,7 @@ public static partial class Decider
         foreach (var work in step.Work.Where(work => !work.Instance.Group.Temporary))
         {
             var pulls = work.Instance.Positions.Select(state.Of).SelectMany(book => work.Stages.SelectMany(book.Newest));
-            numbers.UnionWith(pulls.SelectMany(pull => new[] { pull.Number, pull.WitnessedBy ?? 0 }));
+            numbers.UnionWith(pulls.SelectMany(pull => pull.Fact.RestsOn.Append(pull.Number).Append(pull.WitnessedBy ?? 0)));
         }
 
         var results = step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(step.Step.Records);

@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 
@@ -28,7 +29,7 @@ public static class Judging
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(pull);
-        if (pull.Voided || pull.Fact.RestsOn.Any(state.Fallen.Contains))
+        if (pull.Voided || pull.Fact.RestsOn.Any(state.TakenBack.Contains))
         {
             return false;
         }
@@ -38,13 +39,10 @@ public static class Judging
             return true;
         }
 
-        if (pull.Restated is not { } restated)
-        {
-            return pull.Fact.Problems.Count == 0;
-        }
-
-        var others = pull.CorrectionConfirmed ? pull.Fact.Problems.Except(ValueReasons) : pull.Fact.Problems;
-        return !others.Any() && ValueProblem(pull.Fact.Kind, restated.NewtonMetres, pull.Fact.Spec) is null;
+        var problems = pull.Confirmed is { } confirmed
+            ? pull.Fact.Problems.Except(ValueReasons).Concat(ProblemOf(pull, confirmed))
+            : pull.Fact.Problems;
+        return !problems.Concat(pull.Unconfirmed.SelectMany(value => ProblemOf(pull, value))).Any();
     }
 
     /// <summary>The newest record of each visit of a stage, confirmed voids left out.</summary>
@@ -140,6 +138,9 @@ public static class Judging
     /// <summary>The state of a joint: that of its worst position.</summary>
     public static PositionState StateOf(this CarState state, Joint joint, int positions, Func<ToolId, ToolState> tool) =>
         Enumerable.Range(1, positions).Min(number => state.StateOf(joint.At(number), tool));
+
+    private static IEnumerable<HoldReason> ProblemOf(Pull pull, EnteredTorque value) =>
+        ValueProblem(pull.Fact.Kind, value.NewtonMetres, pull.Fact.Spec) is { } problem ? [problem] : [];
 
     private static bool IsInstructed(decimal newtonMetres, SpecificationInForce spec) =>
         newtonMetres >= spec.Minimum

@@ -20,11 +20,17 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>Voided by a correction.</summary>
     public bool Voided { get; init; }
 
-    /// <summary>The value as restated by a correction.</summary>
-    public EnteredTorque? Restated { get; init; }
+    /// <summary>The value as restated by a correction that a second person confirmed.</summary>
+    public EnteredTorque? Confirmed { get; init; }
 
-    /// <summary>A second person confirmed the correction.</summary>
+    /// <summary>Values restated since then. Each may only make the pull worse: it passes when all of them do.</summary>
+    public ImmutableList<EnteredTorque> Unconfirmed { get; init; } = [];
+
+    /// <summary>A second person confirmed the newest correction.</summary>
     public bool CorrectionConfirmed { get; init; }
+
+    /// <summary>The value as last restated; null when it never was.</summary>
+    public EnteredTorque? Restated => Unconfirmed.IsEmpty ? Confirmed : Unconfirmed[^1];
 
     /// <summary>Decided <em>use as is</em>: number of the decision.</summary>
     public long? AcceptedBy { get; init; }

@@ -46,19 +46,21 @@ public static class StepStandings
                 return StepStanding.NotSigned;
             }
 
-            var before = placed.Before(instance).ToList();
-            var signedBefore = before.Select(other => job.SignOffs.GetValueOrDefault(other.Id)?.Number ?? 0).ToHashSet();
-            if (state.Fallen.Contains(sign.Number)
-                || sign.Fact.RestsOn.Any(number => state.Fallen.Contains(number) && !signedBefore.Contains(number)))
+            // Where a step before it fell, this one is only to be confirmed again.
+            if (state.Fallen.ContainsKey(sign.Number)
+                || sign.Fact.RestsOn.Any(number => state.Fallen.GetValueOrDefault(number) > sign.Number && !IsSignOff(number)))
             {
                 return StepStanding.Void;
             }
 
+            var before = placed.Before(instance).ToList();
             return before.TrueForAll(other => Find(other, known) == StepStanding.Signed
                 && sign.Fact.RestsOn.Contains(job.SignOffs[other.Id].Number))
                 ? StepStanding.Signed
                 : StepStanding.ToReconfirm;
         }
+
+        bool IsSignOff(long number) => state.Correctables.TryGetValue(number, out var target) && target.Entry is StepConfirmed;
     }
 
     /// <summary>Every step instance that this one waits for, directly or through others.</summary>
