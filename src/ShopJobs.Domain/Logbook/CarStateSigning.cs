@@ -88,7 +88,7 @@ public sealed partial record CarState
                 AcceptedBy = null,
             }),
             Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
-            Settled settled => next.Unsettle(settled),
+            Settled settled => next.Unsettle(fact.Target, settled),
             HandTightened hand => next.Untighten(fact.Target, hand),
             ResultRecorded result when Results[result.Name].Number == fact.Target => next.Undo(recorded.Number, [Parse(result.Name)]),
             _ => next,
@@ -175,12 +175,12 @@ public sealed partial record CarState
         return next;
     }
 
-    private CarState Unsettle(Settled fact)
+    private CarState Unsettle(long number, Settled fact)
     {
         var next = this;
-        foreach (var position in fact.Positions)
+        foreach (var book in fact.Positions.Select(Of).Where(book => book.SettledBy == number))
         {
-            next = next.Put(next.Of(position) with { SettledBy = 0, Settled = null });
+            next = next.Put(book with { SettledBy = 0, Settled = null });
         }
 
         return next;

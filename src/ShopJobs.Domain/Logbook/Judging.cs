@@ -91,7 +91,7 @@ public static class Judging
     public static bool OwesReTorque(this CarState state, PositionBook book)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return state.IsAtTorque(book) && book.SettledBy == 0 && book.Last!.Fact.Spec.ReTorque is { IsAsked: true };
+        return state.IsAtTorque(book) && !book.IsSettled && book.Last!.Fact.Spec.ReTorque is { IsAsked: true };
     }
 
     /// <summary>Stages done, counted from the first, and the number of stages.</summary>
@@ -128,7 +128,7 @@ public static class Judging
             Fitting.Open => PositionState.Open,
             Fitting.NewHardware => PositionState.NotFitted,
             _ when !state.IsAtTorque(book) => state.StagesOf(book).Done > 0 ? PositionState.Staged : PositionState.HandTight,
-            _ when book.SettledBy > 0 => PositionState.Settled,
+            _ when book.IsSettled => PositionState.Settled,
             _ when state.OwesReTorque(book) && state.DrivenSince(book.Last!.Number) => PositionState.Due,
             _ when book.Last is { WitnessedBy: not null } => PositionState.Checked,
             _ => PositionState.AtTorque,

@@ -114,6 +114,9 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>The newest pull of this cycle, confirmed voids left out.</summary>
     public Pull? Last => Pulls.FindLast(pull => !pull.IsGone);
 
+    /// <summary>True when it was re-torqued after its newest pull.</summary>
+    public bool IsSettled => Last is { } last && SettledBy > last.Number;
+
     /// <summary>True when nobody here ever touched it.</summary>
     public bool IsAsFound => Fitting == Fitting.AsFound && Pulls.IsEmpty;
 }
