@@ -77,6 +77,7 @@ public static class PullRules
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
         new(HoldReason.WrongCarCondition, q => !q.Stage!.Conditions.All(q.State.Is)),
         .. ToolRules,
+        new(HoldReason.EvidenceNotAllowed, q => !EvidenceAllowed(q)),
         new(HoldReason.SettingNotInstructed, q => ValueIs(q, HoldReason.SettingNotInstructed)),
         new(HoldReason.UnderRange, q => ValueIs(q, HoldReason.UnderRange)),
     ];
