@@ -40,13 +40,14 @@ public sealed partial record CarState
     {
         var book = Of(fact.Position);
         var holds = book.Holds;
+        var asIs = fact.Disposition == Disposition.UseAsIs;
         foreach (var hold in book.Holds.Where(hold => fact.About.Contains(hold.Number)))
         {
-            var carriedOut = fact.Disposition == Disposition.UseAsIs || book.OpenedBy > hold.Number;
+            var carriedOut = asIs || book.OpenedBy > hold.Number;
             holds = carriedOut ? holds.Remove(hold) : holds.Replace(hold, hold with { Decision = fact.Disposition });
         }
 
-        if (fact.Doubts.Count > 0 && fact.Disposition != Disposition.UseAsIs)
+        if (fact.Doubts.Count > 0 && !asIs)
         {
             holds = holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.ToolInDoubt, fact.Disposition));
         }
@@ -58,7 +59,8 @@ public sealed partial record CarState
             NewHardwareSince = fact.Disposition == Disposition.Replace
                 ? fact.About.DefaultIfEmpty(recorded.Number).Max()
                 : book.NewHardwareSince,
-            Pulls = fact.Disposition == Disposition.UseAsIs
+            Fitting = asIs && book.Pulls.Exists(pull => fact.About.Contains(pull.Number)) ? Fitting.HandTight : book.Fitting,
+            Pulls = asIs
                 ? [.. book.Pulls.Select(pull => fact.About.Contains(pull.Number) ? pull with { AcceptedBy = recorded.Number } : pull)]
                 : book.Pulls,
         }) with
