@@ -20,7 +20,8 @@ public sealed record HoldRules(
     public IReadOnlyList<HoldPoint> OnStep(StepQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
-        return [.. Step.SelectMany(rule => rule.Find(question)), .. OnPositions(question)];
+        var asked = question with { PositionRules = Position };
+        return [.. Step.SelectMany(rule => rule.Find(asked)), .. OnPositions(asked)];
     }
 
     /// <summary>Why work on a step instance should not start: what it waits for, without its own ticks and joints.</summary>

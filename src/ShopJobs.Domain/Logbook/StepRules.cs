@@ -11,7 +11,11 @@ public sealed record PositionRule(HoldReason Reason, Func<PositionQuestion, IEnu
 
 /// <summary>What is asked of a step instance: may it be signed.</summary>
 public sealed record StepQuestion(
-    CarState State, Circumstances Now, JobBook Job, PlacedProcedure Placed, StepInstance Step, StepAnswers Answers);
+    CarState State, Circumstances Now, JobBook Job, PlacedProcedure Placed, StepInstance Step, StepAnswers Answers)
+{
+    /// <summary>The rules by which positions of groups that it waits for count.</summary>
+    public IReadOnlyList<PositionRule> PositionRules { get; init; } = Logbook.PositionRules.All;
+}
 
 /// <summary>Ticks and values given on the screen.</summary>
 public sealed record StepAnswers(IReadOnlyList<string> Ticks, IReadOnlyList<MeasuredValue> Values)
@@ -55,9 +59,9 @@ public static class StepRules
         from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForGroup>()
         from instance in q.Placed.GroupsFor(wait.Group, q.Step.Place)
         from position in instance.Positions
-        let book = q.State.Of(position)
-        where !q.State.IsDone(book, wait.Stage) || !book.IsWitnessed(wait.Stage)
-        select Point(q, HoldReason.GroupBefore, $"{q.Now.Name(position)} has not reached stage {wait.Stage}", "torque it first") with { Position = position };
+        from rule in q.PositionRules
+        from found in rule.Find(new PositionQuestion(q.State, q.Now, q.State.Of(position), wait.Stage, q.Job, instance))
+        select Point(q, HoldReason.GroupBefore, $"{q.Now.Name(position)}: {found.Words}", found.Next) with { Position = position };
 
     private static IEnumerable<HoldPoint> ResultsMissing(StepQuestion q)
     {
@@ -70,7 +74,7 @@ public static class StepRules
     private static IEnumerable<HoldPoint> Cures(StepQuestion q) =>
         from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForCure>()
         from instance in q.Placed.GroupsFor(wait.Group, q.Step.Place)
-        let last = instance.Positions.Select(position => q.State.Of(position).Last?.At).Max()
+        let last = LastFinal(q, instance)
         where last is null || last.Value.AddHours((double)wait.Hours) > q.Now.At
         select Point(
             q,
@@ -79,6 +83,13 @@ public static class StepRules
                 ? $"The {wait.Hours} h cure of {instance.Group.Name} has not begun"
                 : $"{instance.Group.Name} cures until {last.Value.AddHours((double)wait.Hours):yyyy-MM-dd HH:mm} UTC",
             "wait for the cure");
+
+    // When the last position of the group came to torque; null while one has not.
+    private static DateTime? LastFinal(StepQuestion q, GroupInstance instance)
+    {
+        var books = instance.Positions.Select(q.State.Of).ToList();
+        return books.TrueForAll(q.State.IsAtTorque) ? books.Max(book => book.Last!.At) : null;
+    }
 
     private static IEnumerable<HoldPoint> NotYetOpened(StepQuestion q) =>
         from key in q.Step.Step.Opens
