@@ -40,6 +40,7 @@ public enum HoldReason
     StepBefore,
     GroupBefore,
     ResultMissing,
+    ResultJointLoose,
     Cure,
     TickMissing,
     ValueMissing,

@@ -29,7 +29,8 @@ public sealed record HoldRules(
     {
         ArgumentNullException.ThrowIfNull(question);
         HoldReason[] gates = [HoldReason.StepBefore, HoldReason.GroupBefore, HoldReason.Cure];
-        return [.. Step.Where(rule => gates.Contains(rule.Reason)).SelectMany(rule => rule.Find(question))];
+        var asked = question with { PositionRules = Position };
+        return [.. Step.Where(rule => gates.Contains(rule.Reason)).SelectMany(rule => rule.Find(asked))];
     }
 
     /// <summary>Why a car may not be released, all reasons.</summary>

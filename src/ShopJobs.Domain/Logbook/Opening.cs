@@ -36,6 +36,34 @@ public static class Opening
         return (reach.Undid, reach.Opens([]));
     }
 
+    /// <summary>True when opening a joint of this kind undoes the result or setting, directly or through others.</summary>
+    public static bool Undoes(JointRegister register, JointKind kind, string name)
+    {
+        ArgumentNullException.ThrowIfNull(register);
+        ArgumentNullException.ThrowIfNull(kind);
+        var reached = new HashSet<Undone>();
+        var open = new Queue<Undone>(kind.Undoes);
+        while (open.TryDequeue(out var undone))
+        {
+            if (!reached.Add(undone))
+            {
+                continue;
+            }
+
+            foreach (var further in undone.Kind switch
+            {
+                UndoneKind.Setting => register.Settings.GetValueOrDefault(undone.Name) ?? [],
+                UndoneKind.Joint => register.Kinds.GetValueOrDefault(undone.Name)?.Undoes ?? [],
+                _ => [],
+            })
+            {
+                open.Enqueue(further);
+            }
+        }
+
+        return reached.Any(undone => undone.ToString() == name);
+    }
+
     /// <summary>The group whose specification is in force on a position, or that a running job has for it.</summary>
     public static GroupInstance? GroupOn(CarState state, Circumstances now, JointPosition position)
     {

@@ -36,6 +36,7 @@ public static class StepRules
         new(HoldReason.StepBefore, StepsBefore),
         new(HoldReason.GroupBefore, GroupsBefore),
         new(HoldReason.ResultMissing, ResultsMissing),
+        new(HoldReason.ResultJointLoose, ResultJoints),
         new(HoldReason.Cure, Cures),
         new(HoldReason.NotYetOpened, NotYetOpened),
         new(HoldReason.TemporaryFitted, TemporaryFitted),
@@ -70,6 +71,17 @@ public static class StepRules
                where !q.State.Results.TryGetValue(name, out var result) || result.VoidBy > 0
                select Point(q, HoldReason.ResultMissing, $"The result “{name}” is missing or void", "record it");
     }
+
+    private static IEnumerable<HoldPoint> ResultJoints(StepQuestion q) =>
+        from name in q.Step.Step.Records
+        from kind in q.Now.Register.Kinds.Values
+        where !kind.Temporary && Opening.Undoes(q.Now.Register, kind, name)
+        from position in kind.AllPositions()
+        let book = q.State.Of(position)
+        where !book.IsAsFound
+        from rule in q.PositionRules
+        from found in rule.Find(new PositionQuestion(q.State, q.Now, book, null, null, null))
+        select Point(q, HoldReason.ResultJointLoose, $"“{name}” hangs on {q.Now.Name(position)}: {found.Words}", found.Next) with { Position = position };
 
     private static IEnumerable<HoldPoint> Cures(StepQuestion q) =>
         from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForCure>()
