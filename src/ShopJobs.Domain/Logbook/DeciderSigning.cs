@@ -36,6 +36,12 @@ public static partial class Decider
             yield return point;
         }
 
+        if (question.State.StandingOf(question.Job, question.Placed, question.Step) == StepStanding.Signed)
+        {
+            yield return new HoldPoint(
+                HoldReason.AlreadySigned, confirm.Job, confirm.Step, null, "This step is signed already", "go on with the next step");
+        }
+
         if (confirm.Reason is null)
         {
             yield return new HoldPoint(HoldReason.ReasonMissing, confirm.Job, confirm.Step, null, "Not applicable needs a reason", "type why");

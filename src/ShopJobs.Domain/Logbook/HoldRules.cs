@@ -39,10 +39,12 @@ public sealed record HoldRules(
 
     private IEnumerable<HoldPoint> OnPositions(StepQuestion q) =>
         from step in q.Placed.AllBefore(q.Step).Reverse().Append(q.Step)
+        let skipped = q.Job.SignOffs.GetValueOrDefault(step.Id)?.Fact.NotApplicable == true && step.Id != q.Step.Id
         from work in step.Work
         where !work.Instance.Group.Temporary
         from stage in work.Stages
         from position in work.Instance.Positions
+        where !skipped || q.State.Of(position) is not { IsAsFound: true, Holds.IsEmpty: true }
         from rule in Position
         from found in rule.Find(new PositionQuestion(q.State, q.Now, q.State.Of(position), stage, q.Job, work.Instance))
         select new HoldPoint(rule.Reason, q.Job.Id, step.Id, position, $"{q.Now.Name(position)}: {found.Words}", found.Next);
