@@ -52,6 +52,11 @@ public sealed partial record CarState
             holds = holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.ToolInDoubt, fact.Disposition));
         }
 
+        if (!asIs && fact.About.Any(number => !book.Holds.Exists(hold => hold.Number == number)))
+        {
+            holds = holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.OtherSpecification, fact.Disposition));
+        }
+
         return Put(book with
         {
             Holds = holds,

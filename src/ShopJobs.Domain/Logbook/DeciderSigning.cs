@@ -115,14 +115,16 @@ public static partial class Decider
             Doers = [.. about.SelectMany(hold => hold.Workers.Add(hold.By))],
             Group = Opening.GroupOn(state, now, decide.Position)?.Group,
         });
-        if (about.Count == 0 && doubts.Count == 0)
+        var foreign = OtherSpecifications.OfRunningJobs(state, now, book).Select(pull => pull.Number);
+        long[] numbers = [.. about.Select(hold => hold.Number).Union(foreign)];
+        if (numbers.Length == 0 && doubts.Count == 0)
         {
             refused.Add(new HoldPoint(
                 HoldReason.NothingToDecide, null, null, decide.Position, $"{now.Name(decide.Position)} is not held", "go on with the work"));
         }
 
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new Decided(
-            decide.Position, decide.Disposition, [.. about.Select(hold => hold.Number)], doubts, decide.Reason, decide.Acceptance, decide.Shown));
+            decide.Position, decide.Disposition, numbers, doubts, decide.Reason, decide.Acceptance, decide.Shown));
     }
 
     private static Verdict ReleaseCar(CarState state, Release release, Circumstances now, HoldRules rules)

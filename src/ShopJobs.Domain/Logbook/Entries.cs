@@ -171,7 +171,7 @@ public enum Disposition
 }
 
 /// <summary>A held position was decided by a person with the right, not the doer.</summary>
-/// <param name="About">Numbers of the entries that hold it.</param>
+/// <param name="About">Numbers of the entries that hold it, and of pulls that another job's step does not take.</param>
 /// <param name="Doubts">Doubts of tools that hold it.</param>
 /// <param name="Acceptance">Written acceptance by the maker or a named engineer; asked for class A used as is.</param>
 public sealed record Decided(

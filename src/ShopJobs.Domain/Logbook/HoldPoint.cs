@@ -50,7 +50,6 @@ public enum HoldReason
     AlreadySigned,
 
     // why a car is not released
-    JointOpen,
     JointNotMadeHere,
     NothingCloses,
     ResultVoid,

@@ -69,8 +69,9 @@ public static class Judging
     }
 
     /// <summary>True when the stage needs no witness, was witnessed, or was decided <em>use as is</em>.</summary>
-    public static bool IsWitnessed(this PositionBook book, int stage) =>
-        book.Newest(stage).All(pull => !pull.Fact.Spec.AsksWitness || pull.WitnessedBy is not null || pull.AcceptedBy is not null);
+    /// <param name="asked">True when the step that asks wants a witness, whatever the pull's own specification says.</param>
+    public static bool IsWitnessed(this PositionBook book, int stage, bool asked = false) =>
+        book.Newest(stage).All(pull => (!asked && !pull.Fact.Spec.AsksWitness) || pull.WitnessedBy is not null || pull.AcceptedBy is not null);
 
     /// <summary>Doubts of tools that stand on this position and are not decided.</summary>
     public static IEnumerable<(ToolDoubt Doubt, Pull? Pull)> DoubtsOn(PositionBook book, Func<ToolId, ToolState> tool)

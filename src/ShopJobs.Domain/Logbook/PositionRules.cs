@@ -43,26 +43,19 @@ public static class PositionRules
         }, "torque it")];
     }
 
-    private static IEnumerable<(string, string)> NotWitnessed(PositionQuestion q) =>
-        q.Book.IsWitnessed(q.Stage ?? q.Book.Last?.Fact.Spec.Stages ?? 0) ? [] : [("not witnessed", "a second person looks and signs")];
-
-    private static IEnumerable<(string, string)> OtherSpecification(PositionQuestion q)
+    private static IEnumerable<(string, string)> NotWitnessed(PositionQuestion q)
     {
-        if (q.Job is null || q.Instance is null || q.Stage is not { } number)
-        {
-            return [];
-        }
-
-        var stage = q.Instance.Group.Stages[number - 1];
-        return from pull in q.Book.Newest(number)
-               where pull.Fact.Job != q.Job.Id
-               let other = q.Now.Placed(q.State.Jobs[pull.Fact.Job])
-               let theirs = other.Procedure.Group(pull.Fact.Group)
-               where !stage.Permitted.Contains(pull.Value)
-                   || theirs.Condition != q.Instance.Group.Condition
-                   || theirs.Stages.Count != q.Instance.Group.Stages.Count
-               select (
-                   $"torqued as {other.Procedure.Code} asks ({pull.Value}, {theirs.Condition}), here {stage.Permitted} {q.Instance.Group.Condition} is asked",
-                   "redo the joint, or the lead decides");
+        var number = q.Stage ?? q.Book.Last?.Fact.Spec.Stages ?? 0;
+        var asksHere = q.Instance is not null && q.Stage is not null && q.Instance.Group.Stages[number - 1].Witness;
+        return q.Book.IsWitnessed(number, asksHere) ? [] : [("not witnessed", "a second person looks and signs")];
     }
+
+    private static IEnumerable<(string, string)> OtherSpecification(PositionQuestion q) =>
+        q.Job is null || q.Instance is null || q.Stage is not { } number
+            ? []
+            : from found in OtherSpecifications.On(q.State, q.Now, q.Book, number, q.Job, q.Instance)
+              let group = q.Instance.Group
+              select (
+                  $"torqued as {found.Theirs.Procedure.Code} asks ({found.Pull.Value}, {found.Group.Condition}), here {group.Stages[number - 1].Permitted} {group.Condition} is asked",
+                  "redo the joint, or the lead decides");
 }

@@ -13,7 +13,7 @@ public static class ReleaseRules
 {
     public static readonly IReadOnlyList<ReleaseRule> All =
     [
-        new(HoldReason.JointOpen, Joints),
+        new(HoldReason.NotAtStage, Joints),
         new(HoldReason.JointNotMadeHere, NotMadeHere),
         new(HoldReason.TemporaryFitted, TemporaryFitted),
         new(HoldReason.NothingCloses, NothingCloses),

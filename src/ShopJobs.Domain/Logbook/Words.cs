@@ -32,6 +32,7 @@ public static class Words
         HoldReason.WitnessRejected => "not accepted by the witness",
         HoldReason.ReTorqueNotDue => "no re-torque is due on it",
         HoldReason.ToolInDoubt => "its tool is in doubt",
+        HoldReason.OtherSpecification => "torqued to another job's specification",
         HoldReason.Held => "stopped by hand",
         _ => reason.ToString(),
     };

@@ -1,0 +1,110 @@
+using System.Text;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Tests.Logbook.Workshop;
+
+/// <summary>A car on which people of the test shop work: it decides commands, keeps the logbook and folds it.</summary>
+internal sealed class CarAtWork
+{
+    public static readonly DateTime Start = new(2026, 3, 2, 7, 0, 0, DateTimeKind.Utc);
+    public static readonly ContentDigest Reason = ContentDigest.Of([1], Encoding.UTF8.GetBytes("reason"));
+    public const string Shown = "5ba93c9db0cff93f52b521d7420e43f6eda2784f";
+
+    private readonly Dictionary<JobId, Procedure> procedures = [];
+    private readonly Dictionary<ToolId, List<Recorded>> tools = TestTools.Logbooks(Start.AddDays(-100), DateOnly.FromDateTime(Start));
+    private readonly Dictionary<JobId, PlacedProcedure> placed = [];
+
+    public CarAtWork(int nuts = 5) => Register = TestRegister.With(nuts);
+
+    public CarState State { get; private set; } = CarState.Empty;
+
+    public List<Recorded> Book { get; } = [];
+
+    public JointRegister Register { get; }
+
+    public DateTime Now { get; private set; } = Start;
+
+    public DateOnly Today => DateOnly.FromDateTime(Now);
+
+    /// <summary>Number of the newest entry.</summary>
+    public long Last => State.Number;
+
+    public void Wait(TimeSpan time) => Now += time;
+
+    public ToolState Tool(ToolId id) => tools.TryGetValue(id, out var book) ? book.Aggregate(ToolState.Empty, (state, next) => state.Apply(next)) : ToolState.Empty;
+
+    public void TellTool(ToolId id, Entry entry)
+    {
+        Wait(TimeSpan.FromMinutes(1));
+        tools[id].Add(new Recorded(tools[id].Count + 1, Now, TestPerson.Lee.Id, entry));
+    }
+
+    public JobId StartJob(Procedure procedure, params string[] places)
+    {
+        var job = new JobId(new Guid(procedures.Count + 1, 2, 0, new byte[8]));
+        procedures[job] = procedure;
+        Do(TestPerson.Lee, new StartJob(job, procedure, "digest", "digest", places));
+        return job;
+    }
+
+    public PlacedProcedure Placed(JobBook job)
+    {
+        if (!placed.TryGetValue(job.Id, out var found))
+        {
+            placed[job.Id] = found = new PlacedProcedure(procedures[job.Id], Register, [.. job.Fact.Places]);
+        }
+
+        return found;
+    }
+
+    public PlacedProcedure Placed(JobId job) => Placed(State.Jobs[job]);
+
+    public Circumstances As(TestPerson person) => new(person.Id, person.Rights, Now, Today, Register, Placed, Tool);
+
+    public Verdict Try(TestPerson person, Command command)
+    {
+        Wait(TimeSpan.FromMinutes(1));
+        var verdict = State.Decide(command, As(person));
+        foreach (var entry in verdict is Verdict.Accepted accepted ? accepted.Entries : [])
+        {
+            var recorded = new Recorded(State.Number + 1, Now, person.Id, entry);
+            Book.Add(recorded);
+            State = State.Apply(recorded);
+        }
+
+        return verdict;
+    }
+
+    /// <summary>Runs a command that must be recorded; gives its last entry.</summary>
+    public Entry Do(TestPerson person, Command command)
+    {
+        var verdict = Try(person, command);
+        return verdict is Verdict.Accepted accepted
+            ? accepted.Entries[^1]
+            : throw new InvalidOperationException($"Refused: {string.Join("; ", ((Verdict.Refused)verdict).Reasons)}");
+    }
+
+    /// <summary>Runs a command that must be refused; gives its reasons, each once.</summary>
+    public IReadOnlyList<HoldReason> Refused(TestPerson person, Command command) => Try(person, command) is Verdict.Refused refused
+        ? [.. refused.Reasons.Select(point => point.Reason).Distinct().Order()]
+        : throw new InvalidOperationException("Was recorded.");
+
+    public PositionState Shows(JointPosition position) => State.StateOf(position, Tool);
+
+    /// <summary>The state of a joint: that of its worst position.</summary>
+    public PositionState Shows(string key, string place) =>
+        State.StateOf(new Joint(key, place), Register.Kinds[key].Positions, Tool);
+
+    public NextAction Next(JobId job, string step) => State.NextOn(Placed(job).Step(step)!);
+
+    public StepStanding Standing(JobId job, string step) =>
+        State.StandingOf(State.Jobs[job], Placed(job), Placed(job).Step(step)!);
+
+    public IReadOnlyList<JointPosition> Positions(string key, string place) =>
+        [.. Enumerable.Range(1, Register.Kinds[key].Positions).Select(number => new JointPosition(key, place, number))];
+
+    public static EnteredTorque NewtonMetres(decimal value) => new(value, TorqueUnit.NewtonMetre);
+}

@@ -1,0 +1,84 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Tests.Logbook.Workshop;
+
+/// <summary>Little procedures on the test register. Figures are invented.</summary>
+internal static class TestProcedures
+{
+    private static readonly Provenance Source = new("Test instruction", "1", "p. 1", ProvenanceBasis.Stated);
+    private static readonly IReadOnlyList<string> Corners = [TestRegister.Left, TestRegister.Right];
+
+    /// <summary>Wheel fit-up: hand, 50 in star with the wheel up, 110 in star on the ground, witness, re-torque after the drive.</summary>
+    public static Procedure Wheels(params int[] star) => new(
+        "P5", "Fit the wheels", "1", true, [],
+        [
+            Group("nuts", TestRegister.Nut) with
+            {
+                Stages =
+                [
+                    Stage(1, 50, 40, 60, star) with { Conditions = [TestRegister.WheelUp] },
+                    Stage(2, 110, 105, 115, star) with { Conditions = [TestRegister.WheelDown], Witness = true },
+                ],
+                ReTorque = new ReTorque(false, 50, 100, 14),
+            },
+        ],
+        [
+            Step("faces", waitsFor: []) with { Ticks = [new("clean", "Faces and cones bare and dry")] },
+            Step("seat", "faces") with { Work = [new StepWork("nuts", [1])] },
+            Step("final", "seat") with { Work = [new StepWork("nuts", [2])] },
+        ]);
+
+    /// <summary>Stud conversion: a temporary jam pair drives each new stud; the locker cures before the step after it.</summary>
+    public static Procedure Studs(params int[] star) => new(
+        "P3", "Fit wheel studs", "1", true, [],
+        [
+            Group("jam", TestRegister.Jam) with { Temporary = true, Redo = RedoScope.Position, Risk = RiskClass.C, Stages = [Stage(1, 90, 85, 95, star)] },
+            Group("studs", TestRegister.Stud) with
+            {
+                Condition = ThreadCondition.PreAppliedLocker,
+                Hardware = new Hardware("stud M12x1.5", HardwareReuse.SingleUse),
+                Jam = new JamPair(NewtonMetres(90), "jam", 4),
+                Redo = RedoScope.Position,
+                Stages = [Stage(1, 73, 60, 95, star)],
+            },
+        ],
+        [
+            Step("drive", waitsFor: []) with
+            {
+                Work = [new StepWork("jam", [1]), new StepWork("studs", [1])],
+                Interleaved = true,
+            },
+            Step("wheel", waitsFor: [new WaitsFor.ForGroup("studs", 1), new WaitsFor.ForCure("studs", 24)]) with
+            {
+                Measures = [new("protrusion", "Protrusion", "mm", 30, 31)],
+            },
+        ]);
+
+    /// <summary>Strut out and in, then the alignment.</summary>
+    public static Procedure Strut() => new(
+        "P2", "Change the strut", "1", true, [],
+        [
+            Group("tops", TestRegister.StrutTop) with { Stages = [Stage(1, 45, 40, 50, [1, 2, 1])], Risk = RiskClass.B, IfShort = IfShort.Continue },
+            Group("clamp", TestRegister.StrutClamp) with { Stages = [Stage(1, 80, 75, 85, [1])], IfShort = IfShort.Replace },
+        ],
+        [
+            Step("out", waitsFor: []) with { Opens = [TestRegister.StrutClamp, TestRegister.StrutTop] },
+            Step("in", "out") with { Work = [new StepWork("tops", [1]), new StepWork("clamp", [1])] },
+            Step("align", "in") with { Per = StepPer.Car, Places = [], Records = ["alignment"] },
+        ]);
+
+    public static JointGroup Group(string id, string key) => new(
+        id, id, key, ThreadSize.Parse("M12x1.5"), null, null, null, ThreadCondition.Dry, RiskClass.A,
+        new Hardware("nut M12x1.5", HardwareReuse.Allowed), null, RunDown.NotStated, null, IfShort.BackOff, RedoScope.Joint, false, [], Source);
+
+    public static Stage Stage(int number, decimal value, decimal minimum, decimal maximum, IReadOnlyList<int> visits) => new(
+        number, NewtonMetres(value), new TorqueRange(NewtonMetres(minimum), NewtonMetres(maximum)), [], Evidence.SettingOrReading, false, visits, Source);
+
+    public static Step Step(string id, string before) => Step(id, [new WaitsFor.ForStep(before)]);
+
+    public static Step Step(string id, IReadOnlyList<WaitsFor> waitsFor) =>
+        new(id, id, StepPer.Place, Corners, [], [], [], [], [], [], false, [], waitsFor);
+
+    public static EnteredTorque NewtonMetres(decimal value) => new(value, TorqueUnit.NewtonMetre);
+}

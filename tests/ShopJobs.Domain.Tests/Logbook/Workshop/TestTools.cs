@@ -1,0 +1,43 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Tests.Logbook.Workshop;
+
+/// <summary>The torque tools of the test shop. Invented.</summary>
+internal static class TestTools
+{
+    /// <summary>Click wrench, 40 to 200 N·m, marked every newton metre.</summary>
+    public static readonly ToolId Click = Id(1);
+
+    /// <summary>Indicating wrench, 5 to 150 N·m.</summary>
+    public static readonly ToolId Dial = Id(2);
+
+    /// <summary>Click wrench whose calibration ran out yesterday.</summary>
+    public static readonly ToolId Overdue = Id(3);
+
+    /// <summary>Small click wrench, 5 to 25 N·m.</summary>
+    public static readonly ToolId Small = Id(4);
+
+    /// <summary>A tool nobody entered.</summary>
+    public static readonly ToolId Strange = Id(9);
+
+    /// <summary>The tools' logbooks as they stand on a day.</summary>
+    public static Dictionary<ToolId, List<Recorded>> Logbooks(DateTime at, DateOnly today) => new()
+    {
+        [Click] = Book(at, Entered(Click, "W7", ToolKind.Click, 40, 200), Good(today.AddDays(-100), today.AddDays(265))),
+        [Dial] = Book(at, Entered(Dial, "D1", ToolKind.Indicating, 5, 150), Good(today.AddDays(-100), today.AddDays(265))),
+        [Overdue] = Book(at, Entered(Overdue, "W5", ToolKind.Click, 20, 200), Good(today.AddDays(-366), today.AddDays(-1))),
+        [Small] = Book(at, Entered(Small, "W3", ToolKind.Click, 5, 25), Good(today.AddDays(-100), today.AddDays(265))),
+    };
+
+    public static Calibrated Good(DateOnly date, DateOnly due) => new(date, due, "Rig sheet", [new(100, 100)], [new(100, 100)]);
+
+    private static ToolId Id(int number) => new(new Guid(number, 1, 0, new byte[8]));
+
+    private static ToolEntered Entered(ToolId id, string name, ToolKind kind, decimal lowest, decimal top) =>
+        new(id, name, $"NB-{name}", kind, TorqueUnit.NewtonMetre, lowest, top, 1, 4);
+
+    private static List<Recorded> Book(DateTime at, params Entry[] entries) =>
+        [.. entries.Select((entry, index) => new Recorded(index + 1, at, TestPerson.Lee.Id, entry))];
+}
