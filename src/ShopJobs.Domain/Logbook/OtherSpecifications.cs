@@ -22,9 +22,9 @@ public static class OtherSpecifications
         return from pull in book.Newest(number)
                where pull.Fact.Job != job.Id && pull.AcceptedBy is null
                let theirs = now.Placed(state.Jobs[pull.Fact.Job])
-               let group = theirs.Procedure.Group(pull.Fact.Group)
-               where !Passes(pull, group, number, instance.Group)
-               select new OtherSpecification(pull, theirs, group);
+               let made = theirs.Procedure.Group(pull.Fact.Group)
+               where !Passes(pull, made, number, instance.Group)
+               select new OtherSpecification(pull, theirs, made);
     }
 
     /// <summary>Pulls on a position that do not pass what a running job asks there: the lead decides about them.</summary>

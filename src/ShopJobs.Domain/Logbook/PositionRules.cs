@@ -54,8 +54,8 @@ public static class PositionRules
         q.Job is null || q.Instance is null || q.Stage is not { } number
             ? []
             : from found in OtherSpecifications.On(q.State, q.Now, q.Book, number, q.Job, q.Instance)
-              let group = q.Instance.Group
+              let here = q.Instance.Group
               select (
-                  $"torqued as {found.Theirs.Procedure.Code} asks ({found.Pull.Value}, {found.Group.Condition}), here {group.Stages[number - 1].Permitted} {group.Condition} is asked",
+                  $"torqued as {found.Theirs.Procedure.Code} asks ({found.Pull.Value}, {found.Group.Condition}), here {here.Stages[number - 1].Permitted} {here.Condition} is asked",
                   "redo the joint, or the lead decides");
 }

@@ -52,6 +52,7 @@ public static class PullRules
     public static readonly IReadOnlyList<PullRule> Pull =
     [
         new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
+        new(HoldReason.JobClosed, q => !q.Job.IsRunning),
         new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.State.IsAtTorque(q.Book)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
         new(HoldReason.BackOffFirst, q => q.Book.BackOffFor > 0),

@@ -97,7 +97,7 @@ public class CorrectionTests
         Correct(Tess, car.Last, 50);
         Assert.False(car.State.IsDone(car.State.Of(first), 1));
         Assert.Equal([HoldReason.NoRight, HoldReason.OwnWork], car.Refused(Tess, new ConfirmCorrection(car.Last, CarAtWork.Reason)).Order());
-        car.Do(Theo, new ConfirmCorrection(car.Last - 1, CarAtWork.Reason));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason));
         Assert.True(car.State.IsDone(car.State.Of(first), 1));
         Assert.Equal(new JointPosition(TestRegister.Nut, Left, 3), Assert.IsType<NextAction.PullNow>(car.Next(job, $"seat@{Left}")).Cell.Position);
     }

@@ -47,8 +47,8 @@ public class WheelFitTests
         Assert.Equal(1300, released.LapsesAtKm);
         Assert.Equal(car.Today.AddDays(14), released.LapsesOn);
         Assert.Equal(PositionState.Due, Wheel);
-        Assert.Equal([HoldReason.ReTorqueDue], car.Refused(Lee, To(ReleaseKind.Track)));
-        car.Do(Lee, To(ReleaseKind.Track, accepted: true));
+        Assert.Equal([HoldReason.JointNotMadeHere, HoldReason.ReTorqueDue], car.Refused(Lee, To(ReleaseKind.Track)));
+        Assert.Equal([HoldReason.JointNotMadeHere], car.Refused(Lee, To(ReleaseKind.Track, accepted: true)));
 
         car.Do(Tess, Settle(110));
         Assert.Equal(PositionState.Settled, Wheel);
