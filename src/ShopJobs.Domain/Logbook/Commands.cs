@@ -97,7 +97,8 @@ public sealed record Release(
     ReleaseKind Kind, decimal? OdometerKm, ContentDigest? CustomerAcceptance, string Shown) : Command;
 
 /// <summary>Issue the next version of the work summary.</summary>
-public sealed record IssueSummary(ContentDigest Snapshot, string Shown) : Command;
+/// <param name="AsOf">Number of the newest entry the snapshot was made from: refused once the logbook has grown.</param>
+public sealed record IssueSummary(ContentDigest Snapshot, long AsOf, string Shown) : Command;
 
 /// <summary>What was decided.</summary>
 public abstract record Verdict

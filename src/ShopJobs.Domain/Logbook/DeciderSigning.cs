@@ -163,6 +163,13 @@ public static partial class Decider
             refused.Add(new HoldPoint(HoldReason.UnknownJob, null, null, null, "No job was ever started on this car", "start one first"));
         }
 
+        if (issue.AsOf != state.Number)
+        {
+            refused.Add(new HoldPoint(
+                HoldReason.Superseded, null, null, null,
+                "More was recorded on this car since the summary was shown", "look at it again as it is now, then issue it"));
+        }
+
         var last = state.Summaries.IsEmpty ? (int?)null : state.Summaries[^1].Fact.Version;
         return refused.Count > 0
             ? new Verdict.Refused(refused)

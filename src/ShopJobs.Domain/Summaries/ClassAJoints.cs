@@ -1,0 +1,52 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+
+namespace ShopJobs.Domain.Summaries;
+
+/// <summary>The joints whose failure is a danger to life, where every fastener is tight. All others stand on top, under open.</summary>
+internal static class ClassAJoints
+{
+    private const int MostFigures = 3;
+
+    public static IReadOnlyList<ClassAJoint> Of(SummarySubject car) =>
+    [
+        .. from joint in car.Joints
+           let books = joint.ToList()
+           where books.TrueForAll(car.IsTight) && books.Exists(car.Covers)
+           let pulls = books.SelectMany(SummarySubject.FinalPulls).ToList()
+           where pulls.Exists(pull => pull.Fact.Spec.Risk == RiskClass.A)
+           select new ClassAJoint(
+               car.Name(joint.Key), books.Count, Torque(car, pulls), Evidence(pulls), Witness(pulls), ReTorque(car, books, pulls)),
+    ];
+
+    /// <summary>A figure only where nobody is led to re-tighten what locker or the maker's rule forbids.</summary>
+    private static string? Torque(SummarySubject car, List<Pull> pulls)
+    {
+        if (pulls.Exists(pull => pull.Fact.Spec.ReTorque is { Forbidden: true }
+            || car.GroupOf(pull).Condition is ThreadCondition.Locker or ThreadCondition.PreAppliedLocker))
+        {
+            return null;
+        }
+
+        var figures = pulls.OrderBy(pull => pull.Value.NewtonMetres).Select(pull => pull.Value.ToString()).Distinct().ToList();
+        return figures.Count <= MostFigures ? string.Join(", ", figures) : $"{figures[0]} to {figures[^1]}";
+    }
+
+    private static string Evidence(List<Pull> pulls)
+    {
+        var asIs = pulls.Exists(pull => pull.AcceptedBy is not null) ? "; used as it is, see what was found" : "";
+        return (pulls.TrueForAll(pull => pull.Fact.Kind == TorqueKind.Reading) ? "measured"
+            : pulls.Exists(pull => pull.Fact.Kind == TorqueKind.Reading) ? "partly measured, else setting confirmed"
+            : "setting confirmed") + asIs;
+    }
+
+    private static string Witness(List<Pull> pulls) =>
+        pulls.TrueForAll(pull => pull.WitnessedBy is not null) ? "yes"
+        : pulls.Exists(pull => pull.Fact.Spec.AsksWitness) ? "no" : "not asked";
+
+    private static string ReTorque(SummarySubject car, List<PositionBook> books, List<Pull> pulls) =>
+        books.Exists(car.State.OwesReTorque) ? "due"
+        : pulls.Exists(pull => pull.Fact.Spec.ReTorque is { Forbidden: true }) ? "never"
+        : books.Exists(book => book.SettledBy > 0) ? "done"
+        : "not asked";
+}

@@ -1,0 +1,71 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Summaries;
+
+/// <summary>Everything that is not finished on the whole car, whatever work the page covers. It stands on top of the page.</summary>
+internal static class OpenItems
+{
+    public static IReadOnlyList<OpenItem> Of(SummarySubject car) =>
+        [.. Joints(car), .. Temporary(car), .. Results(car), .. Steps(car)];
+
+    private static IEnumerable<OpenItem> Joints(SummarySubject car) =>
+        from joint in car.Joints
+        let all = joint.Count()
+        from same in joint.Select(book => (book, Lack: LackOf(car, book))).Where(found => found.Lack is not null)
+            .GroupBy(found => found.Lack!.Value)
+        let numbers = string.Join(", ", same.Select(found => found.book.Position.Number).Order())
+        select new OpenItem(
+            same.Key.State,
+            $"{car.Name(joint.Key)}: {same.Count()} of {all} {same.Key.Words} (no. {numbers})");
+
+    private static (PositionState State, string Words)? LackOf(SummarySubject car, PositionBook book)
+    {
+        var shown = car.State.StateOf(book.Position, car.Now.Tool);
+        return shown switch
+        {
+            PositionState.Held => (shown, book.Holds.Exists(hold => hold.Decision is null) ? "held: not to be used before it is decided"
+                : book.Holds.Exists(hold => hold.Decision is Disposition.Replace) ? "held: to be replaced"
+                : "held: to be redone"),
+            PositionState.Doubted => (shown, "in doubt: the tool it was tightened with is in question"),
+            PositionState.Open => (shown, "open"),
+            PositionState.NotFitted => (shown, "fitted new and not tightened"),
+            PositionState.HandTight => (shown, "hand-tight only"),
+            PositionState.Staged => (shown, "tightened part of the way only"),
+            PositionState.AsFound => null,
+            _ => book.IsWitnessed(book.Last!.Fact.Spec.Stages) ? null : (shown, "at torque, not yet looked at by a second person"),
+        };
+    }
+
+    private static IEnumerable<OpenItem> Temporary(SummarySubject car) =>
+        from kind in car.Now.Register.Kinds.Values
+        where kind.Temporary
+        from position in kind.AllPositions()
+        where car.State.IsOn(position) || !car.State.Of(position).Holds.IsEmpty
+        group position by position.Joint into joint
+        select new OpenItem(null, $"{car.Name(joint.Key)}: a tool for the work, still on the car");
+
+    private static IEnumerable<OpenItem> Results(SummarySubject car) =>
+        car.State.Undone.Keys.Order(StringComparer.Ordinal).Select(name => new OpenItem(
+            null, $"{SummarySubject.ResultName(name)}: no longer valid, because work it hangs on was done after it; to be done again"));
+
+    private static IEnumerable<OpenItem> Steps(SummarySubject car)
+    {
+        foreach (var job in car.State.RunningJobs)
+        {
+            var placed = car.Now.Placed(job);
+            if (!job.Begun)
+            {
+                yield return new OpenItem(null, $"{placed.Procedure.Title}: not started");
+            }
+
+            foreach (var same in placed.Steps.GroupBy(step => car.State.StandingOf(job, placed, step)))
+            {
+                if (same.Key != StepStanding.Signed && (job.Begun || same.Key != StepStanding.NotSigned))
+                {
+                    yield return new OpenItem(null, $"{placed.Procedure.Title}: {same.Key.Words()}: {string.Join("; ", same.Select(step => step.Title()))}");
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Summaries;
+
+/// <summary>The releases that stand and their limits, and plainly which are not given.</summary>
+internal static class ReleaseLines
+{
+    public static IReadOnlyList<ReleaseLine> Of(SummarySubject car)
+    {
+        var driven = Line(car, ReleaseKind.Road);
+        var track = Line(car, ReleaseKind.Track);
+        return driven.Given || track.Given ? [driven, track] : [Line(car, ReleaseKind.Move), driven, track];
+    }
+
+    public static string Word(ReleaseKind kind) => kind switch
+    {
+        ReleaseKind.Move => "move by hand in the shop",
+        ReleaseKind.Road => "road",
+        _ => "track",
+    };
+
+    private static ReleaseLine Line(SummarySubject car, ReleaseKind kind)
+    {
+        var release = car.State.Releases.GetValueOrDefault(kind);
+        if (release is null)
+        {
+            return new ReleaseLine(false, $"Not released to {Word(kind)}.{NotMadeHere(car, kind)}");
+        }
+
+        var day = car.DayWords(release.At);
+        return release.VoidBy > 0 ? new ReleaseLine(false, $"Not released to {Word(kind)}: the release of {day} ended because of later work or a finding.")
+            : HasLapsed(car, release) ? new ReleaseLine(false, $"Not released to {Word(kind)}: the release of {day} has lapsed{Limits(release.Fact)}.")
+            : new ReleaseLine(true, Given(car, kind, release, day));
+    }
+
+    /// <summary>Joints that are as found, where the register asks that the shop itself tightens them for this release.</summary>
+    private static string NotMadeHere(SummarySubject car, ReleaseKind kind)
+    {
+        var joints = car.Joints
+            .Where(joint => car.Now.Register.Kinds.GetValueOrDefault(joint.Key.Key)?.LeastFor(kind) == LeastState.MadeHere
+                && joint.Any(book => book.IsAsFound))
+            .Select(joint => car.Name(joint.Key)).ToList();
+        return joints.Count == 0 ? "" : $" Before that we would have to tighten what is as found: {string.Join("; ", joints)}.";
+    }
+
+    private static bool HasLapsed(SummarySubject car, ReleaseBook release) =>
+        release.Fact.LapsesOn < car.Now.Today || release.Fact.LapsesAtKm < car.Facts.OdometerKm;
+
+    private static string Given(SummarySubject car, ReleaseKind kind, ReleaseBook release, string day)
+    {
+        var at = release.Fact.OdometerKm is { } km ? $" at {SummarySubject.Km(km)}" : "";
+        var limits = Limits(release.Fact) is { Length: > 0 } words ? $" It lapses{words}." : "";
+        var rest = release.Fact.NotChecked > 0 ? $" {SummarySubject.Count(release.Fact.NotChecked, "joint")} as found, not checked by us." : "";
+        return $"Released to {Word(kind)} on {day}{at}, signed by {car.Facts.Initials(release.Person)}.{limits}{rest}";
+    }
+
+    private static string Limits(Released fact) => (fact.LapsesAtKm, fact.LapsesOn) switch
+    {
+        ({ } km, { } day) => $" at {SummarySubject.Km(km)} or after {SummarySubject.Words(day)}, whichever comes first",
+        ({ } km, null) => $" at {SummarySubject.Km(km)}",
+        (null, { } day) => $" after {SummarySubject.Words(day)}",
+        _ => "",
+    };
+}

@@ -1,0 +1,22 @@
+namespace ShopJobs.Domain.Summaries;
+
+/// <summary>Whether an issued version still says what is so. The version itself never changes.</summary>
+public abstract record SummaryStanding
+{
+    /// <summary>It is the newest, and nothing speaks against it.</summary>
+    public sealed record Current : SummaryStanding;
+
+    /// <summary>A newer version was issued.</summary>
+    public sealed record Replaced(int By, DateTime At) : SummaryStanding;
+
+    /// <summary>It is the newest, and the car is no longer as it says.</summary>
+    /// <param name="Since">Instant (UTC) of the first entry that says so.</param>
+    /// <param name="Opened">Joints opened since, in words.</param>
+    /// <param name="Reasons">What else speaks against it, in words.</param>
+    /// <param name="Grave">False when only good was recorded, such as a release: nothing on the page became unsafe to trust.</param>
+    public sealed record Overtaken(DateTime Since, IReadOnlyList<string> Opened, IReadOnlyList<string> Reasons, bool Grave) : SummaryStanding;
+
+    private SummaryStanding()
+    {
+    }
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Summaries;
+
+/// <summary>The car a summary is about, with what all parts of the page ask of it.</summary>
+internal sealed class SummarySubject(CarState state, Circumstances now, SummaryFacts facts)
+{
+    private readonly HashSet<JobId> covered =
+        [.. state.Jobs.Values.Where(job => job.IsRunning || !facts.LeaveOut.Contains(job.Id)).Select(job => job.Id)];
+
+    public CarState State => state;
+
+    public Circumstances Now => now;
+
+    public SummaryFacts Facts => facts;
+
+    /// <summary>Jobs this page covers, oldest first.</summary>
+    public IEnumerable<JobBook> Jobs => state.Jobs.Values.Where(job => covered.Contains(job.Id)).OrderBy(job => job.Number);
+
+    /// <summary>Number of the first entry of the work covered.</summary>
+    public long Since => Jobs.Select(job => job.Number).DefaultIfEmpty(long.MaxValue).First();
+
+    /// <summary>True when the position was last worked on in a job that this page covers.</summary>
+    public bool Covers(PositionBook book) => book.InForce is { } job && covered.Contains(job);
+
+    /// <summary>Every lasting position of the car, joint by joint.</summary>
+    public IEnumerable<IGrouping<Joint, PositionBook>> Joints =>
+        ReleaseRules.PositionsOf(state, now.Register).Select(state.Of).GroupBy(book => book.Position.Joint);
+
+    /// <summary>True when nothing speaks against the position but a missing witness: it is shown as tightened.</summary>
+    public bool IsTight(PositionBook book) =>
+        book.Holds.IsEmpty && !Judging.DoubtsOn(book, now.Tool).Any()
+        && book.Fitting == Fitting.HandTight && state.IsAtTorque(book);
+
+    /// <summary>The newest final pulls of a position.</summary>
+    public static IReadOnlyList<Pull> FinalPulls(PositionBook book) =>
+        book.Last is { } last ? [.. book.Newest(last.Fact.Spec.Stages)] : [];
+
+    /// <summary>The group a pull was made for.</summary>
+    public JointGroup GroupOf(Pull pull) => now.Placed(state.Jobs[pull.Fact.Job]).Procedure.Group(pull.Fact.Group);
+
+    public string KindName(string key) => now.Register.Kinds.TryGetValue(key, out var kind) ? kind.Name : key;
+
+    /// <summary>The joint as people say it: "wheel nut, front-left".</summary>
+    public string Name(Joint joint) => $"{KindName(joint.Key)}, {joint.Place}";
+
+    /// <summary>The position as people say it: "wheel nut, front-left, no. 3".</summary>
+    public string Name(JointPosition position) => string.Create(CultureInfo.InvariantCulture, $"{Name(position.Joint)}, no. {position.Number}");
+
+    public string DayWords(DateTime at) => Words(facts.Day(at));
+
+    public static string Words(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
+    public static string Km(decimal km) => string.Create(CultureInfo.InvariantCulture, $"{km:0.#} km");
+
+    public static string Count(int count, string one) => string.Create(CultureInfo.InvariantCulture, $"{count} {one}{(count == 1 ? "" : "s")}");
+
+    /// <summary>A result or setting as people say it.</summary>
+    public static string ResultName(string name) =>
+        name.StartsWith("setting:", StringComparison.Ordinal) ? $"setting {name["setting:".Length..].Replace('-', ' ')}" : name.Replace('-', ' ');
+}

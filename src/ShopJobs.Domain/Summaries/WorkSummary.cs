@@ -1,0 +1,93 @@
+using ShopJobs.Domain.Logbook;
+
+namespace ShopJobs.Domain.Summaries;
+
+/// <summary>The car as the customer knows it.</summary>
+public sealed record SummaryCar(string Name, string Model, string Mark);
+
+/// <summary>Who issues the page and how to reach them.</summary>
+public sealed record SummaryShop(string Name, string Contact, bool Demo);
+
+/// <summary>Where the car's logbook stood: number and chain hash of its newest entry.</summary>
+public sealed record LogbookMark(long Number, string Hash);
+
+/// <summary>Something that is not finished, with the state it shows where it is a joint.</summary>
+public sealed record OpenItem(PositionState? State, string Words);
+
+/// <summary>What was found and how it was decided.</summary>
+/// <param name="UsedAsIs">Not redone: accepted as it is, and still so.</param>
+public sealed record Finding(string Words, string Decision, bool UsedAsIs);
+
+/// <summary>A release that stands, or that there is none.</summary>
+public sealed record ReleaseLine(bool Given, string Words);
+
+/// <summary>One job that this page covers.</summary>
+/// <param name="AskedFor">The customer's own words.</param>
+/// <param name="Steps">Steps that are signed and are no tightening, in plain words.</param>
+public sealed record CoveredWork(
+    string Title, string Procedure, DateOnly From, DateOnly? Until, string AskedFor, IReadOnlyList<string> Steps);
+
+/// <summary>What was done on one system of the car.</summary>
+public sealed record SystemWork(string System, IReadOnlyList<string> Lines);
+
+/// <summary>New hardware that is on the car now.</summary>
+public sealed record PartFitted(string Part, string Lot, string Where);
+
+/// <summary>How it is known, counted; never mixed.</summary>
+/// <param name="Measured">Fasteners whose torque was read on an indicating tool.</param>
+/// <param name="SettingConfirmed">Fasteners tightened with a click tool at a confirmed setting: not measured.</param>
+/// <param name="Witnessed">Fasteners a second person looked at.</param>
+/// <param name="Ticks">Things looked at and ticked in signed steps.</param>
+/// <param name="ResultsMeasured">Results and values that were measured.</param>
+/// <param name="ResultsLookedAt">Results that were looked at.</param>
+/// <param name="ResultsDeclared">Results somebody told us.</param>
+/// <param name="Earlier">Fasteners we tightened in work that this page does not cover.</param>
+/// <param name="NotChecked">Fasteners as found: not checked by us.</param>
+/// <param name="JointsNotChecked">Joints with a fastener as found.</param>
+public sealed record EvidenceCounts(
+    int Measured,
+    int SettingConfirmed,
+    int Witnessed,
+    int Ticks,
+    int ResultsMeasured,
+    int ResultsLookedAt,
+    int ResultsDeclared,
+    int Earlier,
+    int NotChecked,
+    int JointsNotChecked);
+
+/// <summary>One joint whose failure is a danger to life, at torque.</summary>
+/// <param name="Torque">Value as recorded; null where a figure would invite somebody to re-tighten what must not be.</param>
+/// <param name="Evidence">Measured, or setting confirmed.</param>
+/// <param name="Witness">Looked at by a second person: yes, no or not asked.</param>
+/// <param name="ReTorque">Due, done, never or not asked.</param>
+public sealed record ClassAJoint(string Joint, int Fasteners, string? Torque, string Evidence, string Witness, string ReTorque);
+
+/// <summary>A result or a value with how it was come by.</summary>
+public sealed record ShownResult(string Name, string Values, string Basis);
+
+/// <summary>
+/// One version of the customer's page, complete: every word on it is in here, so that an issued version reads the same for ever.
+/// Holds no ids, no people's names beyond initials, no times of day, no tool, no price and no note.
+/// </summary>
+public sealed record WorkSummary(
+    int Version,
+    int? Replaces,
+    DateOnly IssuedOn,
+    string IssuedBy,
+    SummaryCar Car,
+    SummaryShop Shop,
+    decimal? OdometerKm,
+    LogbookMark Logbook,
+    IReadOnlyList<OpenItem> Open,
+    IReadOnlyList<string> Duties,
+    IReadOnlyList<ReleaseLine> Releases,
+    IReadOnlyList<CoveredWork> Work,
+    IReadOnlyList<Finding> Found,
+    IReadOnlyList<SystemWork> Done,
+    IReadOnlyList<PartFitted> Parts,
+    EvidenceCounts Counts,
+    IReadOnlyList<ClassAJoint> ClassA,
+    IReadOnlyList<ShownResult> Results,
+    IReadOnlyList<string> Advice,
+    IReadOnlyList<string> Cautions);
