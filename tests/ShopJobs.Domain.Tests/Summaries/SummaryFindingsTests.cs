@@ -1,0 +1,93 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Summaries;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+
+namespace ShopJobs.Domain.Tests.Summaries;
+
+public sealed class SummaryFindingsTests
+{
+    private static readonly JointPosition Last = new(TestRegister.Nut, TestRegister.Left, 4);
+
+    private readonly CarAtWork car = new();
+    private readonly JobId job;
+
+    public SummaryFindingsTests()
+    {
+        job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+        car.UpToFinal(job);
+    }
+
+    [Fact]
+    public void A_hold_that_nobody_decided_is_open_and_found()
+    {
+        PullAllWithLastAt(131);
+
+        var page = car.Page();
+
+        Assert.Equal(
+            new Finding("wheel nut, front-left, no. 4: tightened over the permitted maximum", "not decided yet: it is held", false),
+            Assert.Single(page.Found));
+        Assert.Contains(page.Open, item => item.State == PositionState.Held);
+        Assert.Empty(page.ClassA);
+        Assert.DoesNotContain("131", page.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Used_as_it_is_is_shown_with_its_acceptance_and_beside_the_joint()
+    {
+        PullAllWithLastAt(131);
+        car.Do(TestPerson.Lee, CarWork.Decision(Last, Disposition.UseAsIs, accepted: true));
+
+        var page = car.Page();
+
+        var found = Assert.Single(page.Found);
+        Assert.True(found.UsedAsIs);
+        Assert.Equal("used as it is, with a written acceptance by the maker or a named engineer", found.Decision);
+        var joint = Assert.Single(page.ClassA);
+        Assert.Equal("110 N·m, 131 N·m", joint.Torque);
+        Assert.Contains("used as it is", joint.Evidence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Used_as_it_is_stays_shown_when_its_job_is_left_out()
+    {
+        PullAllWithLastAt(131);
+        car.Do(TestPerson.Lee, CarWork.Decision(Last, Disposition.UseAsIs, accepted: true));
+        car.Do(TestPerson.Theo, CarWork.Looks(job, "nuts", TestRegister.Left, 2));
+        car.Do(TestPerson.Tess, CarWork.Sign(job, $"final@{TestRegister.Left}"));
+        car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Road));
+
+        Assert.True(Assert.Single(car.Page(leaveOut: [job]).Found).UsedAsIs);
+    }
+
+    [Fact]
+    public void Rework_is_called_redone_only_when_it_is_at_torque_again()
+    {
+        PullAllWithLastAt(131);
+        car.Do(TestPerson.Lee, CarWork.Decision(Last, Disposition.Rework));
+        Assert.Equal("to be redone; not finished", Assert.Single(car.Page().Found).Decision);
+
+        car.Declare(TestRegister.WheelUp);
+        var nuts = car.Positions(TestRegister.Nut, TestRegister.Left);
+        car.Open(TestPerson.Tess, job, nuts);
+        car.ByHand(TestPerson.Tess, job, "nuts", nuts);
+        Assert.Equal("to be redone; not finished", Assert.Single(car.Page().Found).Decision);
+        car.PullStage(TestPerson.Tess, job, "nuts", TestRegister.Left, 1);
+        car.Do(TestPerson.Tess, CarWork.Sign(job, $"seat@{TestRegister.Left}"));
+        car.Declare(TestRegister.WheelDown);
+        car.PullStage(TestPerson.Tess, job, "nuts", TestRegister.Left, 2);
+
+        var page = car.Page();
+        Assert.Equal("redone, now at torque", Assert.Single(page.Found).Decision);
+        Assert.Equal("110 N·m", Assert.Single(page.ClassA).Torque);
+    }
+
+    private void PullAllWithLastAt(decimal torque)
+    {
+        foreach (var nut in (int[])[1, 3, 5, 2, 4])
+        {
+            car.Pull(TestPerson.Tess, job, "nuts", Last with { Number = nut }, 2, nut == 4 ? torque : 110, nut == 4 ? TestTools.Dial : TestTools.Click);
+        }
+    }
+}
