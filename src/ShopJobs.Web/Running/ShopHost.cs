@@ -81,7 +81,8 @@ internal static class ShopHost
         app.MapStaticAssets().AllowAnonymous();
         app.MapHealthChecks("/healthz").AllowAnonymous();
         app.MapAccounts();
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
+            options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders
     }
 
     private static async Task<bool> HasDemoAccountAsync(IServiceProvider services)

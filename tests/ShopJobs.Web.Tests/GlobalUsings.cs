@@ -1,0 +1,1 @@
+global using SignatureDesk = ShopJobs.Web.Accounts.SignatureProof.Desk;
