@@ -1,10 +1,18 @@
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Procedures.Documents;
 
 namespace ShopJobs.Web.Desk;
 
+/// <summary>Reads stored documents. They were checked when they were imported: one that can't be read now is corrupt.</summary>
 internal static class DocumentReading
 {
-    public static JointRegister Register(byte[] yaml) => throw new NotSupportedException(yaml.Length.ToString(System.Globalization.CultureInfo.InvariantCulture));
+    public static JointRegister Register(byte[] yaml) => Loaded(JointRegisterDocument.Load(yaml, "stored joint register"));
 
-    public static Procedure Procedure(byte[] yaml, JointRegister register) => throw new NotSupportedException(yaml.Length + register.Title);
+    public static Procedure Procedure(byte[] yaml, JointRegister register) =>
+        Loaded(ProcedureDocument.Load(yaml, "stored procedure", register));
+
+    private static T Loaded<T>(LoadedDocument<T> document)
+        where T : class =>
+        document.Value ?? throw new InvalidOperationException(
+            $"A stored document can't be read: {string.Join("; ", document.Errors)}");
 }
