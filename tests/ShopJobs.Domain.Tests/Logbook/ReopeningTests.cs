@@ -17,7 +17,7 @@ public class ReopeningTests
     {
         var job = car.FitLeftWheel();
         car.Do(Lee, To(ReleaseKind.Road));
-        car.Do(Lee, new IssueSummary(CarAtWork.Reason, CarAtWork.Shown));
+        car.Do(Lee, new IssueSummary(CarAtWork.Reason, car.State.Number, CarAtWork.Shown));
         car.Open(Theo, null, new JointPosition(TestRegister.Nut, Left, 2));
 
         Assert.All(car.Positions(TestRegister.Nut, Left), nut => Assert.Equal(PositionState.Open, car.Shows(nut)));
