@@ -7,6 +7,8 @@ internal static class Verbs
 {
     private static readonly Func<Command>[] All =
     [
+        ImportVerb.Command,
+        LintVerb.Command,
         ResetPinVerb.Command,
         VerifyVerb.Command,
     ];

@@ -1,6 +1,7 @@
 using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.PeopleAndPlaces;
+using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Web.Running;
@@ -13,6 +14,7 @@ internal static class Features
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>();
         services.AddScoped<CarDesk>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
+        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
         return services;
     }
 }

@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using MudBlazor.Services;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components;
+using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Demo;
@@ -74,6 +75,7 @@ internal static class ShopHost
         app.UseSecurityHeaders();
         app.UseShopLog();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseUploadLimit();
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseRateLimiter();

@@ -16,7 +16,7 @@ public static class DocumentText
         if (bytes.Length > MostBytes)
         {
             return Refuse(problems, 1, string.Create(CultureInfo.InvariantCulture,
-                $"The document has {bytes.Length} bytes, at most {MostBytes} are taken"), "split it: a procedure is one job");
+                $"The document is larger than {MostBytes} bytes"), "split it: a procedure is one job");
         }
 
         if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])

@@ -8,6 +8,7 @@ public static class ShopNav
     public static IReadOnlyList<NavEntry> All { get; } =
     [
         new("/", "Floor"),
+        new("/procedures", "Procedures"),
         new("/cars", "Cars", Right.Lead),
         new("/people", "People and places", Right.Lead),
     ];

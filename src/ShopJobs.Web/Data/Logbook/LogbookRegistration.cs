@@ -9,6 +9,5 @@ public static class LogbookRegistration
         .AddSingleton(_ => new FoldCache())
         .AddSingleton<LogbookNotices>()
         .AddSingleton<LogbookSnapshots>()
-        .AddSingleton<LogbookWriter>()
-        .AddHostedService<LogbookStartCheck>();
+        .AddSingleton<LogbookWriter>();
 }

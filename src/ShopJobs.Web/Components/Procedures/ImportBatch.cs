@@ -1,0 +1,156 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Procedures.Documents;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Procedures;
+
+namespace ShopJobs.Web.Components.Procedures;
+
+/// <summary>A batch read and checked against what the shop has; stores nothing.</summary>
+internal sealed class ImportBatch
+{
+    private static readonly JointRegister NoRegister = new(
+        "", false, new Dictionary<string, JointKind>(), new Dictionary<string, IReadOnlyList<string>>(), new Dictionary<string, IReadOnlyList<Undone>>());
+
+    private readonly List<ReadDocument> documents = [];
+    private readonly HashSet<string> here;
+
+    private ImportBatch(IReadOnlyList<ProcedureRevision> rows, IEnumerable<string> registers)
+    {
+        Rows = rows;
+        here = [.. rows.Select(row => row.Digest), .. registers];
+    }
+
+    /// <summary>One document as far as it was read.</summary>
+    internal sealed record ReadDocument(
+        DocumentFile File, LoadedDocument<JointRegister>? Register, LoadedDocument<Procedure>? Procedure, List<DocumentProblem> Problems)
+    {
+        public string Digest { get; } = DocumentDigest.Of(File.Bytes);
+
+        public bool HasErrors => Problems.Exists(problem => !problem.IsCaution);
+    }
+
+    /// <summary>Every procedure revision the shop has.</summary>
+    public IReadOnlyList<ProcedureRevision> Rows { get; }
+
+    public bool IsSound => !documents.Exists(document => document.HasErrors);
+
+    public ReadDocument? NewRegister => documents.Find(document => document.Register is not null && !here.Contains(document.Digest));
+
+    public IEnumerable<ReadDocument> NewProcedures => documents.Where(document => document.Procedure is not null && !here.Contains(document.Digest));
+
+    public static async Task<ImportBatch> ReadAsync(ShopDbContext shop, IReadOnlyList<DocumentFile> files, CancellationToken cancellation)
+    {
+        var rows = await shop.Procedures.AsNoTracking().ToListAsync(cancellation);
+        var registers = await shop.JointRegisters.AsNoTracking().ToListAsync(cancellation);
+        var batch = new ImportBatch(rows, registers.Select(row => row.Digest));
+        foreach (var file in files.Where(file => JointRegisterDocument.IsOne(file.Bytes)))
+        {
+            var loaded = JointRegisterDocument.Load(file.Bytes, file.Name);
+            batch.documents.Add(new ReadDocument(file, loaded, null, [.. loaded.Problems]));
+        }
+
+        var current = registers.Find(row => row.Current) is { } row ? JointRegisterDocument.Load(row.Yaml, "").Value : null;
+        var register = batch.NewRegister?.Register is { } newer ? newer.Value : current;
+        foreach (var file in files.Where(file => batch.documents.TrueForAll(document => !ReferenceEquals(document.File, file))).ToList())
+        {
+            batch.AddProcedure(file, register);
+        }
+
+        batch.CheckTogether();
+        batch.CheckFit(register);
+        return batch;
+    }
+
+    /// <summary>What became of each document, once it is known whether the batch is sound.</summary>
+    public ImportReport Report() => new(
+    [
+        .. documents.Select(document =>
+        {
+            var (fate, words) = FateOf(document);
+            return new ImportedDocument(document.File.Name, document.Digest, fate, words, document.Problems);
+        }),
+    ]);
+
+    private void AddProcedure(DocumentFile file, JointRegister? register)
+    {
+        if (register is null)
+        {
+            documents.Add(new ReadDocument(file, null, null, WithoutRegister(file)));
+            return;
+        }
+
+        var loaded = ProcedureDocument.Load(file.Bytes, file.Name, register);
+        var read = new ReadDocument(file, null, loaded, [.. loaded.Problems]);
+        documents.Add(read);
+        if (loaded.Value is { } procedure
+            && Rows.Any(row => row.Code == procedure.Code && row.Revision == procedure.Revision && row.Digest != read.Digest))
+        {
+            read.Problems.Add(Error("revision", $"{procedure.Code} revision {procedure.Revision} is in the shop with another text", "give this text a new revision: a revision never changes"));
+        }
+    }
+
+    /// <summary>Without a register only the text as a whole can be judged, such as its encoding.</summary>
+    private List<DocumentProblem> WithoutRegister(DocumentFile file)
+    {
+        var ofText = ProcedureDocument.Load(file.Bytes, file.Name, NoRegister).Problems.Where(problem => problem.Path.Length == 0 && !problem.IsCaution);
+        var reason = documents.Exists(document => document.Register is not null)
+            ? Error("", "The joint register of this batch has errors, so this procedure was not checked against it", "put the register right first")
+            : Error("", "The shop has no joint register yet", "import the register first, or together with this");
+        return [.. ofText.Append(reason)];
+    }
+
+    private void CheckTogether()
+    {
+        foreach (var second in documents.Where(document => document.Register is not null).Skip(1))
+        {
+            second.Problems.Add(Error("", "A second joint register is in this batch", "the shop has one: import it alone"));
+        }
+
+        foreach (var again in documents.Where(document => document.Procedure?.Value is not null)
+            .GroupBy(document => document.Procedure!.Value!.Code).SelectMany(same => same.Skip(1)))
+        {
+            again.Problems.Add(Error("code", $"Another file of this batch is {again.Procedure!.Value!.Code} too", "import one revision after the other"));
+        }
+    }
+
+    /// <summary>A new register may leave procedures of the shop behind: said, and left to the author.</summary>
+    private void CheckFit(JointRegister? register)
+    {
+        if (NewRegister is not { } read || register is null)
+        {
+            return;
+        }
+
+        var replaced = documents.Select(document => document.Procedure?.Value?.Code).ToHashSet();
+        foreach (var row in Rows.GroupBy(row => row.Code).Select(code => code.MaxBy(row => row.ImportedAt)!).Where(row => !replaced.Contains(row.Code)))
+        {
+            if (ProcedureDocument.Load(row.Yaml, row.Code, register).Errors.FirstOrDefault() is { } first)
+            {
+                read.Problems.Add(Error("", $"{row.Code} revision {row.Revision} does not fit this register: line {first.Line}, {first.What}", "import a new revision of it; until then it goes on no car") with { IsCaution = true });
+            }
+        }
+    }
+
+    private (DocumentFate Fate, string Words) FateOf(ReadDocument document)
+    {
+        var name = document.Procedure?.Value is { } procedure
+            ? $"{procedure.Code} “{procedure.Title}”, revision {procedure.Revision}"
+            : document.Register?.Value is { } register ? $"joint register “{register.Title}”" : document.File.Name;
+        if (document.HasErrors)
+        {
+            return (DocumentFate.Refused, $"{document.File.Name} has errors and was not imported.");
+        }
+
+        if (here.Contains(document.Digest))
+        {
+            return (DocumentFate.AlreadyHere, $"{name} is in the shop already with exactly this text; nothing was done.");
+        }
+
+        return IsSound
+            ? (DocumentFate.Stored, $"{name} is in the shop and current.")
+            : (DocumentFate.NotTaken, $"{name} has no error, but was not imported, because another file has.");
+    }
+
+    private static DocumentProblem Error(string path, string what, string next) => new(1, 1, path, false, what, next);
+}

@@ -1,0 +1,67 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Procedures.Documents;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Procedures;
+
+namespace ShopJobs.Web.Components.Procedures;
+
+/// <summary>
+/// Takes a batch of documents into the shop, all or none: at most one joint register, and procedures, which are checked
+/// against that register or the one in force. A new revision of a code becomes current; older ones stay.
+/// </summary>
+public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, TimeProvider time)
+{
+    /// <summary>Imports the files.</summary>
+    /// <param name="files">The batch.</param>
+    /// <param name="by">Who hands it in; null from the machine itself. The caller asked for the right.</param>
+    /// <param name="cancellation">Gives up before anything is stored.</param>
+    public async Task<ImportReport> ImportAsync(IReadOnlyList<DocumentFile> files, PersonId? by, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
+        var batch = await ImportBatch.ReadAsync(shop, files, cancellation);
+        if (!batch.IsSound)
+        {
+            return batch.Report();
+        }
+
+        var at = time.GetUtcNow().UtcDateTime;
+        if (batch.NewRegister is { } register)
+        {
+            await shop.JointRegisters.Where(row => row.Current)
+                .ExecuteUpdateAsync(rows => rows.SetProperty(row => row.Current, false), cancellation);
+            shop.JointRegisters.Add(new JointRegisterRevision
+            {
+                Digest = register.Digest,
+                Yaml = register.File.Bytes,
+                ImportedAt = at,
+                ImportedBy = by,
+                Current = true,
+            });
+        }
+
+        foreach (var read in batch.NewProcedures)
+        {
+            var procedure = read.Procedure!.Value!;
+            var newest = batch.Rows.Where(row => row.Code == procedure.Code).Select(row => row.ImportedAt).DefaultIfEmpty().Max();
+            shop.Procedures.Add(new ProcedureRevision
+            {
+                Digest = read.Digest,
+                Code = procedure.Code,
+                Title = procedure.Title,
+                Revision = procedure.Revision,
+                Yaml = read.File.Bytes,
+                Demo = procedure.DemoData,
+                ImportedAt = at > newest ? at : newest.AddMicroseconds(1),
+                ImportedBy = by,
+            });
+        }
+
+        await shop.SaveChangesAsync(cancellation);
+        await locked.CommitAsync(cancellation);
+        return batch.Report();
+    }
+}

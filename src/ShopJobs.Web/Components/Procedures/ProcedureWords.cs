@@ -1,0 +1,69 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Web.Components.Procedures;
+
+/// <summary>How a procedure's choices are said on a screen.</summary>
+public static class ProcedureWords
+{
+    /// <summary>The condition of the thread that the torque assumes.</summary>
+    public static string Words(this ThreadCondition condition) => condition switch
+    {
+        ThreadCondition.Dry => "dry",
+        ThreadCondition.Oiled => "oiled",
+        ThreadCondition.PreAppliedLocker => "pre-applied locker, add none",
+        ThreadCondition.Locker => "thread-locker",
+        _ => "anti-seize",
+    };
+
+    /// <summary>What shows that the pull was made.</summary>
+    public static string Words(this Evidence evidence) => evidence switch
+    {
+        Evidence.Setting => "setting confirmed",
+        Evidence.Reading => "reading",
+        _ => "setting confirmed or reading",
+    };
+
+    /// <summary>Risk class with its meaning.</summary>
+    public static string Words(this RiskClass risk) => risk switch
+    {
+        RiskClass.A => "class A, danger to life",
+        RiskClass.B => "class B, function",
+        _ => "class C, nuisance",
+    };
+
+    /// <summary>The re-torque after the first drive.</summary>
+    public static string Words(this ReTorque? rule) => rule switch
+    {
+        null => "none asked",
+        { Forbidden: true } => "forbidden: only looked at",
+        _ => FormattableString.Invariant($"between {rule.AfterKm} and {rule.BeforeKm} km, within {rule.WithinDays} days"),
+    };
+
+    /// <summary>What a step waits for.</summary>
+    public static string Words(this WaitsFor wait, Procedure procedure)
+    {
+        ArgumentNullException.ThrowIfNull(procedure);
+        return wait switch
+        {
+            WaitsFor.ForStep(var id) => $"“{procedure.Steps.First(step => step.Id == id).Title}”",
+            WaitsFor.ForGroup(var id, var stage) => $"{procedure.Group(id).Name} at stage {stage}",
+            WaitsFor.ForCure(var id, var hours) => FormattableString.Invariant($"{hours} h cure of {procedure.Group(id).Name}"),
+            WaitsFor.ForResult(var name) => $"the result “{name}”",
+            _ => throw new ArgumentOutOfRangeException(nameof(wait), wait, "Not a wait."),
+        };
+    }
+
+    /// <summary>Limits of a measure with its unit.</summary>
+    public static string Limits(this Measure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return (measure.Minimum, measure.Maximum) switch
+        {
+            ({ } least, { } most) => FormattableString.Invariant($"{least}..{most} {measure.Unit}"),
+            ({ } least, null) => FormattableString.Invariant($"at least {least} {measure.Unit}"),
+            (null, { } most) => FormattableString.Invariant($"at most {most} {measure.Unit}"),
+            _ => measure.Unit,
+        };
+    }
+}
