@@ -63,6 +63,16 @@ public static class EnvelopeCodec
     /// </summary>
     public static Envelope Decode(ReadOnlyMemory<byte> bytes)
     {
+        var envelope = DecodeUnopened(bytes);
+        RequireJson(envelope.Payload.Span);
+        return envelope;
+    }
+
+    /// <summary>
+    /// As <see cref="Decode"/>, but leaves the payload unread between its braces: for a caller that reads it next.
+    /// </summary>
+    public static Envelope DecodeUnopened(ReadOnlyMemory<byte> bytes)
+    {
         var text = new EnvelopeText(bytes.Span);
         text.Literal("{\"logbook\":\""u8);
         var kindName = Encoding.UTF8.GetString(text.Until((byte)':'));
@@ -90,10 +100,30 @@ public static class EnvelopeCodec
         text.Literal("\",\"version\":"u8);
         var version = text.Count();
         text.Literal(",\"payload\":"u8);
-        var payload = bytes.Slice(bytes.Length - 1 - text.ObjectToTheEnd())[..^1];
+        var payload = bytes[^(text.ObjectLeft() + 1)..^1];
         return version <= int.MaxValue
             ? new Envelope(logbook, number, at, person, sessionPerson, device, command, kind, (int)version, payload)
             : throw new FormatException($"The envelope's version {version} is too large.");
+    }
+
+    private static void RequireJson(ReadOnlySpan<byte> payload)
+    {
+        if (!Utf8.IsValid(payload))
+        {
+            throw new FormatException("The envelope's payload is not UTF-8.");
+        }
+
+        try
+        {
+            var reader = new Utf8JsonReader(payload);
+            while (reader.Read())
+            {
+            }
+        }
+        catch (JsonException e)
+        {
+            throw new FormatException($"The envelope's payload can't be read: {e.Message}", e);
+        }
     }
 
     private static string KindOf(ReadOnlySpan<byte> text)

@@ -1,7 +1,5 @@
 using System.Buffers.Text;
 using System.Text;
-using System.Text.Json;
-using System.Text.Unicode;
 
 namespace ShopJobs.Domain.Logbook;
 
@@ -72,33 +70,9 @@ internal ref struct EnvelopeText(ReadOnlySpan<byte> text)
             : throw Unlike("an instant in another form");
     }
 
-    /// <summary>One JSON object and the closing brace after it: all that is left. Gives the object's length.</summary>
-    public readonly int ObjectToTheEnd()
-    {
-        if (rest is not [(byte)'{', .., (byte)'}', (byte)'}'])
-        {
-            throw Unlike("no payload up to the end");
-        }
-
-        if (!Utf8.IsValid(rest))
-        {
-            throw Unlike("a payload that is not UTF-8");
-        }
-
-        try
-        {
-            var reader = new Utf8JsonReader(rest[..^1]);
-            while (reader.Read())
-            {
-            }
-        }
-        catch (JsonException e)
-        {
-            throw new FormatException($"The envelope's payload can't be read: {e.Message}", e);
-        }
-
-        return rest.Length - 1;
-    }
+    /// <summary>Length of what is left up to the last brace, which closes the envelope; it stands in braces itself.</summary>
+    public readonly int ObjectLeft() =>
+        rest is [(byte)'{', .., (byte)'}', (byte)'}'] ? rest.Length - 1 : throw Unlike("no payload up to the end");
 
     private static FormatException Unlike(string what) => new($"The envelope is not in its canonical form: {what}.");
 

@@ -43,6 +43,24 @@ public sealed class ContentTests : IDisposable
     }
 
     [Fact]
+    public async Task Content_erased_while_somebody_reads_is_gone_after_the_next_command()
+    {
+        var program = disk.Open(patienceSeconds: 1);
+        var digest = await program.KeepAsync(Name);
+        disk.Open().Snapshots.Read(reader =>
+        {
+            reader.Head(LogbookOnDisk.Car);
+            EraseAsync(program, digest).GetAwaiter().GetResult();
+            return true;
+        });
+        Assert.IsType<StoredContent.Erased>(Read(digest));
+        Assert.True(IsInTheFiles(Name));
+
+        await program.NoteAsync("next");
+        Assert.False(IsInTheFiles(Name));
+    }
+
+    [Fact]
     public async Task Erasing_twice_keeps_the_first_instant()
     {
         var program = disk.Open();

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.Logging;
 using ShopJobs.Web.Data.Logbook;
 
 namespace ShopJobs.Web.Tests.Logbook;
@@ -61,6 +62,15 @@ public sealed class LogbookHealthTests : IDisposable
     }
 
     [Fact]
+    public async Task The_log_says_at_the_start_why_it_may_only_be_read()
+    {
+        disk.Sql("DROP TRIGGER entries_are_not_changed");
+        var log = new ListedLog();
+        await new LogbookStartCheck(disk.Open().Writer, log).StartAsync(CancellationToken.None);
+        Assert.Equal(["Critical: The logbook may only be read: trigger entries_are_not_changed is missing"], log.Lines);
+    }
+
+    [Fact]
     public void A_database_never_migrated_lacks_everything()
     {
         using var blank = new SqliteConnection("Data Source=:memory:;Pooling=False");
@@ -68,5 +78,18 @@ public sealed class LogbookHealthTests : IDisposable
         var problems = LogbookHealth.Check(blank).Problems;
         Assert.Contains("table entries is missing", problems);
         Assert.Contains("trigger entries_are_not_deleted is missing", problems);
+    }
+
+    private sealed class ListedLog : ILogger<LogbookStartCheck>
+    {
+        public List<string> Lines { get; } = [];
+
+        public IDisposable? BeginScope<TState>(TState state)
+            where TState : notnull => null;
+
+        public bool IsEnabled(LogLevel logLevel) => true;
+
+        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
+            Lines.Add($"{logLevel}: {formatter(state, exception)}");
     }
 }

@@ -144,12 +144,12 @@ public sealed class LogbookVerifierTests : IDisposable
     public async Task A_large_book_is_read_in_parts_and_still_one_chain()
     {
         await FillAsync();
-        Multiply(21_000);
+        Multiply(41_000);
         Assert.Empty(disk.Verify().Problems);
-        Assert.Equal(21_000, disk.Verify().Heads[LogbookOnDisk.Car].Number);
+        Assert.Equal(41_000, disk.Verify().Heads[LogbookOnDisk.Car].Number);
 
-        disk.Tamper("UPDATE entries SET hash = zeroblob(32) WHERE number = 10500");
-        Assert.Equal(["10500 ChainBroken", "10501 ChainBroken"], disk.Verify().Problems.Select(problem => $"{problem.Number} {problem.Fault}"));
+        disk.Tamper("UPDATE entries SET hash = zeroblob(32) WHERE number = 20500");
+        Assert.Equal(["20500 ChainBroken", "20501 ChainBroken"], disk.Verify().Problems.Select(problem => $"{problem.Number} {problem.Fault}"));
     }
 
     [Fact]

@@ -70,13 +70,21 @@ internal sealed class AppendSession : IDisposable
     public void Keep(CommandId command, byte[] request, byte[] answer, DateTime at) =>
         Run(outcome, command.Value, request, answer, MicrosecondClock.ToStored(at));
 
-    /// <summary>Moves everything out of the write-ahead log and empties it; false while a reader still needs it.</summary>
+    /// <summary>Moves everything out of the write-ahead log and empties it; false when that can't be done yet.</summary>
     public bool EmptyWriteAheadLog()
     {
-        using var command = connection.CreateCommand();
-        command.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
-        using var row = command.ExecuteReader();
-        return row.Read() && row.GetInt64(0) == 0;
+        try
+        {
+            using var command = connection.CreateCommand();
+            command.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+            using var row = command.ExecuteReader();
+            return row.Read() && row.GetInt64(0) == 0;
+        }
+        catch (SqliteException)
+        {
+            // What was committed before stays committed; emptying is tried again after the next command.
+            return false;
+        }
     }
 
     public void Dispose()

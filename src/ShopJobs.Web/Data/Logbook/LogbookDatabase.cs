@@ -32,7 +32,7 @@ public sealed class LogbookDatabase(string file) : IDisposable
         if (!resting.TryTake(out var session))
         {
             var connection = Open();
-            Set(connection, "PRAGMA query_only = ON;");
+            Set(connection, "PRAGMA query_only = ON; PRAGMA cache_size = -16000;");
             session = new ReadSession(connection);
         }
 

@@ -113,7 +113,7 @@ public sealed class LogbookReader
 
             try
             {
-                state = folder.Apply(state, EnvelopeCodec.Decode(bytes));
+                state = folder.Apply(state, EnvelopeCodec.DecodeUnopened(bytes));
             }
             catch (Exception e) when (e is UnknownEntryException or FormatException)
             {

@@ -9,5 +9,6 @@ public static class LogbookRegistration
         .AddSingleton(_ => new FoldCache())
         .AddSingleton<LogbookNotices>()
         .AddSingleton<LogbookSnapshots>()
-        .AddSingleton<LogbookWriter>();
+        .AddSingleton<LogbookWriter>()
+        .AddHostedService<LogbookStartCheck>();
 }

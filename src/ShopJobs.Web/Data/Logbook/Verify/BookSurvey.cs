@@ -13,7 +13,7 @@ internal sealed record BookSurvey(
     public static BookSurvey Of(string file, EntryKeysOf keysOf, VerifyConnection connection)
     {
         var (first, last) = Range(connection);
-        var ranges = last - first < WorthSplitting ? 1 : Environment.ProcessorCount;
+        var ranges = (int)Math.Clamp((last - first) / WorthSplitting, 1, 4 * Environment.ProcessorCount);
         var width = (last - first) / ranges + 1;
         var scans = new EntryScan[ranges];
         Parallel.For(0, ranges, i =>

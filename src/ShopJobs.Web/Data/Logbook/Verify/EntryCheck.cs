@@ -36,7 +36,7 @@ internal sealed class EntryCheck(EntryKeysOf keysOf)
         Envelope envelope;
         try
         {
-            envelope = EnvelopeCodec.Decode(Copied(row.Envelope));
+            envelope = EnvelopeCodec.DecodeUnopened(Copied(row.Envelope));
         }
         catch (FormatException e)
         {
