@@ -139,7 +139,7 @@ public sealed partial record CarState
             TorqueRecorded fact => WithTorque(recorded, fact),
             Settled fact => WithSettled(recorded, fact),
             Witnessed fact => WithWitness(recorded, fact),
-            PositionHeld fact => WithHolds(fact.Positions, new Hold(recorded.Number, recorded.Person, HoldReason.Held)),
+            PositionHeld fact => WithHolds(fact.Positions, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.Held)),
             Decided fact => WithDecision(recorded, fact),
             Corrected fact => WithCorrection(recorded, fact),
             CorrectionConfirmed fact => WithConfirmation(recorded, fact),

@@ -29,7 +29,7 @@ public sealed partial record CarState
                 ? seen
                 : seen with
                 {
-                    Holds = seen.Holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.WitnessRejected) { Workers = book.Workers }),
+                    Holds = seen.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.WitnessRejected) { Workers = book.Workers }),
                 });
         }
 
@@ -49,12 +49,12 @@ public sealed partial record CarState
 
         if (fact.Doubts.Count > 0 && !asIs)
         {
-            holds = holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.ToolInDoubt, fact.Disposition));
+            holds = holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.ToolInDoubt, fact.Disposition));
         }
 
         if (!asIs && fact.About.Any(number => !book.Holds.Exists(hold => hold.Number == number)))
         {
-            holds = holds.Add(new Hold(recorded.Number, recorded.Person, HoldReason.OtherSpecification, fact.Disposition));
+            holds = holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.OtherSpecification, fact.Disposition));
         }
 
         return Put(book with
@@ -161,7 +161,7 @@ public sealed partial record CarState
         {
             Pulls = book.Pulls.SetItem(index, after),
             Holds = heldAgain
-                ? book.Holds.Add(new Hold(number, before.Person, fact.Problems[0]) { Workers = book.Workers })
+                ? book.Holds.Add(new Hold(number, before.At, before.Person, fact.Problems[0]) { Workers = book.Workers })
                 : book.Holds,
             BackOffFor = settled && book.BackOffFor == number ? 0 : book.BackOffFor,
             NewHardwareSince = settled && book.NewHardwareSince == number && book.BackOffFor == number ? 0 : book.NewHardwareSince,

@@ -112,7 +112,7 @@ public sealed partial record CarState
 
         // Run down on a position that nobody opened: it is neither as found nor at torque, whatever the book said before.
         return fact.Problems.Contains(HoldReason.NotOpened)
-            ? next.WithHolds(fact.Positions, new Hold(recorded.Number, recorded.Person, HoldReason.NotOpened))
+            ? next.WithHolds(fact.Positions, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.NotOpened))
             : next;
     }
 
@@ -129,7 +129,7 @@ public sealed partial record CarState
             On = recorded.Number,
             InForce = book.InForce ?? fact.Job,
             Pulls = book.Pulls.Add(new Pull(recorded.Number, recorded.At, recorded.Person, fact)),
-            Holds = held ? book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0]) { Workers = workers }) : book.Holds,
+            Holds = held ? book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, fact.Problems[0]) { Workers = workers }) : book.Holds,
             BackOffFor = short_ && fact.Spec.IfShort != IfShort.Continue ? recorded.Number : book.BackOffFor,
             NewHardwareSince = short_ && fact.Spec.IfShort == IfShort.Replace ? recorded.Number : book.NewHardwareSince,
             Workers = workers,
@@ -145,7 +145,7 @@ public sealed partial record CarState
             var book = next.Of(position);
             next = next.Put(fact.Problems.Count == 0
                 ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact), Workers = book.Workers.Add(recorded.Person) }
-                : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.Person, fact.Problems[0]) { Workers = book.Workers }) });
+                : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, fact.Problems[0]) { Workers = book.Workers }) });
         }
 
         return fact.Problems.Count == 0 ? next with { Summaries = next.Superseded(recorded.Number) } : next.EndReleases(recorded.Number);

@@ -53,9 +53,10 @@ public sealed record SettledRecord(DateTime At, Settled Fact);
 
 /// <summary>A hold on a position. It leaves only by its decision, and by carrying that out.</summary>
 /// <param name="Number">Entry that holds it.</param>
+/// <param name="At">Since when.</param>
 /// <param name="By">Who recorded that entry.</param>
 /// <param name="Decision">What was decided; null while undecided.</param>
-public sealed record Hold(long Number, PersonId By, HoldReason Reason, Disposition? Decision = null)
+public sealed record Hold(long Number, DateTime At, PersonId By, HoldReason Reason, Disposition? Decision = null)
 {
     /// <summary>Everybody who had worked on the position by then: none of them decides it, even after it was opened.</summary>
     public ImmutableHashSet<PersonId> Workers { get; init; } = [];

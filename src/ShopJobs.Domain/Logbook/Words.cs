@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
@@ -50,11 +51,15 @@ public static class Words
         _ => "call the lead, then back off, inspect and redo",
     };
 
-    /// <summary>The position as people say it: "wheel nut front-left 3".</summary>
-    public static string Name(this Circumstances now, JointPosition position)
+    /// <summary>The joint as people say it: "wheel nut front-left".</summary>
+    public static string Name(this Circumstances now, Joint joint)
     {
         ArgumentNullException.ThrowIfNull(now);
-        var name = now.Register.Kinds.TryGetValue(position.Key, out var kind) ? kind.Name : position.Key;
-        return $"{name} {position.Place} {position.Number}";
+        var name = now.Register.Kinds.TryGetValue(joint.Key, out var kind) ? kind.Name : joint.Key;
+        return $"{name} {joint.Place}";
     }
+
+    /// <summary>The position as people say it: "wheel nut front-left 3".</summary>
+    public static string Name(this Circumstances now, JointPosition position) =>
+        string.Create(CultureInfo.InvariantCulture, $"{now.Name(position.Joint)} {position.Number}");
 }

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data.Logbook;
 
@@ -50,10 +51,20 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
 
     /// <summary>Reads a car as it stands now.</summary>
     /// <param name="person">Whose rights to judge with; null for nobody's.</param>
-    public CarReading Read(CarId car, PersonId? person) => snapshots.Read(reader =>
+    public CarReading Read(CarId car, PersonId? person) =>
+        snapshots.Read(reader => Read(reader, car, person, Surroundings.AllTools(reader)));
+
+    /// <summary>Reads cars as they stand at one moment, in the order asked.</summary>
+    /// <param name="person">Whose rights to judge with; null for nobody's.</param>
+    public IReadOnlyList<CarReading> ReadAll(IEnumerable<CarId> cars, PersonId? person) => snapshots.Read(reader =>
+    {
+        var tools = Surroundings.AllTools(reader);
+        return cars.Select(car => Read(reader, car, person, tools)).ToList();
+    });
+
+    private CarReading Read(LogbookReader reader, CarId car, PersonId? person, IReadOnlyDictionary<ToolId, ToolState> tools)
     {
         var folded = reader.FoldAsFarAsReadable(Folders.LogbookOf(car), Folders.Car);
-        var tools = Surroundings.AllTools(reader);
         return new CarReading(
             car,
             folded.State,
@@ -63,7 +74,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
         {
             Unreadable = folded.Unreadable?.Message,
         };
-    });
+    }
 
     private async Task<DeskAnswer> RunAsync(
         CarId car,

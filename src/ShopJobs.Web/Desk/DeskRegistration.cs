@@ -14,6 +14,7 @@ public static class DeskRegistration
             .AddSingleton<Documents>()
             .AddSingleton<Surroundings>()
             .AddSingleton<CarDesk>()
+            .AddSingleton<CarEntries>()
             .AddSingleton<ToolDesk>();
     }
 }

@@ -1,5 +1,7 @@
+using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.FirstStart;
+using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Demo;
@@ -12,7 +14,8 @@ internal static class Features
     internal static IServiceCollection AddFeatures(this IServiceCollection services)
     {
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>();
-        services.AddScoped<CarDesk>();
+        services.AddScoped<CarsDesk>();
+        services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
         return services;

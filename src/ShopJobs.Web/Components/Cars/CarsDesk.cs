@@ -9,7 +9,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Cars;
 
 /// <summary>Customers and cars: the lead's ordinary rows. Each command returns null, or why not and what to do.</summary>
-public sealed class CarDesk(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
+public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
 {
     private const string NotYours = "Customers and cars are the lead's to change. Sign in as the lead.";
     private const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and make your change once more.";

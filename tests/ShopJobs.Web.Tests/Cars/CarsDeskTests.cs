@@ -6,11 +6,11 @@ using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.Cars;
 
-public sealed class CarDeskTests : IAsyncLifetime
+public sealed class CarsDeskTests : IAsyncLifetime
 {
     private ShopOnDisk shop = default!;
 
-    private CarDesk Desk => shop.Get<CarDesk>();
+    private CarsDesk Desk => shop.Get<CarsDesk>();
 
     public async Task InitializeAsync()
     {

@@ -1,0 +1,81 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>One entry about a joint, as its history shows it.</summary>
+/// <param name="Numbers">Fasteners of the joint it is about.</param>
+/// <param name="Void">Fasteners for which it is void, with the entry that voided it.</param>
+public sealed record JointLine(Recorded Recorded, IReadOnlyList<int> Numbers, IReadOnlyDictionary<int, Recorded> Void)
+{
+    /// <summary>True when it is void for every fastener it names.</summary>
+    public bool IsVoid => Numbers.Count > 0 && Void.Count == Numbers.Count;
+}
+
+/// <summary>Everything that was ever recorded of a joint, over all its openings. Nothing is left out.</summary>
+public static class JointHistory
+{
+    /// <summary>The joint's lines in the order of the logbook.</summary>
+    /// <param name="entries">The car's whole logbook, oldest first.</param>
+    public static IReadOnlyList<JointLine> Of(IEnumerable<Recorded> entries, Joint joint)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        var lines = new List<Line>();
+        foreach (var recorded in entries)
+        {
+            var numbers = NumbersOf(recorded.Entry, joint, lines);
+            if (numbers.Count == 0)
+            {
+                continue;
+            }
+
+            foreach (var line in lines)
+            {
+                line.VoidAsOf(recorded, numbers);
+            }
+
+            lines.Add(new Line(recorded, numbers));
+        }
+
+        return [.. lines.Select(line => new JointLine(line.Recorded, line.Numbers, line.Void))];
+    }
+
+    private static List<int> NumbersOf(Entry entry, Joint joint, List<Line> lines) => entry switch
+    {
+        Opened fact => At(joint, fact.Positions.Concat(fact.AlsoOpened)),
+        FittedNew fact => At(joint, fact.Positions),
+        HandTightened fact => At(joint, fact.Positions),
+        TorqueRecorded fact => At(joint, [fact.Position]),
+        Settled fact => At(joint, fact.Positions),
+        Witnessed fact => Of(lines, [.. fact.Records]),
+        PositionHeld fact => At(joint, fact.Positions),
+        Decided fact => At(joint, [fact.Position]),
+        Corrected fact => Of(lines, fact.Target),
+        CorrectionConfirmed fact => Of(lines, fact.Correction),
+        _ => [],
+    };
+
+    private static List<int> At(Joint joint, IEnumerable<JointPosition> positions) =>
+        [.. positions.Where(position => position.Joint == joint).Select(position => position.Number).Distinct().Order()];
+
+    private static List<int> Of(List<Line> lines, params IReadOnlyList<long> entries) =>
+        [.. lines.Where(line => entries.Contains(line.Recorded.Number)).SelectMany(line => line.Numbers).Distinct().Order()];
+
+    private sealed record Line(Recorded Recorded, List<int> Numbers)
+    {
+        public Dictionary<int, Recorded> Void { get; } = [];
+
+        public void VoidAsOf(Recorded later, List<int> numbers)
+        {
+            var voids = later.Entry switch
+            {
+                Opened => Recorded.Entry is HandTightened or TorqueRecorded or Settled or Witnessed,
+                Corrected { Restated: null } correction => correction.Target == Recorded.Number,
+                _ => false,
+            };
+            foreach (var number in voids ? Numbers.Intersect(numbers) : [])
+            {
+                Void.TryAdd(number, later);
+            }
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What blocks a step, in one word.</summary>
+public enum Blocker
+{
+    /// <summary>A position of it is held: the lead decides.</summary>
+    Held,
+
+    /// <summary>A cure has not run out.</summary>
+    Cure,
+
+    /// <summary>It waits for another step or group.</summary>
+    Step,
+
+    /// <summary>No tool in date covers its next torque.</summary>
+    Wrench,
+
+    /// <summary>A second person must look.</summary>
+    Witness,
+
+    /// <summary>Nobody is on it.</summary>
+    Person,
+}
+
+/// <summary>The step that comes next on a car.</summary>
+/// <param name="Action">The one thing to do on its joints.</param>
+/// <param name="Blocker">What blocks it; null when somebody can go on.</param>
+/// <param name="Why">The reason in words, where a rule gives one.</param>
+public sealed record NextStep(JobId Job, StepInstance Step, NextAction Action, Blocker? Blocker, HoldPoint? Why);
+
+/// <summary>Finds the step that comes next.</summary>
+public static class NextSteps
+{
+    /// <summary>The next step over all running jobs: the first that somebody can go on with, else the first that is blocked.</summary>
+    /// <param name="tools">Every tool of the shop.</param>
+    /// <param name="isManned">True when somebody is on this step instance or on its job.</param>
+    public static NextStep? NextStepOf(
+        this CarState state, Circumstances now, IEnumerable<ToolState> tools, Func<JobId, string, bool> isManned)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(now);
+        ArgumentNullException.ThrowIfNull(isManned);
+        var ready = tools.Where(tool => tool is { Tool: not null, OutOfUseBy: 0 } && tool.IsCalibratedOn(now.Today)).ToList();
+        var found = state.RunningJobs.Select(job => OfJob(state, now, job, ready, isManned)).OfType<NextStep>().ToList();
+        return found.Find(step => step.Blocker is null) ?? found.FirstOrDefault();
+    }
+
+    private static NextStep? OfJob(
+        CarState state, Circumstances now, JobBook job, List<ToolState> ready, Func<JobId, string, bool> isManned)
+    {
+        var placed = now.Placed(job);
+        var waiting = placed.Steps.Where(step => state.StandingOf(job, placed, step) != StepStanding.Signed)
+            .Select(step => (Step: step, Before: HoldRules.Standard.BeforeStart(new StepQuestion(state, now, job, placed, step, StepAnswers.None))))
+            .ToList();
+        if (waiting.Count == 0)
+        {
+            return null;
+        }
+
+        var (next, before) = waiting.Find(candidate => candidate.Before.Count == 0) is { Step: not null } free ? free : waiting[0];
+        var action = state.NextOn(next);
+        var blocker = BlockerOf(before, action, ready) ?? (isManned(job.Id, next.Id) ? null : Blocker.Person);
+        return new NextStep(job.Id, next, action, blocker, before is [var first, ..] ? first : null);
+    }
+
+    private static Blocker? BlockerOf(IReadOnlyList<HoldPoint> before, NextAction action, List<ToolState> ready) => action switch
+    {
+        NextAction.Stopped => Blocker.Held,
+        _ when before.Any(point => point.Reason == HoldReason.Cure) => Blocker.Cure,
+        _ when before.Count > 0 => Blocker.Step,
+        NextAction.Look => Blocker.Witness,
+        NextAction.PullNow pull when !ready.Exists(tool => Covers(tool.Tool!, pull.Cell.Stage)) => Blocker.Wrench,
+        _ => null,
+    };
+
+    private static bool Covers(TorqueTool tool, Stage stage) =>
+        tool.IsInRange(stage.Value) && stage.Evidence switch
+        {
+            Evidence.Setting => tool.Kind != ToolKind.Indicating,
+            Evidence.Reading => tool.Kind != ToolKind.Click,
+            _ => true,
+        };
+}

@@ -1,0 +1,102 @@
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.CarPage;
+
+/// <summary>A page about one car: reads it, keeps it up to date by notices, and runs commands on it. It decides nothing.</summary>
+public abstract class CarScreen : ComponentBase, IDisposable
+{
+    private IDisposable? subscription;
+    private int asked;
+
+    [Parameter]
+    public Guid Id { get; set; }
+
+    [Inject]
+    protected CarDesk Desk { get; set; } = default!;
+
+    [Inject]
+    protected CarRows Rows { get; set; } = default!;
+
+    [Inject]
+    protected WhoIsHere Who { get; set; } = default!;
+
+    [Inject]
+    private LogbookNotices Notices { get; set; } = default!;
+
+    /// <summary>The car as it stands; null while it is read for the first time, or when there is none.</summary>
+    protected CarReading? Reading { get; private set; }
+
+    /// <summary>The car's row.</summary>
+    protected Car? Car { get; private set; }
+
+    /// <summary>Who looks.</summary>
+    protected Present? Present { get; private set; }
+
+    /// <summary>True when there is no such car.</summary>
+    protected bool Missing { get; private set; }
+
+    /// <summary>What became of the last command.</summary>
+    protected DeskAnswer? Answer { get; set; }
+
+    protected CarId CarId => new(Id);
+
+    public void Dispose()
+    {
+        Dispose(true);
+        GC.SuppressFinalize(this);
+    }
+
+    protected virtual void Dispose(bool disposing) => subscription?.Dispose();
+
+    protected override async Task OnInitializedAsync()
+    {
+        await ReloadAsync();
+        if (RendererInfo.IsInteractive)
+        {
+            subscription = Notices.Subscribe(notice =>
+            {
+                if (notice.Logbook.Owner == Id || notice.Logbook.Kind == LogbookKind.Tool)
+                {
+                    Ask();
+                }
+            });
+        }
+    }
+
+    /// <summary>Reads everything the page shows again.</summary>
+    protected virtual async Task ReloadAsync()
+    {
+        Present = await Who.LookingAsync();
+        Car = await Rows.FindAsync(CarId);
+        Missing = Car is null;
+        Reading = Car is null ? null : Desk.Read(CarId, Present?.Person);
+    }
+
+    /// <summary>Runs a command in the name of who is signed in now.</summary>
+    protected async Task<DeskAnswer> RunAsync(Command command, params IReadOnlyList<NewContent> contents)
+    {
+        Answer = await Who.ActingAsync() is { } present
+            ? await Desk.RunAsync(CarId, new CommandId(Guid.NewGuid()), present, command, contents)
+            : DeskAnswer.Failed("Not saved: this tablet is locked. Sign in again, then do it once more.");
+        await ReloadAsync();
+        return Answer;
+    }
+
+    private void Ask()
+    {
+        if (Interlocked.Exchange(ref asked, 1) == 0)
+        {
+            _ = InvokeAsync(async () =>
+            {
+                Interlocked.Exchange(ref asked, 0);
+                await ReloadAsync();
+                StateHasChanged();
+            });
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.Floor;
+
+/// <summary>Somebody on a car: on a job, or on one step of it.</summary>
+public sealed record OnIt(PersonId Person, string Name, string Initials);
+
+/// <summary>One car as it lies in the shop.</summary>
+/// <param name="People">Who is on it.</param>
+public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IReadOnlyList<OnIt> People)
+{
+    /// <summary>The road or track release that stands, the newest; null when none does.</summary>
+    public ReleaseBook? Out => Glance.Releases.Values
+        .Where(release => release.VoidBy == 0 && release.Fact.Kind != Domain.Procedures.ReleaseKind.Move)
+        .MaxBy(release => release.Number);
+}
+
+/// <summary>The shop at one moment.</summary>
+/// <param name="Tools">The torque tools, those that need care first.</param>
+/// <param name="At">When it was read, UTC.</param>
+/// <param name="Today">The shop's date then.</param>
+public sealed record FloorReading(IReadOnlyList<FloorCar> Cars, IReadOnlyList<ToolState> Tools, DateTime At, DateOnly Today);

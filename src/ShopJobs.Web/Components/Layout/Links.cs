@@ -1,0 +1,24 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Web.Components.Layout;
+
+/// <summary>Addresses of pages that other pages lead to.</summary>
+public static class Links
+{
+    public static string Car(CarId car) => $"/cars/{car.Value}";
+
+    /// <summary>The car's page with one joint open on it.</summary>
+    public static string Joint(CarId car, Joint joint) =>
+        $"{Car(car)}?joint={Uri.EscapeDataString(joint.Key)}&place={Uri.EscapeDataString(joint.Place)}#joint";
+
+    public static string Step(CarId car, JobId job, string step) => $"{Car(car)}/jobs/{job.Value}/steps/{Uri.EscapeDataString(step)}";
+
+    /// <summary>Where a held position is decided.</summary>
+    public static string Held(CarId car, JointPosition position) =>
+        $"{Car(car)}/held/{Uri.EscapeDataString(position.Key)}/{Uri.EscapeDataString(position.Place)}/{position.Number}";
+
+    public static string Release(CarId car) => $"{Car(car)}/release";
+
+    public static string ReTorque(CarId car) => $"{Car(car)}/re-torque";
+}
