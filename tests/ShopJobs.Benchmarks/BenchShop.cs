@@ -1,0 +1,136 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Procedures.Documents;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Data.Procedures;
+using ShopJobs.Web.Data.Tools;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Benchmarks;
+
+/// <summary>A shop on a database file of its own: one lead, one click wrench, the wheel fit-up of the seed.</summary>
+internal sealed class BenchShop : IDisposable
+{
+    private static readonly string Seed = Path.Combine(AppContext.BaseDirectory, "benchmark-seed");
+    private readonly ServiceProvider services;
+    private readonly string registerDigest;
+    private readonly string procedureDigest;
+    private readonly Procedure procedure;
+
+    public BenchShop(string folder)
+    {
+        Folder = new DataFolder(folder, folder);
+        services = new ServiceCollection().AddLogging().AddSingleton(TimeProvider.System)
+            .AddShopData(Folder).AddDesks(Folder).AddSingleton<ShopSettings>().AddSingleton<ShopClock>().BuildServiceProvider();
+        services.MigrateShopAsync().GetAwaiter().GetResult();
+        var registerYaml = File.ReadAllBytes(Path.Combine(Seed, "joint-register.yaml"));
+        var procedureYaml = File.ReadAllBytes(Path.Combine(Seed, "procedures", "P5-wheel-fit-up.yaml"));
+        var register = JointRegisterDocument.Load(registerYaml, "register").Value!;
+        procedure = ProcedureDocument.Load(procedureYaml, "P5", register).Value!;
+        (registerDigest, procedureDigest) = (DocumentDigest.Of(registerYaml), DocumentDigest.Of(procedureYaml));
+        AddRows(registerYaml, procedureYaml);
+        Desk = services.GetRequiredService<CarDesk>();
+        AddTool(services.GetRequiredService<ToolDesk>());
+    }
+
+    public DataFolder Folder { get; }
+
+    public CarDesk Desk { get; }
+
+    public ToolId Wrench { get; } = new(Guid.NewGuid());
+
+    public Present Lead { get; } = new(
+        new PersonId(Guid.NewGuid()), "Lead", "LE", new DeviceId(Guid.NewGuid()), new SessionId(Guid.NewGuid()), Enum.GetValues<Right>().ToHashSet());
+
+    public T Service<T>()
+        where T : notnull => services.GetRequiredService<T>();
+
+    /// <summary>A car with all twenty nuts hand-tight, wheels up and hubs held.</summary>
+    public (CarId Car, JobId Job) CarWithNutsOn()
+    {
+        var (car, job) = (new CarId(Guid.NewGuid()), new JobId(Guid.NewGuid()));
+        var places = PlacedProcedure.PlacesOf(procedure, JointRegisterOf());
+        Do(car, new StartJob(job, procedure, procedureDigest, registerDigest, places));
+        var nuts = places.SelectMany(place => Enumerable.Range(1, 5).Select(number => new JointPosition("wheel.nut", place, number))).ToList();
+        Do(car, new OpenPositions(nuts, job, null));
+        Do(car, new HandTighten(job, "wheel-nuts", nuts, []));
+        Do(car, new DeclareCondition([new CarCondition("stand", "wheel-up"), new CarCondition("hub", "held")]));
+        return (car, job);
+    }
+
+    /// <summary>One pull to 50 N·m, number 0 to 19 in the order of the pattern.</summary>
+    public RecordTorque Pull(JobId job, int index)
+    {
+        int[] star = [1, 3, 5, 2, 4];
+        var place = procedure.Steps[0].Places[index / 5];
+        return new RecordTorque(
+            job, "wheel-nuts", new JointPosition("wheel.nut", place, star[index % 5]), 1, 1, index % 5,
+            TorqueKind.SettingConfirmed, new EnteredTorque(50, TorqueUnit.NewtonMetre), Wrench, []);
+    }
+
+    public DeskAnswer Do(CarId car, Command command)
+    {
+        var answer = Desk.RunAsync(car, new CommandId(Guid.NewGuid()), Lead, command).GetAwaiter().GetResult();
+        return answer.Recorded ? answer : throw new InvalidOperationException(answer.NotSaved ?? answer.Reasons[0].Words);
+    }
+
+    public void Dispose()
+    {
+        services.Dispose();
+        SqliteConnection.ClearAllPools();
+        Directory.Delete(Folder.Root, recursive: true);
+    }
+
+    private static JointRegister JointRegisterOf() =>
+        JointRegisterDocument.Load(File.ReadAllBytes(Path.Combine(Seed, "joint-register.yaml")), "register").Value!;
+
+    private void AddRows(byte[] registerYaml, byte[] procedureYaml)
+    {
+        using var shop = services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContext();
+        shop.People.Add(new Person { Id = Lead.Person, Name = "Lead", Initials = "LE", PinHash = "", Active = true });
+        shop.Rights.AddRange(Enum.GetValues<Right>().Select(right => new PersonRight
+        {
+            Id = Guid.NewGuid(),
+            PersonId = Lead.Person,
+            Right = right,
+            From = new DateOnly(2000, 1, 1),
+        }));
+        shop.JointRegisters.Add(new JointRegisterRevision { Digest = registerDigest, Yaml = registerYaml, Current = true });
+        shop.Procedures.Add(new ProcedureRevision
+        {
+            Digest = procedureDigest,
+            Code = procedure.Code,
+            Title = procedure.Title,
+            Revision = procedure.Revision,
+            Yaml = procedureYaml,
+            Demo = true,
+        });
+        shop.Tools.Add(new ToolRow { Id = Wrench.Value, Name = "W7" });
+        shop.SaveChanges();
+    }
+
+    private void AddTool(ToolDesk tools)
+    {
+        var today = DateOnly.FromDateTime(DateTime.UtcNow);
+        Tell(new EnterTool(new TorqueTool(Wrench, "W7", "1", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1)));
+        Tell(new Calibrate(new Calibration(today, today.AddYears(1), "bench", [], [new(40, 40), new(120, 120), new(200, 200)])));
+
+        void Tell(ToolCommand command)
+        {
+            var answer = tools.RunAsync(Wrench, new CommandId(Guid.NewGuid()), Lead, command).GetAwaiter().GetResult();
+            if (!answer.Recorded)
+            {
+                throw new InvalidOperationException(answer.NotSaved ?? answer.Reasons[0].Words);
+            }
+        }
+    }
+}
