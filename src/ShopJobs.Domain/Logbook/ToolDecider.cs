@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
@@ -27,6 +28,8 @@ public static class ToolDecider
 
         return command switch
         {
+            EnterTool enter when !state.Calibrations.IsEmpty && enter.Tool.Unit != state.Tool!.Unit => Refuse(
+                HoldReason.ToolOutOfRange, $"{state.Tool.Name} has calibrations in {state.Tool.Unit.Symbol()}", "enter a tool in another unit as a new tool"),
             EnterTool enter => Accept(new ToolEntered(
                 tool, enter.Tool.Name, enter.Tool.Serial, enter.Tool.Kind, enter.Tool.Unit, enter.Tool.LowestMarked, enter.Tool.Top,
                 enter.Tool.Graduation, enter.Tool.ClassDeviationPercent)),

@@ -10,6 +10,11 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="Until">Instant of the entry.</param>
 public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until);
 
+/// <summary>A calibration as it was entered.</summary>
+/// <param name="Left">Good or not, by its readings as left; null without any.</param>
+/// <param name="Found">Good or not, by its readings as found; null without any.</param>
+public sealed record CalibrationBook(long Number, DateTime At, PersonId Person, Calibration Fact, bool? Left, bool? Found);
+
 /// <summary>Everything the entries of one tool say.</summary>
 public sealed record ToolState
 {
@@ -27,7 +32,7 @@ public sealed record ToolState
     public TorqueTool? Tool { get; init; }
 
     /// <summary>Calibrations, oldest first.</summary>
-    public ImmutableList<Calibration> Calibrations { get; init; } = [];
+    public ImmutableList<CalibrationBook> Calibrations { get; init; } = [];
 
     /// <summary>The last calibration whose as-left readings were good.</summary>
     public Calibration? LastGood { get; init; }
@@ -70,9 +75,14 @@ public sealed record ToolState
     {
         var tool = Tool ?? throw new InvalidOperationException("A tool is entered before its calibration.");
         var calibration = new Calibration(fact.Date, fact.Due, fact.Certificate, fact.AsFound, fact.AsLeft);
-        var next = fact.AsFound.Count > 0 && !IsGood(tool, fact.AsFound) ? WithDoubt(recorded) : this;
-        next = next with { Calibrations = Calibrations.Add(calibration) };
-        return fact.AsLeft.Count > 0 && IsGood(tool, fact.AsLeft)
+        bool? found = fact.AsFound.Count > 0 ? IsGood(tool, fact.AsFound) : null;
+        bool? left = fact.AsLeft.Count > 0 ? IsGood(tool, fact.AsLeft) : null;
+        var next = found == false ? WithDoubt(recorded) : this;
+        next = next with
+        {
+            Calibrations = Calibrations.Add(new CalibrationBook(recorded.Number, recorded.At, recorded.Person, calibration, left, found)),
+        };
+        return left == true
             ? next with { LastGood = calibration, Tool = tool with { Calibration = calibration }, OutOfUseBy = 0 }
             : next with { OutOfUseBy = recorded.Number };
     }

@@ -1,0 +1,64 @@
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What became of an entry. It stays readable for ever; struck entries no longer say what is so.</summary>
+/// <param name="Struck">True when it does not stand.</param>
+/// <param name="Words">What became of it; null when nothing did.</param>
+public sealed record EntryStanding(bool Struck, string? Words)
+{
+    /// <summary>Nothing happened to it.</summary>
+    public static readonly EntryStanding Stands = new(false, null);
+}
+
+/// <summary>Derives what became of entries.</summary>
+public static class EntryStandings
+{
+    /// <summary>The standing of an entry of this car's logbook.</summary>
+    public static EntryStanding StandingOf(this CarState state, Recorded recorded)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(recorded);
+        var corrections = state.Corrections.Values.Where(correction => correction.Fact.Target == recorded.Number).OrderBy(c => c.Number).ToList();
+        if (corrections.Find(correction => correction.Fact.Restated is null) is { } voided)
+        {
+            return new EntryStanding(true, $"void by entry {voided.Number}{Waiting(voided)}");
+        }
+
+        if (corrections.Count > 0)
+        {
+            var last = corrections[^1];
+            return new EntryStanding(false, $"restated as {last.Fact.Restated} by entry {last.Number}{Waiting(last)}");
+        }
+
+        return recorded.Entry switch
+        {
+            ResultRecorded fact when state.Results.GetValueOrDefault(fact.Name) is { } result && result.Number == recorded.Number && result.VoidBy > 0 =>
+                new EntryStanding(true, $"void from entry {result.VoidBy} on"),
+            ResultRecorded fact when state.Results.GetValueOrDefault(fact.Name)?.Number > recorded.Number =>
+                new EntryStanding(true, $"recorded anew in entry {state.Results[fact.Name].Number}"),
+            Released fact when state.Releases[fact.Kind] is var release && release.Number > recorded.Number =>
+                new EntryStanding(true, $"released anew in entry {release.Number}"),
+            Released fact when state.Releases[fact.Kind].VoidBy is > 0 and var by => new EntryStanding(true, $"ended by entry {by}"),
+            SummaryIssued when state.Summaries.Find(summary => summary.Number == recorded.Number) is { SupersededBy: > 0 and var by } =>
+                new EntryStanding(false, $"no longer says what is so since entry {by}"),
+            StepConfirmed fact when state.Jobs[fact.Job].SignOffs[fact.Step].Number is var newest && newest > recorded.Number =>
+                new EntryStanding(true, $"signed anew in entry {newest}"),
+            _ when state.Fallen.TryGetValue(recorded.Number, out var by) => new EntryStanding(true, $"void from entry {by} on"),
+            StepConfirmed fact when fact.RestsOn.Where(on => state.Fallen.GetValueOrDefault(on) > recorded.Number).ToList() is { Count: > 0 } gone =>
+                new EntryStanding(true, $"void: it rests on {EntryNames.Numbers(gone)}, which no longer stands"),
+            _ => EntryStanding.Stands,
+        };
+    }
+
+    /// <summary>The standing of an entry of a tool's logbook.</summary>
+    public static EntryStanding StandingOf(this ToolState state, Recorded recorded)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(recorded);
+        return recorded.Entry is Doubted && state.Doubts.TrueForAll(doubt => doubt.Number != recorded.Number)
+            ? new EntryStanding(false, "lifted since")
+            : EntryStanding.Stands;
+    }
+
+    private static string Waiting(CorrectionBook correction) =>
+        correction.Confirmed ? ", confirmed by a second person" : "; waits for a second person to confirm it";
+}

@@ -1,0 +1,154 @@
+using System.Globalization;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Says in one plain sentence what an entry records. Every kind has its sentence. Pure.</summary>
+public static class EntryWords
+{
+    /// <summary>The sentence of an entry. Reasons and other texts kept outside the entry are not in it: see <see cref="Texts"/>.</summary>
+    public static string Of(Entry entry, EntryNames names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        return entry switch
+        {
+            JobStarted fact => $"Put {fact.Procedure} rev. {fact.Revision} on the car: {string.Join(", ", fact.Places)}.",
+            CarConditionDeclared fact => $"Declared the car's condition: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
+            StepConfirmed { NotApplicable: true } fact => $"Declared “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} not applicable.",
+            StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",
+            ResultRecorded fact => $"Recorded {fact.Name}, {BasisOf(fact.Basis)}{Values(fact.Values)}{VoidFrom(fact.Undid)}.",
+            Opened fact => $"Opened {names.Positions(fact.Positions)}{Also(fact, names)}{VoidFrom(fact.Undid)}.",
+            FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
+            HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, names)}.",
+            TorqueRecorded fact => $"{PullOf(fact.Kind, fact.Value)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, names)}.",
+            Settled fact => $"Re-torqued {names.Positions(fact.Positions)} after the drive: {Moved(fact)}, {LowerFirst(PullOf(fact.Kind, fact.Value))}, with {names.Tool(fact.Tool)}.",
+            Witnessed fact => $"{(fact.Accepted ? "Looked and accepted" : "Looked and did not accept")} stage {Number(fact.Stage)} of {names.Joint(fact.Joint)} {MethodOf(fact.Method)}: entries {EntryNames.Numbers(fact.Records)}.",
+            PositionHeld fact => $"Stopped the work on {names.Positions(fact.Positions)}.",
+            Decided fact => $"Decided {names.Positions([fact.Position])}: {DispositionOf(fact.Disposition)}{About(fact, names)}.",
+            Corrected { Restated: { } restated } fact => $"Restated entry {Number(fact.Target)} as {restated}.",
+            Corrected fact => $"Voided entry {Number(fact.Target)}.",
+            CorrectionConfirmed fact => $"Confirmed the correction in entry {Number(fact.Correction)}.",
+            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact)}{Lapses(fact)}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
+            SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
+            _ => ToolEntryWords.Of(entry, names),
+        };
+    }
+
+    /// <summary>Why the entry does not count; empty when nothing speaks against it.</summary>
+    public static IReadOnlyList<HoldReason> Problems(Entry entry) => entry switch
+    {
+        TorqueRecorded fact => fact.Problems,
+        HandTightened fact => fact.Problems,
+        Settled fact => fact.Problems,
+        _ => [],
+    };
+
+    /// <summary>Texts kept outside the entry, each with what it is.</summary>
+    public static IReadOnlyList<(string Label, ContentDigest Digest)> Texts(Entry entry)
+    {
+        (string, ContentDigest?)[] texts = entry switch
+        {
+            StepConfirmed fact => [("Reason", fact.Reason)],
+            Opened fact => [("Reason", fact.Reason)],
+            Witnessed fact => [("Finding", fact.Finding)],
+            PositionHeld fact => [("Reason", fact.Reason)],
+            Decided fact => [("Reason", fact.Reason), ("Written acceptance", fact.Acceptance)],
+            Corrected fact => [("Reason", fact.Reason)],
+            CorrectionConfirmed fact => [("Reason", fact.Reason)],
+            Released fact => [("Customer's acceptance", fact.Acceptance)],
+            Quarantined fact => [("Reason", fact.Reason)],
+            Doubted fact => [("Reason", fact.Reason)],
+            Cleared fact => [("Reason", fact.Reason)],
+            _ => [],
+        };
+        return [.. texts.Where(text => text.Item2 is not null).Select(text => (text.Item1, text.Item2!.Value))];
+    }
+
+    internal static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static string PullOf(TorqueKind kind, EnteredTorque value) => kind switch
+    {
+        TorqueKind.SettingConfirmed => $"Set {value} and confirmed the click",
+        TorqueKind.Reading => $"Read {value}",
+        TorqueKind.RunDown => $"Run-down torque {value}",
+        TorqueKind.BreakAway => $"Break-away torque {value}",
+        TorqueKind.Residual => $"Residual torque {value}",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of torque."),
+    };
+
+    private static string Also(Opened fact, EntryNames names) =>
+        fact.AlsoOpened.Count == 0 ? "" : $"; open with it: {names.Positions(fact.AlsoOpened)}";
+
+    private static string VoidFrom(IReadOnlyList<Undone> undid) =>
+        undid.Count == 0 ? "" : $"; void from here: {string.Join(", ", undid)}";
+
+    private static string Values(IReadOnlyList<MeasuredValue> values) => values.Count == 0
+        ? ""
+        : $": {string.Join(", ", values.Select(value => FormattableString.Invariant($"{value.Name} {value.Value} {value.Unit}")))}";
+
+    private static string Helped(IReadOnlyList<PersonId> helpers, EntryNames names) =>
+        helpers.Count == 0 ? "" : $", helped by {string.Join(", ", helpers.Select(names.Person))}";
+
+    private static string Moved(Settled fact) => (fact.Moved, fact.AngleDegrees) switch
+    {
+        (false, _) => "not moved",
+        (true, { } angle) => FormattableString.Invariant($"moved {angle} degrees"),
+        _ => "moved",
+    };
+
+    private static string About(Decided fact, EntryNames names)
+    {
+        string[] about =
+        [
+            .. fact.About.Count == 0 ? [] : new[] { $"held by {EntryNames.Numbers(fact.About)}" },
+            .. fact.Doubts.Select(doubt => names.Tool(doubt.Tool)).Distinct().Select(tool => $"doubt of {tool}"),
+        ];
+        return about.Length == 0 ? "" : $" ({string.Join(", ", about)})";
+    }
+
+    private static string Odometer(Released fact) =>
+        fact.OdometerKm is { } km ? FormattableString.Invariant($" at {km} km") : "";
+
+    private static string Lapses(Released fact) => (fact.LapsesAtKm, fact.LapsesOn) switch
+    {
+        ({ } km, { } day) => FormattableString.Invariant($"; lapses at {km} km or after {day:yyyy-MM-dd}, when the re-torque is due"),
+        ({ } km, null) => FormattableString.Invariant($"; lapses at {km} km, when the re-torque is due"),
+        (null, { } day) => FormattableString.Invariant($"; lapses after {day:yyyy-MM-dd}, when the re-torque is due"),
+        _ => "",
+    };
+
+    private static string LowerFirst(string words) => char.ToLowerInvariant(words[0]) + words[1..];
+
+    private static string BasisOf(ResultBasis basis) => basis switch
+    {
+        ResultBasis.Measured => "measured",
+        ResultBasis.LookedAt => "looked at",
+        ResultBasis.Declared => "declared",
+        _ => throw new ArgumentOutOfRangeException(nameof(basis), basis, "Not a basis of a result."),
+    };
+
+    private static string MethodOf(WitnessMethod method) => method switch
+    {
+        WitnessMethod.LookedAtMark => "by the mark",
+        WitnessMethod.FirstMovement => "by first movement",
+        _ => throw new ArgumentOutOfRangeException(nameof(method), method, "Not a way to look."),
+    };
+
+    private static string DispositionOf(Disposition disposition) => disposition switch
+    {
+        Disposition.UseAsIs => "use as is",
+        Disposition.Rework => "rework",
+        Disposition.Replace => "replace",
+        _ => throw new ArgumentOutOfRangeException(nameof(disposition), disposition, "Not a disposition."),
+    };
+
+    private static string KindOf(ReleaseKind kind) => kind switch
+    {
+        ReleaseKind.Move => "to move",
+        ReleaseKind.Road => "to road",
+        ReleaseKind.Track => "to track",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a release."),
+    };
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+// The sentences of a tool's logbook.
+internal static class ToolEntryWords
+{
+    public static string Of(Entry entry, EntryNames names) => entry switch
+    {
+        ToolEntered fact => FormattableString.Invariant(
+            $"Entered {fact.Name}, {KindOf(fact.Kind)}, serial {fact.Serial}, {fact.LowestMarked} to {fact.Top} {fact.Unit.Symbol()}, graduation {fact.Graduation}{Class(fact)}."),
+        Calibrated fact => FormattableString.Invariant(
+            $"Calibrated on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; {Points("as found", fact.AsFound)}; {Points("as left", fact.AsLeft)}."),
+        Quarantined => "Taken out of use.",
+        Doubted => "Put in doubt: everything tightened since the last good calibration.",
+        Cleared { Doubts.Count: 0 } => "Cleared: found good and back in use.",
+        Cleared fact => $"Cleared: found good; the doubts of {EntryNames.Numbers(fact.Doubts)} are lifted and it is back in use.",
+        _ => throw new ArgumentOutOfRangeException(nameof(entry), entry?.GetType().Name, $"No sentence for this entry; {names.GetType().Name} can't help."),
+    };
+
+    internal static string KindOf(ToolKind kind) => kind switch
+    {
+        ToolKind.Click => "click",
+        ToolKind.Indicating => "indicating",
+        ToolKind.Angle => "torque and angle",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of tool."),
+    };
+
+    private static string Class(ToolEntered fact) =>
+        fact.ClassDeviationPercent is { } percent ? FormattableString.Invariant($", within {percent} %") : "";
+
+    private static string Points(string what, IReadOnlyList<CalibrationPoint> points) => points.Count == 0
+        ? $"no readings {what}"
+        : $"{what} {string.Join(", ", points.Select(point => string.Create(CultureInfo.InvariantCulture, $"{point.SetOrShown} read {point.RigRead}")))}";
+}

@@ -1,0 +1,62 @@
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>May a tool be used, worst first.</summary>
+public enum ToolUse
+{
+    /// <summary>Taken out of use: dropped, in doubt, or not left good by its last calibration.</summary>
+    OutOfUse,
+
+    /// <summary>No calibration with good readings as left is entered.</summary>
+    NotCalibrated,
+
+    /// <summary>Past its due day.</summary>
+    Overdue,
+
+    /// <summary>In date, and due within <see cref="ToolStanding.SoonDays"/> days.</summary>
+    DueSoon,
+
+    /// <summary>In date.</summary>
+    InDate,
+}
+
+/// <summary>How a tool stands on a day. Whether its earlier work is in doubt is a matter of its own: a tool in date may carry one.</summary>
+/// <param name="DaysLeft">Days to its due day: 0 on the day itself, below zero after it; null without a good calibration.</param>
+/// <param name="WorkInDoubt">A doubt stands on what it tightened.</param>
+public readonly record struct ToolStanding(ToolUse Use, int? DaysLeft, bool WorkInDoubt)
+{
+    /// <summary>A calibration due within so many days is announced (common practice, no source).</summary>
+    public const int SoonDays = 30;
+
+    /// <summary>True when a pull with it counts, as far as the tool is concerned.</summary>
+    public bool MayBeUsed => Use is ToolUse.InDate or ToolUse.DueSoon;
+
+    /// <summary>In words: "in date", "due in 12 days", "overdue by 3 days", "out of use".</summary>
+    public string Words => Use switch
+    {
+        ToolUse.OutOfUse => "out of use",
+        ToolUse.NotCalibrated => "not calibrated",
+        ToolUse.Overdue => $"overdue by {Days(-DaysLeft ?? 0)}",
+        ToolUse.DueSoon when DaysLeft == 0 => "due today",
+        ToolUse.DueSoon => $"due in {Days(DaysLeft ?? 0)}",
+        _ => "in date",
+    };
+
+    private static string Days(int days) => FormattableString.Invariant($"{days} {(days == 1 ? "day" : "days")}");
+}
+
+/// <summary>Derives how a tool stands.</summary>
+public static class ToolStandings
+{
+    /// <summary>The standing of a tool on a day of the shop.</summary>
+    public static ToolStanding StandingOn(this ToolState state, DateOnly day)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var left = state.LastGood is { } good ? good.Due.DayNumber - day.DayNumber : (int?)null;
+        var use = state.OutOfUseBy > 0 ? ToolUse.OutOfUse
+            : left is null ? ToolUse.NotCalibrated
+            : !state.IsCalibratedOn(day) ? ToolUse.Overdue
+            : left <= ToolStanding.SoonDays ? ToolUse.DueSoon
+            : ToolUse.InDate;
+        return new ToolStanding(use, left, !state.Doubts.IsEmpty);
+    }
+}

@@ -1,0 +1,144 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What became of a record made with a tool.</summary>
+public enum TraceClass
+{
+    /// <summary>The position stands on this record now.</summary>
+    Live,
+
+    /// <summary>The position was opened since, or the record was voided.</summary>
+    VoidedSince,
+}
+
+/// <summary>Where the torque truly delivered lies, by the tool's readings as found.</summary>
+public enum TrueTorque
+{
+    /// <summary>No readings as found, or none around this value.</summary>
+    Unknown,
+
+    /// <summary>Inside the permitted range of its stage.</summary>
+    Inside,
+
+    /// <summary>Below it.</summary>
+    Under,
+
+    /// <summary>Above it.</summary>
+    Over,
+}
+
+/// <summary>One record made with a tool on one position.</summary>
+/// <param name="Entry">The entry: a pull or a re-torque.</param>
+/// <param name="Kind">A setting confirmed, or a reading.</param>
+/// <param name="Stage">Stage of the pull; null for a re-torque.</param>
+/// <param name="Stages">Stages of its group; null for a re-torque.</param>
+/// <param name="Delivered">Torque truly delivered, in the tool's unit, by its readings as found; null when unknown.</param>
+/// <param name="InDoubt">A doubt of the tool stands on it and is not decided.</param>
+public sealed record TracedRecord(
+    long Entry, DateTime At, PersonId Person, TorqueKind Kind, EnteredTorque Value, int? Stage, int? Stages,
+    TraceClass Class, decimal? Delivered, TrueTorque True, bool InDoubt);
+
+/// <summary>One position and all records made on it with a tool, newest first.</summary>
+public sealed record TracedPosition(JointPosition Position, IReadOnlyList<TracedRecord> Records)
+{
+    /// <summary>Live when any of its records is.</summary>
+    public TraceClass Class => Records.Min(record => record.Class);
+
+    /// <summary>The newest live record, else the newest.</summary>
+    public TracedRecord Newest => Records.FirstOrDefault(record => record.Class == TraceClass.Live) ?? Records[0];
+
+    /// <summary>True when an undecided doubt stands on it.</summary>
+    public bool InDoubt => Records.Any(record => record.InDoubt);
+}
+
+/// <summary>Finds what a tool tightened. The verdict is the fold's; the entries only name the candidates.</summary>
+public static class ToolTraces
+{
+    /// <summary>
+    /// Since when records are traced: the last good as-left calibration, or earlier where a doubt that stands reaches back
+    /// further; null from first use.
+    /// </summary>
+    public static DateOnly? TraceFrom(this ToolState tool)
+    {
+        ArgumentNullException.ThrowIfNull(tool);
+        var starts = tool.Doubts.Select(doubt => doubt.From).Append(tool.LastGood?.Date).ToList();
+        return starts.Contains(null) ? null : starts.Min();
+    }
+
+    /// <summary>Positions of one car that a tool tightened since <see cref="TraceFrom"/>, live ones first.</summary>
+    /// <param name="tool">The tool's state.</param>
+    /// <param name="id">The tool.</param>
+    /// <param name="car">The car's state.</param>
+    /// <param name="entries">Entries of the car's logbook; those that name other tools or none are passed over.</param>
+    public static IReadOnlyList<TracedPosition> Trace(this ToolState tool, ToolId id, CarState car, IEnumerable<Recorded> entries)
+    {
+        ArgumentNullException.ThrowIfNull(tool);
+        ArgumentNullException.ThrowIfNull(car);
+        ArgumentNullException.ThrowIfNull(entries);
+        var from = tool.TraceFrom();
+        return
+        [
+            .. entries.SelectMany(entry => RecordsOf(tool, id, car, from, entry))
+                .GroupBy(found => found.Position, found => found.Record)
+                .Select(found => new TracedPosition(found.Key, [.. found.OrderByDescending(record => record.Entry)]))
+                .OrderBy(found => found.Class)
+                .ThenBy(found => found.Position.Key, StringComparer.Ordinal)
+                .ThenBy(found => found.Position.Place, StringComparer.Ordinal)
+                .ThenBy(found => found.Position.Number),
+        ];
+    }
+
+    private static IEnumerable<(JointPosition Position, TracedRecord Record)> RecordsOf(
+        ToolState tool, ToolId id, CarState car, DateOnly? from, Recorded entry)
+    {
+        switch (entry.Entry)
+        {
+            case TorqueRecorded pull when pull.Tool == id && (from is null || pull.On >= from):
+                var book = car.Of(pull.Position);
+                var live = book.Pulls.Find(record => record.Number == entry.Number);
+                var value = live?.Value ?? pull.Value;
+                var delivered = Delivered(tool, pull.On, entry.At, value);
+                yield return (pull.Position, new TracedRecord(
+                    entry.Number, entry.At, entry.Person, pull.Kind, value, pull.Stage, pull.Spec.Stages,
+                    live is { Voided: false } ? TraceClass.Live : TraceClass.VoidedSince,
+                    delivered, Judge(tool, delivered, pull.Spec),
+                    live is { IsGone: false } && Undecided(tool, id, book, pull.On, entry.At)));
+                break;
+            case Settled settled when settled.Tool == id && (from is null || settled.On >= from):
+                foreach (var position in settled.Positions)
+                {
+                    var settledBook = car.Of(position);
+                    var stands = settledBook.SettledBy == entry.Number;
+                    var truly = Delivered(tool, settled.On, entry.At, settled.Value);
+                    yield return (position, new TracedRecord(
+                        entry.Number, entry.At, entry.Person, settled.Kind, settled.Value, null, null,
+                        stands ? TraceClass.Live : TraceClass.VoidedSince,
+                        truly, settledBook.Last is { } last ? Judge(tool, truly, last.Fact.Spec) : TrueTorque.Unknown,
+                        stands && Undecided(tool, id, settledBook, settled.On, entry.At)));
+                }
+
+                break;
+            default:
+                break;
+        }
+    }
+
+    /// <summary>By the first readings as found made and entered after the record: what the tool was like when it left the shelf.</summary>
+    private static decimal? Delivered(ToolState tool, DateOnly on, DateTime at, EnteredTorque value) =>
+        tool.Calibrations.Find(entered => entered.At >= at && entered.Fact.Date >= on && entered.Fact.AsFound.Count > 0) is { } next
+            && value.Unit == tool.Tool?.Unit
+            ? next.Fact.AsFound.TrueTorque(value.Value)
+            : null;
+
+    private static TrueTorque Judge(ToolState tool, decimal? delivered, SpecificationInForce spec) =>
+        delivered is not { } value || tool.Tool is not { } known ? TrueTorque.Unknown
+            : new EnteredTorque(value, known.Unit).NewtonMetres is var truly && truly < spec.Minimum ? TrueTorque.Under
+            : truly > spec.Maximum ? TrueTorque.Over
+            : TrueTorque.Inside;
+
+    private static bool Undecided(ToolState tool, ToolId id, PositionBook book, DateOnly on, DateTime at) =>
+        tool.DoubtsOn(on, at).Any(doubt => !book.DoubtsDecided.Contains(new ToolDoubt(id, doubt.Number)));
+}

@@ -1,0 +1,106 @@
+using System.Text.RegularExpressions;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Tests.Logbook;
+
+public sealed partial class EntryWordsTests
+{
+    private static readonly JobId Job = new(Guid.Parse("11111111-0000-4000-8000-000000000001"));
+    private static readonly ToolId Wrench = new(Guid.Parse("22222222-0000-4000-8000-000000000002"));
+    private static readonly PersonId Person = new(Guid.Parse("33333333-0000-4000-8000-000000000003"));
+    private static readonly ContentDigest Text = new(new string('a', 64));
+    private static readonly JointPosition Nut = new("wheel.nut", "front-left", 3);
+    private static readonly EnteredTorque Final = new(110, TorqueUnit.NewtonMetre);
+
+    private static readonly SpecificationInForce Spec = new(
+        2, 1, 105, 115, 110, 0.5m, null, true, RiskClass.A, IfShort.BackOff, new ReTorque(false, 50, 100, null));
+
+    private static readonly EntryNames Names = new(
+        joint => $"wheel nut {joint.Place}", _ => "W7", _ => "P5", (_, step) => step, _ => "Jorn");
+
+    private static readonly Entry[] Samples =
+    [
+        new JobStarted(Job, "P5", "2", "d", "r", ["front-left"]),
+        new CarConditionDeclared([new CarCondition("stand", "wheel-up")]),
+        new StepConfirmed(Job, "Final torque", ["even"], [new MeasuredValue("gap", 0.05m, "mm")], [4], false, null, "s"),
+        new ResultRecorded("alignment", [new MeasuredValue("toe", 1.5m, "mm")], ResultBasis.Measured, null, [], Job, null, []),
+        new Opened([Nut], [], [new Undone(UndoneKind.Result, "alignment")], Job, Text),
+        new FittedNew([Nut], Job, "G1", "cone nut", "4471"),
+        new HandTightened([Nut], Job, "G1", [Person], []),
+        new TorqueRecorded(Job, "G1", Nut, 1, 2, 0, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 2), Spec, [], [5], []),
+        new Settled([Nut], Job, "G1", true, 15, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 9), []),
+        new Witnessed(Job, "G1", Nut.Joint, 2, [7, 8, 9], WitnessMethod.LookedAtMark, true, null, "s"),
+        new PositionHeld([Nut], Text),
+        new Decided(Nut, Disposition.Rework, [7], [new ToolDoubt(Wrench, 3)], Text, null, "s"),
+        new Corrected(7, Final, Text),
+        new CorrectionConfirmed(12, Text),
+        new Released(ReleaseKind.Road, [Job], 12, 48210, 48310, new DateOnly(2026, 3, 30), null, "s"),
+        new SummaryIssued(2, 1, Text, 40, "s"),
+        new ToolEntered(Wrench, "W7", "S-71", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, 4),
+        new Calibrated(new DateOnly(2026, 1, 9), new DateOnly(2027, 1, 8), "Lab 12", [new CalibrationPoint(110, 100.1m)], [new CalibrationPoint(110, 110)]),
+        new Quarantined(Text),
+        new Doubted(Text),
+        new Cleared([3], Text),
+    ];
+
+    public static TheoryData<string> Kinds => [.. typeof(Entry).Assembly.GetTypes()
+        .Where(type => type.IsSubclassOf(typeof(Entry)) && !type.IsAbstract).Select(type => type.Name)];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Every_kind_of_entry_has_a_plain_sentence_without_ids(string kind)
+    {
+        var sample = Assert.Single(Samples, entry => entry.GetType().Name == kind);
+
+        var sentence = EntryWords.Of(sample, Names);
+
+        Assert.EndsWith(".", sentence, StringComparison.Ordinal);
+        Assert.True(char.IsUpper(sentence[0]), sentence);
+        Assert.DoesNotMatch(IdOrDigest(), sentence);
+    }
+
+    [Fact]
+    public void A_click_is_told_apart_from_a_reading()
+    {
+        var click = (TorqueRecorded)Samples.Single(entry => entry is TorqueRecorded);
+
+        Assert.Equal(
+            "Set 110 N·m and confirmed the click on wheel nut front-left 3, stage 2 of 2, with W7.", EntryWords.Of(click, Names));
+        Assert.Equal(
+            "Read 110 N·m on wheel nut front-left 3, stage 2 of 2, with W7.", EntryWords.Of(click with { Kind = TorqueKind.Reading }, Names));
+    }
+
+    [Fact]
+    public void A_calibration_says_both_readings_of_each_point()
+    {
+        var words = EntryWords.Of(Samples.Single(entry => entry is Calibrated), Names);
+
+        Assert.Contains("as found 110 read 100.1", words, StringComparison.Ordinal);
+        Assert.Contains("as left 110 read 110", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Positions_are_said_joint_by_joint_with_runs_drawn_together()
+    {
+        JointPosition[] positions = [Nut.Joint.At(1), Nut.Joint.At(2), Nut.Joint.At(3), Nut.Joint.At(5), new("wheel.nut", "rear-left", 2)];
+
+        Assert.Equal("wheel nut front-left 1 to 3, 5; wheel nut rear-left 2", Names.Positions(positions));
+    }
+
+    [Theory]
+    [InlineData(typeof(Quarantined), "Reason")]
+    [InlineData(typeof(Corrected), "Reason")]
+    [InlineData(typeof(Decided), "Reason")]
+    public void Texts_kept_outside_are_named(Type kind, string label)
+    {
+        var texts = EntryWords.Texts(Samples.Single(entry => entry.GetType() == kind));
+
+        Assert.Equal((label, Text), Assert.Single(texts));
+    }
+
+    [GeneratedRegex("[0-9a-f]{8}-[0-9a-f]{4}|a{64}")]
+    private static partial Regex IdOrDigest();
+}
