@@ -4,6 +4,7 @@ using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Web.Running;
@@ -18,6 +19,7 @@ internal static class Features
         services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
+        services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
         return services;
     }
 }

@@ -9,6 +9,7 @@ public static class ShopNav
     [
         new("/", "Floor"),
         new("/procedures", "Procedures"),
+        new("/tools", "Torque tools"),
         new("/cars", "Cars", Right.Lead),
         new("/people", "People and places", Right.Lead),
     ];

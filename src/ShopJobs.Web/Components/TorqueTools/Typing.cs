@@ -1,0 +1,49 @@
+using System.Globalization;
+using ShopJobs.Domain.Fasteners;
+
+namespace ShopJobs.Web.Components.TorqueTools;
+
+/// <summary>Reads the figures of a tool as people type them, with comma or point.</summary>
+internal static class Typing
+{
+    /// <summary>No hand tool of a shop reaches further, in N·m (common practice, no source): beyond it a slip is likelier.</summary>
+    internal const decimal Largest = 10_000;
+
+    /// <summary>A number as it is shown and typed.</summary>
+    internal static string Text(decimal value) => value.ToString("0.#########", CultureInfo.InvariantCulture);
+
+    /// <summary>The number in the tool's own unit, above zero; null with the problem in words.</summary>
+    internal static decimal? Torque(string text, TorqueUnit unit, out string? problem)
+    {
+        if (!Enum.IsDefined(unit))
+        {
+            problem = "Pick the unit that stands on the tool first.";
+            return null;
+        }
+
+        if (!EnteredTorque.TryParse(text, unit, out var value, out problem))
+        {
+            return null;
+        }
+
+        problem = value switch
+        {
+            _ when value.Unit != unit => $"“{value}” is in {value.Unit.Symbol()}, the tool is in {unit.Symbol()}. Write the number in {unit.Symbol()}.",
+            { Value: 0 } => "It must be above 0.",
+            { NewtonMetres: > Largest } => $"{value} is more than any hand tool reaches. Read it again.",
+            _ => null,
+        };
+        return problem is null ? value.Value : null;
+    }
+
+    /// <summary>A percent above 0 and at most 20; null with the problem in words.</summary>
+    internal static decimal? Percent(string text, out string? problem)
+    {
+        var typed = text.Trim().TrimEnd('%').TrimEnd().Replace(',', '.');
+        var read = decimal.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent);
+        problem = !read ? "Write a number of percent without a sign, for example 4."
+            : percent is <= 0 or > 20 ? "Write a percent above 0 and not above 20, for example 4."
+            : null;
+        return problem is null ? percent : null;
+    }
+}

@@ -1,0 +1,172 @@
+using System.Security.Claims;
+using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Running;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Tests.TorqueTools;
+
+/// <summary>A shop on a folder of its own with a lead, a technician and one tablet; the services go into any container.</summary>
+internal sealed class ToolBench : IDisposable
+{
+    public static readonly DateTimeOffset Noon = new(2026, 3, 2, 12, 0, 0, TimeSpan.Zero);
+    public static readonly DateOnly Today = new(2026, 3, 2);
+
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tools-");
+    private readonly DeviceId tablet = new(Guid.NewGuid());
+    private ServiceProvider? own;
+    private IServiceProvider? services;
+
+    public FakeTimeProvider Time { get; } = new(Noon);
+
+    public PersonId Lead { get; } = new(Guid.NewGuid());
+
+    public PersonId Technician { get; } = new(Guid.NewGuid());
+
+    public FakeCircuit Circuit { get; } = new();
+
+    /// <summary>The program's services on this folder.</summary>
+    public void Register(IServiceCollection collection)
+    {
+        var configuration = new ConfigurationBuilder().Build();
+        var data = new DataFolder(folder.FullName, folder.FullName);
+        collection.AddSingleton<IConfiguration>(configuration);
+        collection.AddLogging();
+        collection.AddShopData(data).AddDesks(data);
+        collection.AddSingleton<TimeProvider>(Time);
+        collection.AddSingleton<Listening>().AddSingleton<ShopSettings>().AddSingleton<ShopClock>();
+        collection.AddAccounts(configuration).AddFeatures();
+        collection.AddSingleton<AuthenticationStateProvider>(Circuit);
+    }
+
+    /// <summary>Migrates, and enters people and tablet. With no container given it builds its own.</summary>
+    public async Task<ToolBench> OpenAsync(IServiceProvider? container = null)
+    {
+        if (container is null)
+        {
+            var collection = new ServiceCollection();
+            Register(collection);
+            container = own = collection.BuildServiceProvider();
+        }
+
+        services = container;
+        await container.MigrateShopAsync();
+        await using var shop = await container.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
+        shop.People.Add(Person(Lead, "Edda", Enum.GetValues<Right>()));
+        shop.People.Add(Person(Technician, "Jorn", [Right.Record, Right.Witness]));
+        shop.Tablets.Add(new Tablet { Id = tablet, Name = "Lift A", TokenHash = [1], EnrolledBy = Lead, EnrolledAt = Noon.UtcDateTime });
+        await shop.SaveChangesAsync();
+        await SignInAsync(Lead);
+        return this;
+    }
+
+    public T Get<T>()
+        where T : notnull => services!.GetRequiredService<T>();
+
+    public async Task SignInAsync(PersonId person)
+    {
+        var session = await Get<SessionBook>().OpenAsync(person, tablet);
+        Circuit.User = PersonClaims.Of(session, "somebody");
+    }
+
+    public void SignOut() => Circuit.User = new ClaimsPrincipal(new ClaimsIdentity());
+
+    public async Task<T> RowsAsync<T>(Func<ShopDbContext, Task<T>> ask)
+    {
+        await using var shop = await Get<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
+        return await ask(shop);
+    }
+
+    public static ToolForm Form(string name = "W7", string serial = "S-71") => new()
+    {
+        Name = name,
+        Serial = serial,
+        LowestMarked = "40",
+        Top = "200",
+        Graduation = "1",
+    };
+
+    /// <summary>Enters a click wrench of 40..200 N·m, calibrated good on a day.</summary>
+    public async Task<Domain.Tools.ToolId> WrenchAsync(string name = "W7", DateOnly? calibrated = null)
+    {
+        var form = Form(name, $"S-{name}");
+        Assert.True((await Get<ToolShelf>().SaveAsync(form)).Recorded);
+        var day = calibrated ?? Today.AddMonths(-2);
+        await CalibrateAsync(form.Id, day, null, "40", "110", "200");
+        return form.Id;
+    }
+
+    /// <summary>Enters a calibration with these readings at 40, 110 and 200.</summary>
+    public async Task CalibrateAsync(Domain.Tools.ToolId id, DateOnly day, string[]? found, params string[] left)
+    {
+        var calibration = new CalibrationForm { Date = day, Due = day.AddYears(1), Certificate = "Bench 4, 12" };
+        string[] sets = ["40", "110", "200"];
+        for (var i = 0; i < sets.Length; i++)
+        {
+            calibration.Points.Add(new() { Set = sets[i], Found = found?[i] ?? "", Left = left[i] });
+        }
+
+        var shelf = Get<ToolShelf>();
+        var answer = await shelf.CalibrateAsync(id, calibration.Command, calibration.ToCalibration(shelf.Find(id)!.Tool));
+        Assert.True(answer.Recorded, answer.NotSaved ?? string.Join(" ", answer.Reasons));
+    }
+
+    /// <summary>Puts entries into a logbook as the program would have written them.</summary>
+    public async Task WriteAsync(LogbookId logbook, params Entry[] entries)
+    {
+        var result = await Get<LogbookWriter>().RunAsync(
+            new CommandId(Guid.NewGuid()),
+            new byte[32],
+            new Stamp(Technician, Technician, tablet),
+            reader =>
+            {
+                reader.Head(logbook);
+                return new Decision.Accept(
+                    [.. entries.Select(entry => (Entry: entry, Written: EntryCodec.Encode(entry))).Select(e =>
+                        new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, EntryCodec.KeysOf(e.Entry)))],
+                    [],
+                    default);
+            },
+            CancellationToken.None);
+        Assert.IsType<RunResult.Saved>(result);
+    }
+
+    public void Dispose()
+    {
+        own?.Dispose();
+        SqliteConnection.ClearAllPools();
+        folder.Delete(recursive: true);
+    }
+
+    private static Person Person(PersonId id, string name, Right[] rights)
+    {
+        var person = new Person { Id = id, Name = name, Initials = name[..2].ToUpperInvariant(), PinHash = "" };
+        person.Touch(null, Noon.UtcDateTime);
+        person.Rights.AddRange(rights.Select(right => new PersonRight
+        {
+            Id = Guid.NewGuid(),
+            PersonId = id,
+            Right = right,
+            From = Today.AddDays(-1),
+        }));
+        return person;
+    }
+
+    public sealed class FakeCircuit : AuthenticationStateProvider
+    {
+        public ClaimsPrincipal User { get; set; } = new(new ClaimsIdentity());
+
+        public override Task<AuthenticationState> GetAuthenticationStateAsync() => Task.FromResult(new AuthenticationState(User));
+    }
+}

@@ -1,0 +1,77 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Web.Components.TorqueTools;
+
+namespace ShopJobs.Web.Tests.TorqueTools;
+
+public sealed class ToolFormValidatorTests
+{
+    [Fact]
+    public void A_whole_form_is_accepted() => Assert.Empty(Wrong(ToolBench.Form()));
+
+    [Fact]
+    public void Comma_and_point_are_both_decimal_marks()
+    {
+        var form = ToolBench.Form();
+        (form.LowestMarked, form.Top, form.Graduation, form.ClassDeviation) = ("2,5", "12.5", "0,1", "3,5 %");
+
+        Assert.Empty(Wrong(form));
+    }
+
+    [Theory]
+    [InlineData("", "Nothing entered")]
+    [InlineData("-5", "has a sign")]
+    [InlineData("0", "above 0")]
+    [InlineData("1e3", "exponent")]
+    [InlineData("999999999", "more than any hand tool reaches")]
+    [InlineData("12345678901", "more than 9 digits")]
+    [InlineData("1.234,5", "comma and a point")]
+    [InlineData("30 lbf·ft", "the tool is in N·m")]
+    [InlineData("<script>alert(1)</script>", "does not start with a number")]
+    public void A_bad_figure_is_told_in_plain_words(string typed, string says)
+    {
+        var form = ToolBench.Form();
+        form.LowestMarked = typed;
+
+        Assert.Contains(Wrong(form), wrong => wrong.Contains(says, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("200", "200", "1", "above the lowest")]
+    [InlineData("40", "45", "10", "not wider than the whole range")]
+    public void Figures_that_cannot_be_one_tool_are_refused(string lowest, string top, string graduation, string says)
+    {
+        var form = ToolBench.Form();
+        (form.LowestMarked, form.Top, form.Graduation) = (lowest, top, graduation);
+
+        Assert.Contains(says, Assert.Single(Wrong(form)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("four")]
+    [InlineData("-4")]
+    [InlineData("0")]
+    [InlineData("40")]
+    public void A_bad_limit_is_refused(string typed)
+    {
+        var form = ToolBench.Form();
+        form.ClassDeviation = typed;
+
+        Assert.Contains("percent", Assert.Single(Wrong(form)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Name_and_serial_are_asked_for_and_bounded()
+    {
+        var form = ToolBench.Form(" \u0007 ", new string('x', 61));
+        form.Unit = (TorqueUnit)99;
+
+        var fields = new ToolFormValidator().Validate(form).Errors.Select(error => error.PropertyName).ToList();
+
+        Assert.Contains(nameof(ToolForm.Name), fields);
+        Assert.Contains(nameof(ToolForm.Serial), fields);
+        Assert.Contains(nameof(ToolForm.Unit), fields);
+    }
+
+    private static IReadOnlyList<string> Wrong(ToolForm form) =>
+        [.. new ToolFormValidator().Validate(form).Errors.Select(error => error.ErrorMessage)];
+}

@@ -1,0 +1,133 @@
+using Bunit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.TorqueTools;
+
+namespace ShopJobs.Web.Tests.TorqueTools;
+
+public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
+{
+    private readonly ToolBench bench = new();
+
+    public ToolPagesTests() => bench.Register(Services);
+
+    Task IAsyncLifetime.InitializeAsync() => bench.OpenAsync(Services);
+
+    async Task IAsyncLifetime.DisposeAsync()
+    {
+        await DisposeAsync();
+        bench.Dispose();
+    }
+
+    [Fact]
+    public void Without_tools_the_list_says_how_one_gets_here()
+    {
+        Assert.Contains("No torque tool yet", Render<ToolsPage>().Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Each_tool_shows_word_and_shape_and_changes_while_it_is_looked_at()
+    {
+        var wrench = await bench.WrenchAsync();
+        var page = Render<ToolsPage>();
+        Assert.Equal("in date", page.Find(".tool-sign-words").TextContent.Trim());
+        var shape = page.Find(".tool-sign svg").InnerHtml;
+
+        await bench.Get<ToolShelf>().TakeOutAsync(wrench, new CommandId(Guid.NewGuid()), "Dropped");
+
+        page.WaitForAssertion(() => Assert.Equal("out of use", page.Find(".tool-sign-words").TextContent.Trim()));
+        Assert.NotEqual(shape, page.Find(".tool-sign svg").InnerHtml);
+    }
+
+    [Fact]
+    public async Task Dropped_is_one_tap_for_anybody()
+    {
+        var wrench = await bench.WrenchAsync();
+        await bench.SignInAsync(bench.Technician);
+        var page = Render<ToolPage>(parameters => parameters.Add(tool => tool.Id, wrench.Value));
+        Assert.DoesNotContain("Raise doubt", page.Markup, StringComparison.Ordinal);
+
+        await page.FindAll("button").Single(button => button.TextContent == "DROPPED").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Contains("W7 is out of use", page.Find("[role=status]").TextContent, StringComparison.Ordinal));
+        Assert.True(bench.Get<ToolShelf>().Find(wrench)!.State.OutOfUseBy > 0);
+    }
+
+    [Fact]
+    public async Task A_doubt_asks_for_a_reason()
+    {
+        var wrench = await bench.WrenchAsync();
+        var page = Render<ToolPage>(parameters => parameters.Add(tool => tool.Id, wrench.Value));
+        await page.FindAll("button").Single(button => button.TextContent == "Raise doubt").ClickAsync(new());
+
+        await page.Find("form").SubmitAsync(new());
+        Assert.Contains("Write the reason", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(bench.Get<ToolShelf>().Find(wrench)!.State.Doubts);
+
+        await page.Find("textarea").InputAsync(new ChangeEventArgs { Value = "Clicks late <b>" });
+        await page.Find("form").SubmitAsync(new());
+
+        page.WaitForAssertion(() => Assert.Contains("its work is in doubt", page.Find(".tool-sign-words").TextContent, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_was_typed_as_markup_is_shown_as_text()
+    {
+        var form = ToolBench.Form("<i>W7</i>", "<script>alert(1)</script>");
+        await bench.Get<ToolShelf>().SaveAsync(form);
+
+        var page = Render<ToolPage>(parameters => parameters.Add(tool => tool.Id, form.Id.Value));
+
+        Assert.Equal("<i>W7</i>", page.Find("h1").TextContent);
+        Assert.Empty(page.FindAll("script, i"));
+    }
+
+    [Fact]
+    public async Task A_bad_reading_is_told_and_nothing_typed_is_lost()
+    {
+        var wrench = await bench.WrenchAsync();
+        var page = Render<CalibrationPage>(parameters => parameters.Add(tool => tool.Id, wrench.Value));
+        await page.Find("#certificate").InputAsync(new ChangeEventArgs { Value = "Bench 4, 13" });
+        await page.Find("#left-0").InputAsync(new ChangeEventArgs { Value = "forty" });
+        await page.Find("form").SubmitAsync(new());
+
+        Assert.Contains("does not start with a number", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Bench 4, 13", page.Find("#certificate").GetAttribute("value"));
+        Assert.Equal("forty", page.Find("#left-0").GetAttribute("value"));
+        Assert.Single(bench.Get<ToolShelf>().Find(wrench)!.State.Calibrations);
+    }
+
+    [Fact]
+    public async Task A_reading_says_at_once_what_the_tool_delivers_and_what_will_follow()
+    {
+        var wrench = await bench.WrenchAsync();
+        var page = Render<CalibrationPage>(parameters => parameters.Add(tool => tool.Id, wrench.Value));
+        await page.Find("#certificate").InputAsync(new ChangeEventArgs { Value = "Bench 4, 13" });
+        await page.Find("#found-0").InputAsync(new ChangeEventArgs { Value = "36,4" });
+
+        Assert.Contains("+9.9 %: delivers 9 % too little", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("is in doubt, on every car", page.Find(".preview").TextContent, StringComparison.Ordinal);
+
+        await page.Find("form").SubmitAsync(new());
+
+        Assert.EndsWith($"/tools/{wrench.Value}", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+        Assert.True(bench.Get<ToolShelf>().Find(wrench)!.Standing.WorkInDoubt);
+    }
+
+    [Fact]
+    public async Task A_refused_tool_keeps_its_form()
+    {
+        await bench.WrenchAsync();
+        var page = Render<ToolFormPage>();
+        foreach (var (field, value) in new[] { ("#name", "w7"), ("#serial", "S-8"), ("#lowest", "20"), ("#top", "100"), ("#graduation", "0,5") })
+        {
+            await page.Find(field).ChangeAsync(new ChangeEventArgs { Value = value });
+        }
+
+        await page.Find("form").SubmitAsync(new());
+
+        page.WaitForAssertion(() => Assert.Contains("Another tool is called w7", page.Find("[role=alert]").TextContent, StringComparison.Ordinal));
+        Assert.Equal("0,5", page.Find("#graduation").GetAttribute("value"));
+    }
+}
