@@ -26,8 +26,8 @@ internal sealed class PersonCookieEvents(
         var present = tablet is null ? null : await sessions.CheckAsync(context.Principal!, touch, http.RequestAborted);
         if (present is null || present.Tablet != tablet!.Id)
         {
+            // The cookie stays: a locked session can be woken, and an ended one is worth nothing.
             context.RejectPrincipal();
-            await http.SignOutAsync(PersonClaims.Scheme);
         }
     }
 

@@ -75,6 +75,28 @@ public sealed class SessionBook(
         return new Present(found.Session.PersonId, found.Name, found.Initials, found.Session.TabletId, id, rights);
     }
 
+    /// <summary>Whose session this is, awake or locked for idleness; null when it has ended or is another tablet's.</summary>
+    internal async Task<Person?> AsleepAsync(ClaimsPrincipal user, DeviceId tablet, CancellationToken cancellation)
+    {
+        var id = PersonClaims.SessionOf(user);
+        var oldest = clock.Now - rules.Value.Longest;
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await (
+            from session in shop.Sessions
+            join person in shop.People on session.PersonId equals person.Id
+            where session.Id == id && session.TabletId == tablet && session.EndedAt == null && session.StartedAt > oldest && person.Active
+            select person).AsNoTracking().SingleOrDefaultAsync(cancellation);
+    }
+
+    internal async Task WakeAsync(ClaimsPrincipal user, CancellationToken cancellation)
+    {
+        var id = PersonClaims.SessionOf(user);
+        var now = clock.Now;
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        await shop.Sessions.Where(row => row.Id == id && row.EndedAt == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(row => row.LastSeenAt, now), cancellation);
+    }
+
     public async Task EndAsync(ClaimsPrincipal user, CancellationToken cancellation = default)
     {
         if (PersonClaims.SessionOf(user) is not { } id)

@@ -76,6 +76,7 @@ internal static class ShopHost
         app.UseShopLog();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseUploadLimit();
+        app.UseOutOfDateForm();
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseRateLimiter();

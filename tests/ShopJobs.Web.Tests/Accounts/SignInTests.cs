@@ -166,6 +166,7 @@ public sealed class SignInTests : IDisposable
         var answer = await tablet.PostAsync("/sign-in", ("_handler", "sign-in"), ("Form.Name", "Edda"), ("Form.Pin", DemoPeople.Lead.Pin));
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.Status);
+        Assert.Equal("This page was out of date", answer.Heading);
         Assert.DoesNotContain("shop.person", tablet.Cookies.Keys);
     }
 

@@ -39,6 +39,7 @@ public sealed class OpenShop : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
+        builder.UseEnvironment("Production");
         builder.UseSetting(DataFolder.Setting, folder.FullName);
         builder.UseSetting("Serilog:MinimumLevel:Default", "Error");
         foreach (var (key, value) in Settings)

@@ -8,7 +8,7 @@ public static class AskSignature
 {
     private static readonly DialogOptions Options = new()
     {
-        MaxWidth = MaxWidth.Small,
+        MaxWidth = MaxWidth.Medium,
         FullWidth = true,
         BackdropClick = false,
         CloseOnEscapeKey = true,
