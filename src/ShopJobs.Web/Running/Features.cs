@@ -14,7 +14,7 @@ internal static class Features
 {
     internal static IServiceCollection AddFeatures(this IServiceCollection services)
     {
-        services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>();
+        services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoWork>();
         services.AddScoped<CarsDesk>();
         services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();

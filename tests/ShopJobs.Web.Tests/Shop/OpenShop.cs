@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Data.Sqlite;
@@ -47,7 +48,9 @@ public sealed class OpenShop : WebApplicationFactory<Program>
             builder.UseSetting(key, value);
         }
 
-        builder.ConfigureTestServices(services => services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Time)));
+        builder.ConfigureTestServices(services => services
+            .Replace(ServiceDescriptor.Singleton<TimeProvider>(Time))
+            .Configure<PasswordHasherOptions>(options => options.IterationCount = 1_000));
     }
 
     protected override void Dispose(bool disposing)

@@ -18,6 +18,7 @@ public sealed class FirstStartDesk(
     TimeProvider time,
     IPasswordHasher<Person> hasher,
     DemoShop demo,
+    DemoWork work,
     Listening listening)
 {
     public async Task<bool> IsNeededAsync(CancellationToken cancellation = default)
@@ -38,7 +39,13 @@ public sealed class FirstStartDesk(
         }
 
         var facts = new ShopFacts(DemoShop.Name, TimeZoneInfo.FindSystemTimeZoneById(DemoShop.Zone), Demo: true);
-        return await OpenAsync(http, facts, "First tablet", (shop, today, at) => demo.Furnish(shop, today, at));
+        var notOpened = await OpenAsync(http, facts, "First tablet", (shop, today, at) => demo.Furnish(shop, today, at));
+        if (notOpened is null)
+        {
+            await work.RunAsync();
+        }
+
+        return notOpened;
     }
 
     /// <summary>Opens an empty shop with its first lead; null, or why not.</summary>

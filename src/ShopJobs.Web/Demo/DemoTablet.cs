@@ -1,0 +1,100 @@
+using System.Security.Claims;
+using System.Security.Cryptography;
+using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Demo;
+
+/// <summary>
+/// The tablet at which the demo shop's invented people do what is in its book. They sign in, sign with their PINs and are
+/// judged by the same desks as everybody; no browser ever holds this tablet's token, and it is revoked at the end.
+/// </summary>
+internal sealed class DemoTablet(
+    IDbContextFactory<ShopDbContext> database, SessionBook sessions, PinCheck pins, CarDesk cars, ShopClock clock, IReadOnlyDictionary<string, PersonId> people)
+{
+    private readonly Circuit circuit = new();
+    private Tablet? tablet;
+
+    /// <summary>Who sits at it.</summary>
+    public WhoIsHere Here { get; private set; } = default!;
+
+    /// <summary>A person sits down; enrols the tablet the first time.</summary>
+    public async Task SitDownAsync(DemoPeople.DemoPerson person)
+    {
+        tablet ??= await EnrolAsync();
+        circuit.User = PersonClaims.Of(await sessions.OpenAsync(people[person.Name], tablet.Id), person.Name);
+        Here = new WhoIsHere(circuit, sessions);
+    }
+
+    /// <summary>A command nobody signs. Throws when it is not recorded.</summary>
+    public async Task<DeskAnswer> DoAsync(
+        CarId car, Command command, IReadOnlyList<NewContent>? contents = null, Action<SqliteTransaction>? rows = null) => Expect(
+            await cars.RunAsync(car, new CommandId(Guid.NewGuid()), await PresentAsync(), command, contents, rows), command.GetType().Name);
+
+    /// <summary>A signed command. The proof covers a note that nothing but the demo's script was shown.</summary>
+    public async Task SignAsync(CarId car, DemoPeople.DemoPerson signer, Func<string, Command> of)
+    {
+        var digest = ShownDigest.Of("Demo shop", ["Invented work, signed by the script that furnishes the demo shop."]);
+        var id = new CommandId(Guid.NewGuid());
+        var desk = new SignatureDesk(Here, pins, database, clock);
+        var proof = await desk.VerifyAsync(people[signer.Name], signer.Pin, id, digest) switch
+        {
+            SignatureAnswer.Signed signed => signed.Proof,
+            SignatureAnswer.Refused refused => throw new InvalidOperationException($"The demo shop's {signer.Name} could not sign: {refused.Words}"),
+            var other => throw new InvalidOperationException($"Unknown answer {other.GetType().Name}."),
+        };
+        var shown = Convert.ToHexStringLower(digest);
+        var command = of(shown);
+        Expect(await cars.SignAsync(car, proof, shown, command), command.GetType().Name);
+    }
+
+    /// <summary>Everybody leaves and the tablet is revoked.</summary>
+    public async Task PutAwayAsync()
+    {
+        await sessions.EndAsync(circuit.User);
+        await using var shop = await database.CreateDbContextAsync();
+        var row = await shop.Tablets.SingleAsync(row => row.Id == tablet!.Id);
+        (row.RevokedAt, row.RevokedBy) = (clock.Now, row.EnrolledBy);
+        await shop.SaveChangesAsync();
+    }
+
+    public static DeskAnswer Expect(DeskAnswer answer, string what) => answer.Recorded
+        ? answer
+        : throw new InvalidOperationException(
+            $"The demo shop could not {what}: {answer.NotSaved}{string.Join("; ", answer.Reasons.Select(reason => $"{reason.Words}, {reason.Next}"))}");
+
+    public async Task<Present> PresentAsync() =>
+        await Here.ActingAsync() ?? throw new InvalidOperationException("Nobody sits at the demo shop's tablet.");
+
+    private async Task<Tablet> EnrolAsync()
+    {
+        var lead = people[DemoPeople.Lead.Name];
+        var made = new Tablet
+        {
+            Id = new DeviceId(Guid.NewGuid()),
+            Name = "Demo script, invented work",
+            TokenHash = SHA256.HashData(RandomNumberGenerator.GetBytes(32)),
+            EnrolledBy = lead,
+            EnrolledAt = clock.Now,
+        };
+        await using var shop = await database.CreateDbContextAsync();
+        shop.Tablets.Add(made);
+        await shop.SaveChangesAsync();
+        return made;
+    }
+
+    private sealed class Circuit : AuthenticationStateProvider
+    {
+        public ClaimsPrincipal User { get; set; } = new(new ClaimsIdentity());
+
+        public override Task<AuthenticationState> GetAuthenticationStateAsync() => Task.FromResult(new AuthenticationState(User));
+    }
+}

@@ -1,0 +1,60 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.TorqueTools;
+
+namespace ShopJobs.Web.Demo;
+
+/// <summary>The invented torque tools of the demo shop, entered and calibrated as the lead would.</summary>
+internal static class DemoTools
+{
+    private static readonly DemoTool[] All =
+    [
+        new("W3", "NB-0311", ToolKind.Click, "5", "25", "0.1", MonthsAgo: [2], ["5", "15", "25"], ["5.1", "15.1", "25.3"]),
+        new("W5", "NB-0542", ToolKind.Click, "20", "100", "0.5", MonthsAgo: [24, 12], ["20", "60", "100"], ["20.2", "60.6", "100.5"]),
+        new("W7", "NB-0727", ToolKind.Click, "40", "200", "1", MonthsAgo: [14, 3], ["40", "110", "200"], ["40.4", "110.9", "201.5"]),
+        new("W8", "NB-0809", ToolKind.Indicating, "20", "200", "0.1", MonthsAgo: [5], ["20", "120", "200"], ["20.1", "120.6", "199.2"]),
+        new("W9", "NB-0930", ToolKind.Click, "100", "500", "2", MonthsAgo: [13], ["100", "300", "500"], ["101", "302", "497"]),
+    ];
+
+    /// <summary>Enters them; W9 is past its calibration, W5 is due soon. Gives their ids by name.</summary>
+    public static async Task<IReadOnlyDictionary<string, ToolId>> EnterAsync(ToolShelf shelf, DateOnly today)
+    {
+        var ids = new Dictionary<string, ToolId>();
+        foreach (var tool in All)
+        {
+            var form = new ToolForm
+            {
+                Name = tool.Name,
+                Serial = tool.Serial,
+                Kind = tool.Kind,
+                LowestMarked = tool.Lowest,
+                Top = tool.Top,
+                Graduation = tool.Graduation,
+            };
+            DemoTablet.Expect(await shelf.SaveAsync(form), $"enter {tool.Name}");
+            foreach (var months in tool.MonthsAgo)
+            {
+                var calibration = CalibrationOf(tool, shelf.Find(form.Id)!.Tool, today.AddMonths(-months).AddDays(12));
+                DemoTablet.Expect(await shelf.CalibrateAsync(form.Id, new CommandId(Guid.NewGuid()), calibration, default), $"calibrate {tool.Name}");
+            }
+
+            ids.Add(tool.Name, form.Id);
+        }
+
+        return ids;
+    }
+
+    private static Calibration CalibrationOf(DemoTool demo, TorqueTool tool, DateOnly day)
+    {
+        var form = new CalibrationForm { Date = day, Due = day.AddYears(1), Certificate = $"Demo bench, invented, {demo.Serial}-{day:yyMM}" };
+        foreach (var (set, left) in demo.Sets.Zip(demo.Left))
+        {
+            form.Points.Add(new CalibrationForm.PointRow { Set = set, Found = left, Left = left });
+        }
+
+        return form.ToCalibration(tool);
+    }
+
+    private sealed record DemoTool(
+        string Name, string Serial, ToolKind Kind, string Lowest, string Top, string Graduation, int[] MonthsAgo, string[] Sets, string[] Left);
+}

@@ -1,0 +1,105 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Demo;
+
+/// <summary>
+/// Fills the demo shop's book: tools, register, procedures and work on the cars, all by the same commands people give.
+/// Everything in it is invented; nothing is written into a logbook past the desks.
+/// </summary>
+public sealed class DemoWork(
+    IDbContextFactory<ShopDbContext> database,
+    SessionBook sessions,
+    PinCheck pins,
+    CarDesk cars,
+    ToolDesk tools,
+    LogbookSnapshots snapshots,
+    ProcedureImport import,
+    ProcedureShelf shelf,
+    ShopClock clock)
+{
+    private static readonly DemoPeople.DemoPerson Technician = DemoPeople.Chassis;
+    private static readonly DemoPeople.DemoPerson Second = DemoPeople.Engines;
+    private static readonly CarCondition[] WheelUp = [new("stand", "wheel-up"), new("hub", "held"), new("steering", "straight"), new("engine", "cold")];
+
+    /// <summary>Works through it. Called once, right after the demo shop's people and cars were entered.</summary>
+    public async Task RunAsync()
+    {
+        var people = await NamedAsync(shop => shop.People.ToDictionaryAsync(person => person.Name, person => person.Id));
+        var carIds = await NamedAsync(shop => shop.Cars.ToDictionaryAsync(car => car.Name, car => car.Id));
+        var report = await import.ImportAsync(SeedDocuments.All, people[DemoPeople.Lead.Name]);
+        if (!report.IsTaken)
+        {
+            throw new InvalidOperationException("The demo shop's documents do not load: " + string.Join("; ", report.Documents.Select(document => document.Words)));
+        }
+
+        var register = (await shelf.CurrentRegisterAsync())!;
+        var procedures = (await shelf.CurrentAsync()).ToDictionary(shelved => shelved.Row.Code);
+        var tablet = new DemoTablet(database, sessions, pins, cars, clock, people);
+        await tablet.SitDownAsync(DemoPeople.Lead);
+        var wrenches = await DemoTools.EnterAsync(new ToolShelf(database, snapshots, tools, tablet.Here, clock), clock.Today);
+        var jobs = new DemoJobs(tablet, code => (procedures[code].Document.Value!, procedures[code].Row.Digest), register.Digest, clock.Now);
+
+        await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P3", "Studs instead of wheel bolts, before the hill climb.", people[Technician.Name]);
+        await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P5", "Track wheels on.", people[Second.Name]);
+        var orange = await jobs.StartAsync(carIds[DemoCars.Orange.Name], "P5", "Change to the wet-weather wheels.", people[Technician.Name]);
+        var white = await jobs.StartAsync(carIds[DemoCars.White.Name], "P5", "New tyres fitted; put the wheels back on.", people[Technician.Name]);
+
+        await tablet.SitDownAsync(Technician);
+        var wheels = procedures["P5"].Document.Value!;
+        await InTheMiddleAsync(new DemoWheels(tablet, cars, carIds[DemoCars.Orange.Name], orange, wheels, Technician, wrenches["W7"]));
+        await ToTheRoadAsync(new DemoWheels(tablet, cars, carIds[DemoCars.White.Name], white, wheels, Technician, wrenches["W7"]));
+        await tablet.SignAsync(carIds[DemoCars.White.Name], DemoPeople.Lead, shown => new Release(ReleaseKind.Road, 48_210, null, shown));
+        await tablet.PutAwayAsync();
+    }
+
+    /// <summary>One wheel at its first stage, the next interrupted: its third nut was pulled with the wrench left at the final value.</summary>
+    private static async Task InTheMiddleAsync(DemoWheels wheels)
+    {
+        await wheels.StandAsync(WheelUp);
+        await wheels.FitAsync("front-left");
+        await wheels.PullAllAsync("front-left", 1);
+        await wheels.ConfirmAsync("stage-50", "front-left");
+        await wheels.FitAsync("front-right");
+        await wheels.PullAsync("front-right", 1, 2);
+        await wheels.PullAsync("front-right", 1, 2, new EnteredTorque(110, TorqueUnit.NewtonMetre));
+    }
+
+    /// <summary>Four wheels to the end, witnessed; the re-torque after the drive is still owed.</summary>
+    private static async Task ToTheRoadAsync(DemoWheels wheels)
+    {
+        await wheels.StandAsync(WheelUp);
+        foreach (var place in DemoWheels.Places)
+        {
+            await wheels.FitAsync(place);
+            await wheels.PullAllAsync(place, 1);
+            await wheels.ConfirmAsync("stage-50", place);
+        }
+
+        await wheels.StandAsync(new CarCondition("stand", "tyre-on-ground"));
+        await wheels.ConfirmAsync("lower", null);
+        foreach (var place in DemoWheels.Places)
+        {
+            await wheels.PullAllAsync(place, 2);
+            await wheels.WitnessAsync(place, 2, Second);
+            await wheels.ConfirmAsync("final", place);
+        }
+
+        await wheels.StandAsync(new CarCondition("stand", "on-wheels"), new CarCondition("hub", "free"));
+    }
+
+    private async Task<T> NamedAsync<T>(Func<ShopDbContext, Task<T>> ask)
+    {
+        await using var shop = await database.CreateDbContextAsync();
+        return await ask(shop);
+    }
+}
