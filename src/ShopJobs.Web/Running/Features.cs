@@ -17,6 +17,7 @@ internal static class Features
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoWork>();
         services.AddScoped<CarsDesk>();
         services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
+        services.AddScoped<CarSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();

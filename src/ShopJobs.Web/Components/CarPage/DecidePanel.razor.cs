@@ -1,0 +1,124 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.CarPage;
+
+/// <summary>Shows what holds a position and takes a decision. Whether it may be decided so is the domain's to say.</summary>
+public sealed partial class DecidePanel
+{
+    private static readonly ContentDigest Given = ContentDigest.Of([], []);
+    private List<string> happened = [];
+    private List<HoldPoint> aboutMe = [];
+    private Disposition? decided;
+    private Disposition? chosen;
+    private RiskClass risk;
+    private string reason = "";
+    private string acceptance = "";
+
+    [Parameter, EditorRequired]
+    public CarReading Reading { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public JointPosition Position { get; set; }
+
+    [Parameter]
+    public IReadOnlyDictionary<PersonId, string> Names { get; set; } = new Dictionary<PersonId, string>();
+
+    /// <summary>What was written with the entries that hold it, by number.</summary>
+    [Parameter]
+    public IReadOnlyDictionary<long, string> Texts { get; set; } = new Dictionary<long, string>();
+
+    [Parameter]
+    public EventCallback<HoldDecision> OnDecide { get; set; }
+
+    private bool IsUndecided { get; set; }
+
+    private string? missing => Typed.Clean(reason).Length == 0 ? "Type why first."
+        : chosen is { } choice && Against(choice) is [var first, ..] ? $"{first.Words}: {first.Next}."
+        : null;
+
+    protected override void OnParametersSet()
+    {
+        var book = Reading.State.Of(Position);
+        risk = book.Last?.Fact.Spec.Risk ?? Opening.GroupOn(Reading.State, Reading.Now, Position)?.Group.Risk ?? RiskClass.A;
+        var refused = Refusals(Reading.Now, Disposition.Replace);
+        IsUndecided = !refused.Exists(point => point.Reason is HoldReason.NothingToDecide or HoldReason.UnknownPosition);
+        decided = book.Holds.FindLast(hold => hold.Decision is not null)?.Decision;
+        aboutMe = [.. refused.Where(point => point.Reason is HoldReason.OwnWork or HoldReason.NoRight)];
+        happened =
+        [
+            .. book.Holds.Select(hold => Line(book, hold)),
+            .. Judging.DoubtsOn(book, Reading.Now.Tool).Select(found => found.Doubt.Tool).Distinct()
+                .Select(tool => $"Tightened with {JointLineWords.ToolName(Reading, tool)}, which is in doubt since its last good calibration."),
+            .. OtherSpecifications.OfRunningJobs(Reading.State, Reading.Now, book)
+                .Select(pull => $"Entry {pull.Number.ToString(CultureInfo.InvariantCulture)}, {pull.Value}, was made for another job and does not pass what the running one asks."),
+            risk.Words(),
+        ];
+    }
+
+    private string Line(PositionBook book, Hold hold)
+    {
+        var what = book.Pulls.Find(pull => pull.Number == hold.Number) is { } pull
+            ? $" {JointLineWords.Of(pull.Fact.Kind)} {pull.Value}, {JointLineWords.ToolName(Reading, pull.Fact.Tool)}, stage {Number(pull.Fact.Stage)}/{Number(pull.Fact.Spec.Stages)}; permitted {Limits(pull.Fact.Spec)}."
+            : "";
+        var decision = hold.Decision is { } made ? $" Decided: {JointLineWords.Of(made)}." : "";
+        var said = Texts.TryGetValue(hold.Number, out var text) ? $" “{text}”" : "";
+        return $"{Clock.Words(hold.At)}, {Names.GetValueOrDefault(hold.By, "somebody")}: {Words.Of(hold.Reason)}.{what}{said}{decision}";
+    }
+
+    private static string Limits(SpecificationInForce spec) =>
+        string.Create(CultureInfo.InvariantCulture, $"{spec.Minimum:0.##}..{spec.Maximum:0.##} N·m");
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static string NextWords(Disposition disposition) => disposition switch
+    {
+        Disposition.Replace => "Back it off, fit new hardware, redo it.",
+        Disposition.Rework => "Back it off, inspect it, redo it.",
+        _ => "Go on with the work.",
+    };
+
+    private static string Means(Disposition disposition) => disposition switch
+    {
+        Disposition.UseAsIs => "It stays as it is. The customer is told.",
+        Disposition.Rework => "Back off, inspect, tighten again with the same hardware.",
+        _ => "Back off, new hardware, tighten again.",
+    };
+
+    // Only a written acceptance can still be given; every other reason shuts the option.
+    private static bool IsFinal(HoldPoint point) => point.Reason != HoldReason.AcceptanceMissing;
+
+    private List<HoldPoint> Against(Disposition disposition) =>
+        Refusals(Reading.Now with { Person = default, Rights = new HashSet<Right> { Right.Decide } }, disposition);
+
+    private List<HoldPoint> Refusals(Circumstances who, Disposition disposition)
+    {
+        var accepted = disposition == Disposition.UseAsIs && Typed.Clean(acceptance).Length > 0;
+        var command = new DecideHold(Position, disposition, Given, accepted ? Given : null, "");
+        return Reading.State.Decide(command, who) is Verdict.Refused refused ? [.. refused.Reasons] : [];
+    }
+
+    private Task DecideAsync()
+    {
+        if (chosen is not { } choice || missing is not null)
+        {
+            return Task.CompletedTask;
+        }
+
+        var why = Typed.Clean(reason);
+        var written = choice == Disposition.UseAsIs ? Typed.Clean(acceptance) : "";
+        List<string> shown = [.. happened, $"Decision: {JointLineWords.Of(choice)}", $"Why: {why}"];
+        if (written.Length > 0)
+        {
+            shown.Add($"Written acceptance: {written}");
+        }
+
+        return OnDecide.InvokeAsync(new HoldDecision(choice, why, written, shown));
+    }
+}

@@ -1,0 +1,87 @@
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.CarPage;
+
+/// <summary>One joint of one car. OPEN is one tap; what it does is written beside it before.</summary>
+public sealed partial class JointPanel
+{
+    private readonly HashSet<JointPosition> only = [];
+    private List<(JointPosition Position, JointLook Look)> positions = [];
+    private OpeningConsequences? consequences;
+    private string? specification;
+    private string why = "";
+    private bool busy;
+
+    [Parameter, EditorRequired]
+    public CarReading Reading { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public Joint Joint { get; set; }
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<JointLine> History { get; set; } = [];
+
+    /// <summary>Reasons and findings by digest.</summary>
+    [Parameter]
+    public IReadOnlyDictionary<ContentDigest, string> Texts { get; set; } = new Dictionary<ContentDigest, string>();
+
+    [Parameter]
+    public IReadOnlyDictionary<PersonId, string> Names { get; set; } = new Dictionary<PersonId, string>();
+
+    [Parameter]
+    public EventCallback<(IReadOnlyList<JointPosition> Positions, string Why)> OnOpen { get; set; }
+
+    /// <summary>What a tap on OPEN opens: the chosen fasteners, or all that are not open.</summary>
+    private List<JointPosition> ToOpen => only.Count > 0
+        ? [.. only.OrderBy(position => position.Number)]
+        : [.. positions.Where(row => row.Look.State != PositionState.Open).Select(row => row.Position)];
+
+    private bool MayOpen => ToOpen.Count > 0;
+
+    private string OpenWords => consequences!.Opened.Positions is var opened && opened.Count(position => position.Joint == Joint) == positions.Count
+        ? Reading.Now.Name(Joint)
+        : $"{Reading.Now.Name(Joint)} {string.Join(", ", opened.Select(position => position.Number))}";
+
+    protected override void OnParametersSet()
+    {
+        var count = Reading.Now.Register.Kinds.TryGetValue(Joint.Key, out var kind)
+            ? kind.Positions
+            : Reading.State.Positions.Keys.Where(position => position.Joint == Joint).Max(position => position.Number);
+        positions = [.. Enumerable.Range(1, count).Select(Joint.At).Select(position => (position, JointLook.Of(Reading, position)))];
+        specification = Opening.GroupOn(Reading.State, Reading.Now, Joint.At(1)) is { Group: var group }
+            ? $"{group.Thread}, {group.Condition.Words()}, permitted {group.Final.Permitted}, {group.Risk.Words()}"
+            : null;
+        Foresee();
+    }
+
+    private void Toggle(JointPosition position)
+    {
+        if (!only.Remove(position))
+        {
+            only.Add(position);
+        }
+
+        Foresee();
+    }
+
+    private void Foresee() => consequences = MayOpen ? OpeningConsequences.Of(Reading.State, Reading.Now, ToOpen) : null;
+
+    private async Task OpenAsync()
+    {
+        if (busy)
+        {
+            return;
+        }
+
+        busy = true;
+        await OnOpen.InvokeAsync((ToOpen, Typed.Clean(why)));
+        (busy, why) = (false, "");
+        only.Clear();
+        Foresee();
+    }
+}

@@ -1,0 +1,82 @@
+using System.Text;
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Data.Jobs;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.CarPage;
+
+/// <summary>Everything about one car, on one page.</summary>
+public sealed partial class OneCarPage
+{
+    private IReadOnlyDictionary<JobId, Job> jobs = new Dictionary<JobId, Job>();
+    private IReadOnlyList<AssignedPerson> assigned = [];
+    private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
+    private IReadOnlyDictionary<long, Recorded> ended = new Dictionary<long, Recorded>();
+    private IReadOnlyList<JointLine> history = [];
+    private IReadOnlyDictionary<ContentDigest, string> texts = new Dictionary<ContentDigest, string>();
+    private string? done;
+
+    [SupplyParameterFromQuery(Name = "joint")]
+    private string? JointKey { get; set; }
+
+    [SupplyParameterFromQuery(Name = "place")]
+    private string? JointPlace { get; set; }
+
+    /// <summary>The joint that is looked at, when the address names one that the car has.</summary>
+    private Joint? Chosen => JointKey is { } key && JointPlace is { } place && Reading is { } reading
+        && (reading.Now.Register.Kinds.TryGetValue(key, out var kind)
+            ? kind.Places.Contains(place)
+            : reading.State.Positions.Keys.Any(position => position.Joint == new Joint(key, place)))
+        ? new Joint(key, place)
+        : null;
+
+    protected override void OnParametersSet() => ReadHistory();
+
+    protected override async Task ReloadAsync()
+    {
+        await base.ReloadAsync();
+        if (Reading is null)
+        {
+            return;
+        }
+
+        jobs = await Rows.JobsAsync(CarId);
+        assigned = await Rows.AssignedAsync(CarId);
+        names = await People.NamesAsync();
+        ended = Reading.State.Releases.Values.Select(release => release.VoidBy).Distinct()
+            .Select(number => Entries.Find(CarId, number)).OfType<Recorded>().ToDictionary(entry => entry.Number);
+        ReadHistory();
+    }
+
+    private void ReadHistory()
+    {
+        history = Reading is { } reading && Chosen is { } joint
+            ? JointHistory.Of(Entries.Read(CarId, reading.State.Number), joint)
+            : [];
+        texts = history.Count == 0 ? texts : Entries.Texts(history.SelectMany(line => JointLineWords.TextsOf(line.Recorded.Entry)));
+    }
+
+    private async Task DeclareAsync(CarCondition condition)
+    {
+        await RunAsync(new DeclareCondition([condition]));
+        done = $"{condition}.";
+    }
+
+    private async Task OpenAsync((IReadOnlyList<JointPosition> Positions, string Why) open)
+    {
+        var consequences = OpeningConsequences.Of(Reading!.State, Reading.Now, open.Positions);
+        var reason = open.Why.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(open.Why));
+        await RunAsync(new OpenPositions(open.Positions, null, reason?.Digest), reason is null ? [] : [reason]);
+        done = $"Open now: {string.Join("; ", OpeningWords.Lines(consequences, Reading.Now))}";
+    }
+
+    private async Task TakeAsync(DeskAnswer answer)
+    {
+        Answer = answer;
+        done = null;
+        await ReloadAsync();
+    }
+}

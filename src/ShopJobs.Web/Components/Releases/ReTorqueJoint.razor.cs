@@ -1,0 +1,72 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.Releases;
+
+/// <summary>Takes the re-torque of one joint. A set value is typed once for the joint, a reading for each fastener.</summary>
+public sealed partial class ReTorqueJoint
+{
+    private List<TorqueTool> tools = [];
+    private ToolId? tool;
+    private string value = "";
+    private string angle = "";
+    private string? problem;
+    private bool busy;
+
+    [Parameter, EditorRequired]
+    public CarReading Reading { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public DueJoint Due { get; set; } = default!;
+
+    [Parameter]
+    public EventCallback<RecordSettled> OnRecord { get; set; }
+
+    private string TitleId => $"due-{Due.Joint.Key.Replace('.', '-')}-{Due.Joint.Place}";
+
+    private JointPosition? Next => Due.Due is [var first, ..] ? first : null;
+
+    private TorqueTool? Tool => tools.Find(candidate => candidate.Id == tool);
+
+    private bool IsClick => Tool?.Kind == ToolKind.Click;
+
+    protected override void OnParametersSet() => tools =
+    [
+        .. Reading.Tools.Values.Where(candidate => candidate.OutOfUseBy == 0 && candidate.IsCalibratedOn(Reading.Now.Today))
+            .Select(candidate => candidate.Tool).OfType<TorqueTool>()
+            .Where(candidate => candidate.IsInRange(Due.Instance.Group.Final.Value))
+            .OrderBy(candidate => candidate.Name, StringComparer.OrdinalIgnoreCase),
+    ];
+
+    private async Task RecordAsync(JointPosition position, bool moved)
+    {
+        if (busy || Tool is not { Id: { } taken } chosen)
+        {
+            return;
+        }
+
+        if (!EnteredTorque.TryParse(value, chosen.Unit, out var entered, out problem))
+        {
+            return;
+        }
+
+        decimal? turned = decimal.TryParse(
+            angle.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees) ? degrees : null;
+        if (moved ? turned is not > 0 : angle.Trim().Length > 0)
+        {
+            problem = moved ? "Type by how many degrees it moved, for example 15." : "An angle is typed, so it moved: press MOVED, or clear the angle.";
+            return;
+        }
+
+        busy = true;
+        await OnRecord.InvokeAsync(new RecordSettled(
+            Due.Job, Due.Instance.Group.Id, [position], moved, moved ? turned : null,
+            IsClick ? TorqueKind.SettingConfirmed : TorqueKind.Reading, entered, taken));
+        (busy, angle, value) = (false, "", IsClick ? value : "");
+    }
+}

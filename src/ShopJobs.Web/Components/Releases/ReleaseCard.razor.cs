@@ -1,0 +1,123 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.CarPage;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Desk;
+using ReleaseCommand = ShopJobs.Domain.Logbook.Release;
+
+namespace ShopJobs.Web.Components.Releases;
+
+/// <summary>One release of one car. Reasons and terms are asked of the domain each time something changes.</summary>
+public sealed partial class ReleaseCard
+{
+    private static readonly ContentDigest Given = ContentDigest.Of([], []);
+    private IReadOnlyList<GatheredHold> reasons = [];
+    private Released? released;
+    private string odometer = "";
+    private string acceptance = "";
+
+    [Parameter, EditorRequired]
+    public CarReading Reading { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public ReleaseKind Kind { get; set; }
+
+    /// <summary>The entries that ended releases, by number.</summary>
+    [Parameter]
+    public IReadOnlyDictionary<long, Recorded> Ended { get; set; } = new Dictionary<long, Recorded>();
+
+    [Parameter]
+    public IReadOnlyDictionary<PersonId, string> Names { get; set; } = new Dictionary<PersonId, string>();
+
+    [Parameter]
+    public EventCallback<AskedRelease> OnRelease { get; set; }
+
+    private string TitleId => $"release-{Kind.ToString().ToLowerInvariant()}";
+
+    private bool Accepted => Typed.Clean(acceptance).Length > 0;
+
+    private bool NeedsAcceptance => Kind == ReleaseKind.Track
+        && (Accepted || reasons.Any(reason => reason.Reason == HoldReason.ReTorqueDue));
+
+    private string Stands => !Reading.State.Releases.TryGetValue(Kind, out var release) ? "Not released."
+        : release.VoidBy == 0 ? $"Released {Clock.Words(release.At)} by {Names.GetValueOrDefault(release.Person, "somebody")}."
+        : Ended.TryGetValue(release.VoidBy, out var entry) ? $"Released {Clock.Words(release.At)}; void from {Clock.Words(entry.At)}: {EndedBy.Words(entry, Reading.Now)}."
+        : "Released once; void.";
+
+    private List<string> Terms
+    {
+        get
+        {
+            if (released is null)
+            {
+                return ["Type the odometer first: the re-torque is due by distance."];
+            }
+
+            var terms = new List<string>
+            {
+                released.NotChecked == 0
+                    ? "Every joint of the register was made here."
+                    : Text($"{released.NotChecked} joints are as found: not checked by us."),
+            };
+            if (released.LapsesAtKm is { } km)
+            {
+                terms.Add(Text($"Lapses at {km:0.#} km") + (released.LapsesOn is { } day ? Text($" or after {day:d MMM yyyy}, whichever comes first") : "") + ": a re-torque is due by then.");
+            }
+
+            if (released.Closes.Count > 0)
+            {
+                terms.Add($"Ends {string.Join(", ", released.Closes.Select(job => Reading.State.Jobs[job].Fact.Procedure))}: all steps are signed.");
+            }
+
+            return terms;
+        }
+    }
+
+    protected override void OnParametersSet() => Ask();
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private void Ask()
+    {
+        reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted));
+        // What the release would say is what the domain would record, whoever signs.
+        var command = new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? Given : null, "");
+        var signer = Reading.Now with { Rights = new HashSet<Right> { Right.Release } };
+        released = Reading.State.Decide(command, signer) is Verdict.Accepted { Entries: [Released entry] } ? entry : null;
+    }
+
+    private void Accept(ChangeEventArgs change)
+    {
+        acceptance = change.Value as string ?? "";
+        Ask();
+    }
+
+    private void Read(ChangeEventArgs change)
+    {
+        odometer = change.Value as string ?? "";
+        Ask();
+    }
+
+    private Task ReleaseAsync()
+    {
+        if (released is null)
+        {
+            return Task.CompletedTask;
+        }
+
+        List<string> shown = [$"Release {Kind.Words()}: YES, nothing speaks against it", .. Terms];
+        if (released.OdometerKm is { } km)
+        {
+            shown.Insert(1, Text($"Odometer {km} km"));
+        }
+
+        if (Accepted)
+        {
+            shown.Add($"The customer's written acceptance: {Typed.Clean(acceptance)}");
+        }
+
+        return OnRelease.InvokeAsync(new AskedRelease(Kind, released.OdometerKm, Typed.Clean(acceptance), shown));
+    }
+}
