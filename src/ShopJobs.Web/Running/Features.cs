@@ -5,6 +5,7 @@ using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Web.Running;
@@ -21,6 +22,8 @@ internal static class Features
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
+        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>();
+        services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         return services;
     }
 }

@@ -5,6 +5,7 @@ using MudBlazor.Services;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components;
 using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Demo;
@@ -84,6 +85,7 @@ internal static class ShopHost
         app.MapStaticAssets().AllowAnonymous();
         app.MapHealthChecks("/healthz").AllowAnonymous();
         app.MapAccounts();
+        app.MapCustomerPages();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders
     }

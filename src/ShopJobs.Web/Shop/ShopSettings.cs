@@ -10,6 +10,7 @@ public sealed class ShopSettings(IDbContextFactory<ShopDbContext> database)
     private const string NameKey = "shop-name";
     private const string ZoneKey = "zone";
     private const string DemoKey = "demo";
+    private const string ContactKey = "contact";
 
     /// <summary>Until the first start has named it, the shop is called ShopJobs and keeps UTC.</summary>
     public ShopFacts Current { get; private set; } = new("ShopJobs", TimeZoneInfo.Utc, Demo: false);
@@ -21,7 +22,32 @@ public sealed class ShopSettings(IDbContextFactory<ShopDbContext> database)
         Current = new ShopFacts(
             rows.GetValueOrDefault(NameKey, Current.Name),
             rows.TryGetValue(ZoneKey, out var zone) ? TimeZoneInfo.FindSystemTimeZoneById(zone) : Current.Zone,
-            rows.GetValueOrDefault(DemoKey) == "yes");
+            rows.GetValueOrDefault(DemoKey) == "yes")
+        {
+            Contact = rows.GetValueOrDefault(ContactKey, ""),
+        };
+    }
+
+    /// <summary>Keeps how customers reach the shop for the next work summary.</summary>
+    public async Task RememberContactAsync(string contact, CancellationToken cancellation = default)
+    {
+        if (contact == Current.Contact)
+        {
+            return;
+        }
+
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        if (await shop.Settings.FindAsync([ContactKey], cancellation) is { } row)
+        {
+            row.Value = contact;
+        }
+        else
+        {
+            shop.Settings.Add(new ShopSetting { Key = ContactKey, Value = contact });
+        }
+
+        await shop.SaveChangesAsync(cancellation);
+        Current = Current with { Contact = contact };
     }
 
     /// <summary>Writes the first settings into a context the caller saves; call <see cref="LoadAsync"/> after that.</summary>

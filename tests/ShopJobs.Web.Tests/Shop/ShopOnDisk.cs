@@ -10,6 +10,7 @@ using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.People;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Running;
 using ShopJobs.Web.Shop;
 
@@ -32,7 +33,7 @@ public sealed class ShopOnDisk : IDisposable
         collection.AddShopData(new DataFolder(folder.FullName, folder.FullName));
         collection.AddSingleton<TimeProvider>(Time);
         collection.AddSingleton<Listening>().AddSingleton<ShopSettings>().AddSingleton<ShopClock>();
-        collection.AddAccounts(configuration).AddFeatures();
+        collection.AddDesks(new DataFolder(folder.FullName, folder.FullName)).AddAccounts(configuration).AddFeatures();
         collection.AddSingleton<AuthenticationStateProvider>(Circuit);
         services = collection.BuildServiceProvider();
     }
@@ -42,6 +43,8 @@ public sealed class ShopOnDisk : IDisposable
     public FakeCircuit Circuit { get; } = new();
 
     public DeviceId Tablet { get; private set; }
+
+    public IServiceProvider Services => services;
 
     public static async Task<ShopOnDisk> OpenAsync()
     {

@@ -26,7 +26,8 @@ public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, Signatur
     protected override async Task OnInitializedAsync()
     {
         var present = await here.LookingAsync();
-        people = [.. (await book.WithRightAsync(Request.Needs)).Where(person => !Request.NotThese.Contains(person.Id))];
+        people = [.. (await book.WithRightAsync(Request.Needs))
+            .Where(person => !Request.NotThese.Contains(person.Id) && (Request.Only is null || Request.Only == person.Id))];
         signer = people.Find(person => person.Id == present?.Person)?.Id;
     }
 

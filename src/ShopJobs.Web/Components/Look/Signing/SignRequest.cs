@@ -13,6 +13,9 @@ public sealed record SignRequest(string Meaning, string Title, IReadOnlyList<str
     /// <summary>Only people with this right today are offered.</summary>
     public Right? Needs { get; init; }
 
+    /// <summary>Offered alone: who signs is part of what is shown.</summary>
+    public PersonId? Only { get; init; }
+
     /// <summary>Not offered: the doer and helpers, where a second person must sign.</summary>
     public IReadOnlySet<PersonId> NotThese { get; init; } = new HashSet<PersonId>();
 

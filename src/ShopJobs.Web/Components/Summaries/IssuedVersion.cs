@@ -1,0 +1,18 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Summaries;
+using ShopJobs.Web.Data.Logbook;
+
+namespace ShopJobs.Web.Components.Summaries;
+
+/// <summary>One issued version with what it says now of it.</summary>
+/// <param name="Book">Its entry.</param>
+/// <param name="Standing">Whether it still says what is so.</param>
+/// <param name="Content">The bytes as they were issued.</param>
+/// <param name="LogbookFault">The car's logbook can't be read to its end: nothing here can be relied on.</param>
+public sealed record IssuedVersion(SummaryBook Book, SummaryStanding Standing, StoredContent Content, bool LogbookFault)
+{
+    public int Version => Book.Fact.Version;
+
+    /// <summary>The page; null when its bytes were erased, altered or taken out.</summary>
+    public WorkSummary? Page { get; } = Content is StoredContent.Present present ? SummaryText.Read(present.Bytes.Span) : null;
+}

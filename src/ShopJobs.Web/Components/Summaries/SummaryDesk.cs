@@ -1,0 +1,94 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Summaries;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.Summaries;
+
+/// <summary>Drafts and issues work summaries.</summary>
+public sealed class SummaryDesk(
+    CarDesk cars, LogbookSnapshots snapshots, IDbContextFactory<ShopDbContext> database, ShopSettings settings, ShopClock clock)
+{
+    private const string OdometerResult = "odometer";
+
+    /// <summary>What a fresh form starts with: the contact given last, the odometer as last recorded.</summary>
+    public SummaryForm NewForm(CarId car)
+    {
+        var state = cars.Read(car, person: null).State;
+        var km = state.Releases.Values.Where(release => release.Fact.OdometerKm is not null)
+            .Select(release => (release.Number, Km: release.Fact.OdometerKm!.Value))
+            .Concat(state.Results.TryGetValue(OdometerResult, out var result) && result is { VoidBy: 0, Fact.Values: [var value, ..] }
+                ? [(result.Number, value.Value)]
+                : [])
+            .OrderBy(read => read.Number).Select(read => (decimal?)read.Km).LastOrDefault();
+        return new SummaryForm { Contact = settings.Current.Contact, Odometer = km?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) ?? "" };
+    }
+
+    /// <summary>The next version as it would be issued now; null when there is no such car.</summary>
+    public async Task<SummaryDraft?> DraftAsync(CarId id, SummaryForm form, Present by, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        ArgumentNullException.ThrowIfNull(by);
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        if (await shop.Cars.AsNoTracking().FirstOrDefaultAsync(row => row.Id == id, cancellation) is not { } car)
+        {
+            return null;
+        }
+
+        var asked = await shop.Jobs.AsNoTracking().Where(job => job.CarId == id).ToDictionaryAsync(job => job.Id, job => job.AskedFor, cancellation);
+        var initials = await shop.People.AsNoTracking().ToDictionaryAsync(person => person.Id, person => person.Initials, cancellation);
+        var reading = cars.Read(id, by.Person);
+        var entries = EntriesOf(id, reading.State.Number);
+        var facts = new SummaryFacts(
+            new SummaryCar(car.Name, car.Model, car.Mark),
+            new SummaryShop(settings.Current.Name, form.Contact.Trim(), settings.Current.Demo),
+            by.May(Right.Lead) ? $"{by.Initials}, lead" : by.Initials,
+            asked,
+            form.OdometerKm,
+            form.AdviceLines,
+            form.LeaveOut,
+            reading.HeadHash,
+            person => initials.GetValueOrDefault(person, "the shop"),
+            instant => DateOnly.FromDateTime(clock.OnTheWall(instant)));
+        return new SummaryDraft(
+            id, SummaryMaker.Make(reading.State, entries, reading.Now, facts), reading.State.Number, Ended(reading), reading.Unreadable);
+    }
+
+    /// <summary>Issues a draft as it was shown. The contact is remembered for the next page.</summary>
+    public async Task<DeskAnswer> IssueAsync(SummaryDraft draft, SignatureProof proof, string shown, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        if (draft.Unreadable is { } why)
+        {
+            return DeskAnswer.Failed($"Not saved: the logbook can't be read to its end. {why}");
+        }
+
+        var snapshot = NewContent.Of(draft.Bytes);
+        var answer = await cars.SignAsync(
+            draft.Car, proof, shown, new IssueSummary(snapshot.Digest, draft.AsOf, shown), [snapshot], cancellation);
+        if (answer.Recorded)
+        {
+            await settings.RememberContactAsync(draft.Page.Shop.Contact, cancellation);
+        }
+
+        return answer;
+    }
+
+    private List<Recorded> EntriesOf(CarId car, long upTo) => snapshots.Read(reader =>
+        reader.Entries(Folders.LogbookOf(car), 0, (int)upTo).Select(Folders.Read).ToList());
+
+    private static List<EndedJob> Ended(CarReading reading) =>
+    [
+        .. from job in reading.State.Jobs.Values
+           where !job.IsRunning
+           orderby job.Number
+           select new EndedJob(job.Id, TitleOf(reading.Placed(job), job)),
+    ];
+
+    private static string TitleOf(PlacedProcedure placed, JobBook job) => $"{placed.Procedure.Title}: {string.Join(", ", job.Fact.Places)}";
+}

@@ -1,0 +1,97 @@
+using Microsoft.AspNetCore.Components;
+using MudBlazor;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.Summaries;
+
+/// <summary>Preview, issue and links of a car's work summary.</summary>
+public sealed partial class SummaryPage(
+    SummaryDesk desk, SummaryShelf shelf, WhoIsHere here, LogbookNotices notices, IDialogService dialogs) : IDisposable
+{
+    private readonly SummaryFormValidator validator = new();
+    private IDisposable? listening;
+    private SummaryForm form = new();
+    private SummaryDraft? draft;
+    private Present? present;
+    private IReadOnlyList<IssuedVersion> versions = [];
+    private IReadOnlyList<string> problems = [];
+    private IReadOnlyList<string> refusals = [];
+    private string? said;
+    private bool missing;
+    private bool busy;
+
+    [Parameter]
+    public Guid Id { get; set; }
+
+    private CarId Car => new(Id);
+
+    public void Dispose() => listening?.Dispose();
+
+    protected override async Task OnInitializedAsync()
+    {
+        listening = notices.Subscribe(notice =>
+        {
+            if (notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Id)
+            {
+                _ = RefreshAsync();
+            }
+        });
+        form = desk.NewForm(Car);
+        await ReadAsync();
+    }
+
+    private async Task RefreshAsync()
+    {
+        try
+        {
+            await InvokeAsync(async () =>
+            {
+                await ReadAsync();
+                StateHasChanged();
+            });
+        }
+        catch (Exception e)
+        {
+            await DispatchExceptionAsync(e);
+        }
+    }
+
+    private async Task ReadAsync()
+    {
+        present = await here.LookingAsync();
+        draft = present is null ? null : await desk.DraftAsync(Car, form, present);
+        missing = present is not null && draft is null;
+        versions = shelf.Of(Car);
+    }
+
+    private async Task IssueAsync()
+    {
+        (said, refusals) = (null, []);
+        problems = [.. validator.Validate(form).Errors.Select(error => error.ErrorMessage)];
+        if (problems.Count > 0 || await here.ActingAsync() is not { } signer || await desk.DraftAsync(Car, form, signer) is not { } shown)
+        {
+            return;
+        }
+
+        draft = shown;
+        busy = true;
+        var request = shown.ToSign(new CommandId(Guid.NewGuid())) with { Only = signer.Person };
+        if (await dialogs.SignAsync(request) is { } proof)
+        {
+            Tell(await desk.IssueAsync(shown, proof, Convert.ToHexStringLower(request.Digest)), shown);
+            await ReadAsync();
+        }
+
+        busy = false;
+    }
+
+    private void Tell(DeskAnswer answer, SummaryDraft issued)
+    {
+        refusals = answer.NotSaved is { } why ? [why] : [.. answer.Reasons.Select(reason => $"{reason.Words}: {reason.Next}.")];
+        said = answer.Recorded ? $"Version {issued.Page.Version} is issued. Customers' links show it now." : null;
+    }
+}
