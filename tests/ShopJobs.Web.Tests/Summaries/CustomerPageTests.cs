@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Summaries;
 using ShopJobs.Web.Components.Summaries;
+using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Data.Summaries;
 using ShopJobs.Web.Tests.Shop;
 
@@ -204,7 +205,7 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
     private Task<string> LinkRowsAsync() => shop.RowsAsync(async rows => string.Join(
         "; ", await rows.CustomerLinks.Select(link => $"{link.Id} {link.ExpiresAt:O} {link.RevokedAt:O}").ToListAsync()));
 
-    private byte[] Bytes(int version) => Assert.IsType<Data.Logbook.StoredContent.Present>(
+    private byte[] Bytes(int version) => Assert.IsType<StoredContent.Present>(
         shop.Services.GetRequiredService<SummaryShelf>().Of(bench.Car).Single(issued => issued.Version == version).Content).Bytes.ToArray();
 
     private static string HeadersOf(Answer answer) => Nonce().Replace(string.Join(
