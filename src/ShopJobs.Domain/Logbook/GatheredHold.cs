@@ -47,7 +47,7 @@ public static class GatheredHolds
         var first = same[0];
         var numbers = same.Select(point => point.Position?.Number).OfType<int>().Distinct().Order().ToList();
         var words = first.Position is { } position && numbers.Count > 1
-            ? $"{now.Name(position.Joint)} {string.Join(", ", numbers)}{tail}"
+            ? $"{now.Name(position.Joint)} {EntryNames.Numbers(numbers.Select(number => (long)number))}{tail}"
             : first.Words;
         return new GatheredHold(first.Reason, first.Job, first.Step, first.Position?.Joint, numbers, words, first.Next);
     }

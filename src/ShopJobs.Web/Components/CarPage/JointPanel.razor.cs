@@ -14,6 +14,7 @@ public sealed partial class JointPanel
     private List<(JointPosition Position, JointLook Look)> positions = [];
     private OpeningConsequences? consequences;
     private string? specification;
+    private EntryNames entryNames = default!;
     private string why = "";
     private bool busy;
 
@@ -45,7 +46,7 @@ public sealed partial class JointPanel
 
     private string OpenWords => consequences!.Opened.Positions is var opened && opened.Count(position => position.Joint == Joint) == positions.Count
         ? Reading.Now.Name(Joint)
-        : $"{Reading.Now.Name(Joint)} {string.Join(", ", opened.Select(position => position.Number))}";
+        : entryNames.Positions(opened);
 
     protected override void OnParametersSet()
     {
@@ -56,6 +57,7 @@ public sealed partial class JointPanel
         specification = Opening.GroupOn(Reading.State, Reading.Now, Joint.At(1)) is { Group: var group }
             ? $"{group.Thread}, {group.Condition.Words()}, permitted {group.Final.Permitted}, {group.Risk.Words()}"
             : null;
+        entryNames = JointLineWords.NamesOf(Reading, Names);
         Foresee();
     }
 

@@ -43,6 +43,6 @@ public static class OpeningWords
     }
 
     private static string Joints(Circumstances now, IReadOnlyList<JointPosition> positions) => string.Join("; ", positions
-        .GroupBy(position => position.Joint)
-        .Select(joint => $"{now.Name(joint.Key)} {string.Join(", ", joint.Select(position => position.Number).Order())}"));
+        .GroupBy(position => position.Joint, position => (long)position.Number)
+        .Select(joint => $"{now.Name(joint.Key)} {EntryNames.Numbers(joint)}"));
 }
