@@ -7,8 +7,8 @@ using ShopJobs.Web.Components;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data;
-using ShopJobs.Web.Desk;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Running;
