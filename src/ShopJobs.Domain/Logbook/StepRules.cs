@@ -39,6 +39,7 @@ public static class StepRules
         new(HoldReason.ResultJointLoose, ResultJoints),
         new(HoldReason.Cure, Cures),
         new(HoldReason.NotYetOpened, NotYetOpened),
+        new(HoldReason.NotHandTight, NotRunDown),
         new(HoldReason.TemporaryFitted, TemporaryFitted),
         new(HoldReason.TickMissing, TicksMissing),
         new(HoldReason.ValueMissing, ValuesMissing),
@@ -109,6 +110,20 @@ public static class StepRules
         from place in kind.Places.Where(place => q.Step.Place is null ? q.Job.Fact.Places.Contains(place) : place == q.Step.Place)
         where Enumerable.Range(1, kind.Positions).Any(number => q.State.Of(new Joint(key, place).At(number)).OpenedBy < q.Job.Number)
         select Point(q, HoldReason.NotYetOpened, $"{kind.Name} {place} is not recorded as opened", "press OPEN when it is off");
+
+    // A step without stages of a group only runs it down by hand; with stages the positions are asked for those.
+    private static IEnumerable<HoldPoint> NotRunDown(StepQuestion q) =>
+        from work in q.Step.Work
+        where work.Stages.Count == 0 && !work.Instance.Group.Temporary
+        from position in work.Instance.Positions
+        let book = q.State.Of(position)
+        where book.Fitting != Fitting.HandTight || !book.Holds.IsEmpty
+        select Point(
+            q,
+            HoldReason.NotHandTight,
+            $"{q.Now.Name(position)} is {(book.Holds.IsEmpty ? "not run down by hand" : "held")}",
+            book.Holds.IsEmpty ? "press HAND-TIGHT when it is" : "the lead decides") with
+        { Position = position };
 
     private static IEnumerable<HoldPoint> TemporaryFitted(StepQuestion q) =>
         from work in q.Step.Work

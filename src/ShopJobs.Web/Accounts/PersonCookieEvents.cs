@@ -10,6 +10,7 @@ namespace ShopJobs.Web.Accounts;
 internal sealed class PersonCookieEvents(
     SessionBook sessions, TabletDesk tablets, IDbContextFactory<ShopDbContext> database) : CookieAuthenticationEvents
 {
+    internal const string SignedOut = "Nobody is signed in at this tablet. Sign in; what was typed is kept here.";
     private static readonly string[] NotPages = ["/_blazor", "/here", "/api", "/sign-out"];
 
     public override async Task ValidatePrincipal(CookieValidatePrincipalContext context)
@@ -37,6 +38,7 @@ internal sealed class PersonCookieEvents(
         if (!HttpMethods.IsGet(http.Request.Method) || NotPages.Any(path => http.Request.Path.StartsWithSegments(path)))
         {
             http.Response.StatusCode = StatusCodes.Status401Unauthorized;
+            await http.Response.WriteAsJsonAsync(new { words = (string[])[SignedOut] }, http.RequestAborted);
             return;
         }
 

@@ -49,6 +49,11 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
         return RunAsync(car, proof.Command, stamp, command, [.. contents ?? [], name], name.Digest, null, cancellation);
     }
 
+    /// <summary>The answer this very command got before; null when it was never recorded.</summary>
+    public DeskAnswer? Earlier(CarId car, CommandId id, Command command) => writer.Earlier(id, RequestDigest.Of(car, command)) is { } earlier
+        ? Answers.Of(earlier)
+        : null;
+
     /// <summary>Reads a car as it stands now.</summary>
     /// <param name="person">Whose rights to judge with; null for nobody's.</param>
     public CarReading Read(CarId car, PersonId? person) =>

@@ -2,10 +2,12 @@ using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
+using ShopJobs.Web.Components.MyWork;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
-using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
+using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Web.Running;
@@ -24,6 +26,7 @@ internal static class Features
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
+        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
         return services;
     }
 }

@@ -5,6 +5,7 @@ using MudBlazor.Services;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components;
 using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Demo;
@@ -86,6 +87,7 @@ internal static class ShopHost
         app.MapHealthChecks("/healthz").AllowAnonymous();
         app.MapAccounts();
         app.MapCustomerPages();
+        app.MapCells();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders
     }

@@ -8,6 +8,7 @@ public static class ShopNav
     public static IReadOnlyList<NavEntry> All { get; } =
     [
         new("/", "Floor"),
+        new("/my-work", "My work"),
         new("/open-joints", "Open joints"),
         new("/procedures", "Procedures"),
         new("/tools", "Torque tools"),

@@ -32,6 +32,10 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         }
     }
 
+    /// <summary>The outcome of a command that was recorded before; null when there is none.</summary>
+    public RunResult? Earlier(CommandId id, ReadOnlyMemory<byte> requestDigest) =>
+        database.Read(session => OutcomeOf(id, requestDigest, session));
+
     /// <summary>Decides one command and records the outcome.</summary>
     /// <param name="id">Made by the client; the same on each retry.</param>
     /// <param name="requestDigest">What was asked, digested, so that an id used twice for different things is told apart.</param>
@@ -179,11 +183,16 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         return appended;
     }
 
+    private static RunResult? OutcomeOf(CommandId id, ReadOnlyMemory<byte> requestDigest, ReadSession session) =>
+        session.OutcomeOf(id) is var (request, answer)
+            ? requestDigest.Span.SequenceEqual(request) ? new RunResult.Repeated(answer) : new RunResult.CommandIdTaken()
+            : null;
+
     private Judged Judge(Command command, ReadSession session)
     {
-        if (session.OutcomeOf(command.Id) is var (request, answer))
+        if (OutcomeOf(command.Id, command.RequestDigest, session) is { } earlier)
         {
-            return new Judged(command.RequestDigest.Span.SequenceEqual(request) ? new RunResult.Repeated(answer) : new RunResult.CommandIdTaken(), null, null);
+            return new Judged(earlier, null, null);
         }
 
         var reader = new LogbookReader(session, cache, Envelope.InstantOf(time.GetUtcNow()));

@@ -1,0 +1,35 @@
+using System.Globalization;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>The one thing to do next, as people say it to each other.</summary>
+public static class NextWords
+{
+    /// <summary>For example "Torque wheel nut front-left 3 to 110 N·m, stage 2 of 2".</summary>
+    public static string Of(NextAction action, Circumstances now) => action switch
+    {
+        NextAction.Fit fit => $"Fit new {fit.Instance.Group.Hardware.Name}: {Name(now, fit.Instance, fit.Positions)}",
+        NextAction.ByHand hand => $"Run down by hand: {Name(now, hand.Instance, hand.Positions)}",
+        NextAction.PullNow { Cell: var cell } =>
+            $"Torque {now.Name(cell.Position)} to {cell.Stage.Value}{StageOf(cell.Instance.Group, cell.Stage)}",
+        NextAction.TakeOff { Instance.Group.Temporary: true } off => $"Remove {Name(now, off.Instance, off.Positions)}",
+        NextAction.TakeOff off => $"Back off {Name(now, off.Instance, off.Positions)}: {off.Why}",
+        NextAction.Stopped stopped => $"{now.Name(stopped.Position)} is held: the lead decides",
+        NextAction.Look look => $"A second person looks at {look.Instance.Group.Name} {look.Instance.Place}{StageOf(look.Instance.Group, look.Stage)}",
+        _ => "Look the step over and sign it",
+    };
+
+    /// <summary>", stage 2 of 3", or nothing where there is one stage.</summary>
+    public static string StageOf(JointGroup group, Stage stage)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        ArgumentNullException.ThrowIfNull(stage);
+        return group.Stages.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", stage {stage.Number} of {group.Stages.Count}");
+    }
+
+    private static string Name(Circumstances now, GroupInstance instance, IReadOnlyList<JointPosition> positions) =>
+        positions.Count == 1 ? now.Name(positions[0])
+        : positions.Count == instance.Count ? string.Create(CultureInfo.InvariantCulture, $"all {positions.Count} of {instance.Group.Name} {instance.Place}")
+        : $"{instance.Group.Name} {instance.Place} {string.Join(", ", positions.Select(position => position.Number))}";
+}

@@ -1,0 +1,39 @@
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Says before a pull whether a tool may be taken for it, by the same rules that judge the pull.</summary>
+public static class ToolChoice
+{
+    private static readonly HoldReason[] AboutTools =
+    [
+        HoldReason.ToolUnknown,
+        HoldReason.ToolQuarantined,
+        HoldReason.ToolOverdue,
+        HoldReason.ToolOutOfRange,
+        HoldReason.EvidenceNotAllowed,
+    ];
+
+    /// <summary>What a pull with this kind of tool is recorded as: a click tool confirms its setting, any other gives a reading.</summary>
+    public static TorqueKind Evidence(this ToolKind kind) => kind == ToolKind.Click ? TorqueKind.SettingConfirmed : TorqueKind.Reading;
+
+    /// <summary>Why this tool cannot do a stage at its instructed torque; empty when it can.</summary>
+    public static IReadOnlyList<HoldReason> Against(
+        this CarState state, Circumstances now, JobBook job, GroupInstance instance, Stage stage, ToolId tool)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(now);
+        ArgumentNullException.ThrowIfNull(instance);
+        ArgumentNullException.ThrowIfNull(stage);
+        var position = instance.Joint.At(stage.Visits[0]);
+        var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(position))
+        {
+            Stage = stage,
+            Value = stage.Value,
+            ToolId = tool,
+            Kind = (now.Tool(tool).Tool?.Kind ?? ToolKind.Indicating).Evidence(),
+        };
+        return [.. PullRules.Pull.Where(rule => AboutTools.Contains(rule.Reason) && rule.Fails(question)).Select(rule => rule.Reason)];
+    }
+}

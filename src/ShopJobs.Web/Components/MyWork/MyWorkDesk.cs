@@ -1,0 +1,28 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.MyWork;
+
+/// <summary>Gathers one person's work over every car of the shop.</summary>
+public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who)
+{
+    /// <summary>The person's work now; null when nobody is signed in.</summary>
+    public async Task<WorkSheet?> SheetAsync(CancellationToken cancellation = default)
+    {
+        if (await who.LookingAsync(cancellation) is not { } here)
+        {
+            return null;
+        }
+
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        var cars = await shop.Cars.AsNoTracking().ToListAsync(cancellation);
+        var assigned = await shop.Assignments.AsNoTracking().Where(row => row.To == null).ToListAsync(cancellation);
+        var places = cars.ToDictionary(car => car.Id);
+        var readings = desk.ReadAll(places.Keys, here.Person);
+        return WorkSheet.Of(here, readings, places, assigned);
+    }
+}

@@ -1,0 +1,75 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Data.Jobs;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.MyWork;
+
+/// <summary>One person's work: what can be done now, what waits for this person as witness, what this person waits for.</summary>
+/// <param name="Now">Steps given to this person whose gate is open, nearest car first.</param>
+/// <param name="Witness">Stages others did that this person may look at.</param>
+/// <param name="Waiting">Steps given to this person that wait, with why.</param>
+/// <param name="Free">Steps that could begin and are given to nobody.</param>
+public sealed record WorkSheet(
+    IReadOnlyList<WorkItem> Now, IReadOnlyList<WorkItem> Witness, IReadOnlyList<WorkItem> Waiting, IReadOnlyList<WorkItem> Free)
+{
+    /// <summary>Nothing at all is on the list.</summary>
+    public bool IsEmpty => Now.Count + Witness.Count + Waiting.Count + Free.Count == 0;
+
+    /// <summary>Sorts every open step of every car. The car this person wrote to last is the nearest, then cars by where they stand.</summary>
+    public static WorkSheet Of(
+        Present here, IReadOnlyList<CarReading> readings, IReadOnlyDictionary<CarId, Car> cars, IReadOnlyList<Assignment> assigned)
+    {
+        ArgumentNullException.ThrowIfNull(here);
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(cars);
+        ArgumentNullException.ThrowIfNull(assigned);
+        var steps = readings
+            .OrderByDescending(reading => LastTouched(reading.State, here.Person))
+            .ThenBy(reading => cars[reading.Car].Place)
+            .ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal)
+            .SelectMany(reading => reading.State.RunningJobs.SelectMany(job => Open(reading, job)))
+            .ToList();
+        var mine = steps.Where(step => assigned.Any(row => row.PersonId == here.Person && IsFor(row, step))).ToList();
+        var free = steps.Where(step => !assigned.Any(row => IsFor(row, step)) && step.Why is null);
+        return new WorkSheet(
+            [.. mine.Where(step => step.Why is null).Select(Item)],
+            [.. readings.Where(_ => here.May(Right.Witness)).SelectMany(reading => ToWitness(reading, here.Person)).Select(Item)],
+            [.. mine.Where(step => step.Why is not null).Select(Item)],
+            [.. free.Select(Item)]);
+
+        WorkItem Item(OpenStep step) => new(cars[step.Reading.Car], step.Job.Id, step.Step, step.Why ?? step.Words);
+    }
+
+    private static IEnumerable<OpenStep> Open(CarReading reading, JobBook job)
+    {
+        var placed = reading.Placed(job);
+        return from step in placed.Steps
+               where reading.State.StandingOf(job, placed, step) != StepStanding.Signed
+               let gate = reading.HoldsBeforeStart(job, step)
+               let next = reading.State.NextOn(step)
+               select new OpenStep(reading, job, step, NextWords.Of(next, reading.Now), WhyItWaits(gate, next, reading.Now));
+    }
+
+    private static string? WhyItWaits(IReadOnlyList<HoldPoint> gate, NextAction next, Circumstances now) => gate.Count > 0
+        ? $"{gate[0].Words}. Next: {gate[0].Next}."
+        : next is NextAction.Stopped or NextAction.Look ? $"{NextWords.Of(next, now)}." : null;
+
+    private static IEnumerable<OpenStep> ToWitness(CarReading reading, PersonId person) =>
+        from job in reading.State.RunningJobs
+        from awaited in reading.State.AwaitingWitness(reading.Placed(job))
+        where !awaited.Workers.Contains(person)
+        select new OpenStep(
+            reading, job, awaited.Step,
+            $"Look at {awaited.Instance.Group.Name} {awaited.Instance.Place}{NextWords.StageOf(awaited.Instance.Group, awaited.Stage)}", null);
+
+    private static bool IsFor(Assignment row, OpenStep step) =>
+        row.JobId == step.Job.Id && (row.StepInstanceId is null || row.StepInstanceId == step.Step.Id);
+
+    private static long LastTouched(CarState state, PersonId person) => state.Positions.Values
+        .SelectMany(book => book.Pulls).Where(pull => pull.Person == person).Select(pull => pull.At.Ticks).DefaultIfEmpty().Max();
+
+    private sealed record OpenStep(CarReading Reading, JobBook Job, StepInstance Step, string Words, string? Why);
+}

@@ -1,0 +1,80 @@
+using Microsoft.AspNetCore.Http.Features;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>
+/// Where a tablet's script reports what has happened at a car: with the person's session, from this site only, as JSON of a few
+/// kilobytes. The same id gets the same answer however often it is sent.
+/// </summary>
+internal static class CellEndpoint
+{
+    internal const string Path = "/cells";
+    private const int LargestBody = 16 * 1024;
+
+    internal static void MapCells(this IEndpointRouteBuilder app) => app.MapPost(Path, AnswerAsync).DisableAntiforgery();
+
+    private static async Task<IResult> AnswerAsync(HttpContext http, SessionBook sessions, CarDesk desk, CancellationToken cancellation)
+    {
+        if (!IsFromThisSite(http.Request))
+        {
+            return No(StatusCodes.Status403Forbidden, "This came from another site and was not taken.");
+        }
+
+        if (!http.Request.HasJsonContentType())
+        {
+            return No(StatusCodes.Status415UnsupportedMediaType, "A report is JSON.");
+        }
+
+        if (http.Request.ContentLength > LargestBody)
+        {
+            return No(StatusCodes.Status413PayloadTooLarge, "That is too long for a report and was not taken.");
+        }
+
+        if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
+        {
+            limit.MaxRequestBodySize = LargestBody;
+        }
+
+        if (await sessions.CheckAsync(http.User, touch: false, cancellation) is not { } here)
+        {
+            return No(StatusCodes.Status401Unauthorized, PersonCookieEvents.SignedOut);
+        }
+
+        var report = await CellReport.ReadAsync(http.Request.Body, cancellation);
+        if (report is not { Id: { } id } || id == Guid.Empty)
+        {
+            return No(StatusCodes.Status400BadRequest, "This is not a report: load the page again.");
+        }
+
+        var (command, problem) = report.ToCommand();
+        if (command is null)
+        {
+            return No(StatusCodes.Status400BadRequest, $"Not taken: {problem}.");
+        }
+
+        var car = new CarId(report.Car);
+        if (report.Person != here.Person.Value)
+        {
+            return desk.Earlier(car, new CommandId(id), command) is { } earlier
+                ? Results.Json(CellAnswer.Of(earlier))
+                : No(StatusCodes.Status409Conflict, "Somebody else did this and is not signed in. Whoever did it signs in here; then it is saved.");
+        }
+
+        var answer = CellAnswer.Of(await desk.RunAsync(car, new CommandId(id), here, command, cancellation: CancellationToken.None));
+        return Results.Json(answer, statusCode: answer switch
+        {
+            { Saved: true } => StatusCodes.Status200OK,
+            { TryAgain: true } => StatusCodes.Status503ServiceUnavailable,
+            _ => StatusCodes.Status422UnprocessableEntity,
+        });
+    }
+
+    private static bool IsFromThisSite(HttpRequest request) => request.Headers.Origin.ToString() is { Length: > 0 } origin
+        ? Uri.TryCreate(origin, UriKind.Absolute, out var from) && from.Authority == request.Host.Value
+        : request.Headers["Sec-Fetch-Site"] == "same-origin";
+
+    private static IResult No(int status, string words) => Results.Json(CellAnswer.No(words), statusCode: status);
+}

@@ -1,0 +1,144 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>What a report from a tablet says has happened.</summary>
+public enum CellReportKind
+{
+    Pull,
+    HandTight,
+    FittedNew,
+    Opened,
+    Condition,
+}
+
+/// <summary>One position as it travels between page and server.</summary>
+public sealed record CellPosition(string Key, string Place, int Number);
+
+/// <summary>
+/// A report of something that has happened at the car, as the tablet's script sends it. The page writes everything but
+/// <see cref="Id"/>, <see cref="Value"/> and <see cref="Helpers"/>; the script makes the id before the first send and keeps it.
+/// </summary>
+/// <param name="Person">Who did it, as the page was drawn for; another person's session cannot send it.</param>
+public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
+{
+    /// <summary>Longest lot that is kept.</summary>
+    public const int LotLength = 40;
+
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    {
+        Converters = { new JsonStringEnumConverter() },
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    };
+
+    /// <summary>Command id.</summary>
+    public Guid? Id { get; init; }
+
+    public Guid? Job { get; init; }
+
+    public string? Group { get; init; }
+
+    public IReadOnlyList<CellPosition>? Positions { get; init; }
+
+    /// <summary>Cycle, stage and visit that were on the screen, for a pull.</summary>
+    public int? Cycle { get; init; }
+
+    public int? Stage { get; init; }
+
+    public int? Visit { get; init; }
+
+    public TorqueKind? Kind { get; init; }
+
+    /// <summary>The number as typed.</summary>
+    public string? Value { get; init; }
+
+    public TorqueUnit? Unit { get; init; }
+
+    public Guid? Tool { get; init; }
+
+    public IReadOnlyList<Guid>? Helpers { get; init; }
+
+    /// <summary>Lot of new hardware, where it was read off the bag.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>How the car stands, for a condition.</summary>
+    public IReadOnlyList<CarCondition>? Conditions { get; init; }
+
+    /// <summary>As JSON, for the page.</summary>
+    public string ToJson() => JsonSerializer.Serialize(this, Options);
+
+    /// <summary>Reads one; null when it is not one.</summary>
+    public static async Task<CellReport?> ReadAsync(Stream body, CancellationToken cancellation)
+    {
+        try
+        {
+            return await JsonSerializer.DeserializeAsync<CellReport>(body, Options, cancellation);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The command it stands for; null, with what is missing, when it cannot be one.</summary>
+    public (Command? Command, string? Problem) ToCommand()
+    {
+        if (What == CellReportKind.Condition)
+        {
+            return Conditions is { Count: > 0 and < 20 } ? (new DeclareCondition(Conditions), null) : (null, "no condition is named");
+        }
+
+        if (Positions is not { Count: > 0 and <= 200 } || Positions.Any(position => position is not { Key: not null, Place: not null }))
+        {
+            return (null, "no position is named");
+        }
+
+        var at = Positions.Select(position => new JointPosition(position.Key, position.Place, position.Number)).ToList();
+        var job = Job is { } id ? new JobId(id) : (JobId?)null;
+        if (What == CellReportKind.Opened)
+        {
+            return (new OpenPositions(at, job, null), null);
+        }
+
+        if (job is not { } inJob || Group is null)
+        {
+            return (null, "no job or group is named");
+        }
+
+        return What switch
+        {
+            CellReportKind.FittedNew => (new FitNew(inJob, Group, at, LotRead()), null),
+            CellReportKind.HandTight => (new HandTighten(inJob, Group, at, WithMe()), null),
+            CellReportKind.Pull => Pull(inJob, Group, at[0]),
+            _ => (null, "nothing is reported"),
+        };
+    }
+
+    private (Command? Command, string? Problem) Pull(JobId job, string group, JointPosition position)
+    {
+        if (this is not { Cycle: { } cycle, Stage: { } stage, Visit: { } visit, Kind: { } kind, Unit: { } unit, Tool: { } tool }
+            || kind is not (TorqueKind.SettingConfirmed or TorqueKind.Reading) || !Enum.IsDefined(unit))
+        {
+            return (null, "stage, tool or kind of record is not named");
+        }
+
+        if (Value?.Any(char.IsLetter) == true)
+        {
+            return (null, "the value is digits only, its unit stands beside the field");
+        }
+
+        return EnteredTorque.TryParse(Value, unit, out var value, out var problem)
+            ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, value, new ToolId(tool), WithMe()), null)
+            : (null, problem);
+    }
+
+    private string? LotRead() => string.IsNullOrWhiteSpace(Lot) ? null : Lot.Trim() is { Length: > LotLength } long_ ? long_[..LotLength] : Lot.Trim();
+
+    private List<PersonId> WithMe() => [.. (Helpers ?? []).Distinct().Select(id => new PersonId(id)).Where(id => id.Value != Person)];
+}

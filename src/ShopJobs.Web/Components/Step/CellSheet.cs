@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Text.Json;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>What the keypad's script needs to know of the cell that is next.</summary>
+public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool)
+{
+    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
+
+    /// <summary>A click tool's setting is typed once for a stage, then each nut is one touch.</summary>
+    public bool IsSetting => Tool.Tool.Kind.Evidence() == TorqueKind.SettingConfirmed;
+
+    /// <summary>The cell's name on the tablet: what is typed for it is kept under this.</summary>
+    public string Key => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Scene.Car.Id.Value}/{Scene.Job.Id.Value}/{Cell.Instance.Group.Id}/{Cell.Position.Place}/{Cell.Position.Number}/{Cell.Cycle}/{Cell.Stage.Number}/{Cell.Visit}");
+
+    /// <summary>A setting is kept for this person, stage, joint and tool, and asked anew after the joint was opened.</summary>
+    public string SettingKey => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Scene.Here.Person.Value}/{Scene.Car.Id.Value}/{Scene.Job.Id.Value}/{Cell.Instance.Group.Id}/{Cell.Position.Place}/{Cell.Cycle}/{Cell.Stage.Number}/{Tool.Id.Value}");
+
+    /// <summary>The position in words.</summary>
+    public string Label => Scene.Reading.Now.Name(Cell.Position);
+
+    /// <summary>The report but for its id and value, as JSON.</summary>
+    public string Report => new CellReport(CellReportKind.Pull, Scene.Here.Person.Value, Scene.Car.Id.Value)
+    {
+        Job = Scene.Job.Id.Value,
+        Group = Cell.Instance.Group.Id,
+        Positions = [new CellPosition(Cell.Position.Key, Cell.Position.Place, Cell.Position.Number)],
+        Cycle = Cell.Cycle,
+        Stage = Cell.Stage.Number,
+        Visit = Cell.Visit,
+        Kind = Tool.Tool.Kind.Evidence(),
+        Unit = Tool.Tool.Unit,
+        Tool = Tool.Id.Value,
+    }.ToJson();
+
+    /// <summary>Which numbers are asked for again, as JSON.</summary>
+    public string Guard
+    {
+        get
+        {
+            var guard = TypingGuard.For(Cell.Stage.Value, Tool.Tool.Unit);
+            return JsonSerializer.Serialize(
+                new
+                {
+                    unit = guard.Unit.Symbol(),
+                    target = ToSet.ToString(),
+                    least = guard.Least,
+                    most = guard.Most,
+                    near = TypingGuard.Near,
+                    alike = guard.Alike.Select(other => new { value = Math.Round(other.Value, 1), unit = other.Unit.Symbol() }),
+                    instructed = Cell.Stage.Value.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(),
+                    half = Tool.Tool.Graduation / 2,
+                },
+                Json);
+        }
+    }
+
+    /// <summary>What to set or to pull to, in the tool's own unit; in another unit than the instruction's it is rounded to the tool's graduation.</summary>
+    public EnteredTorque ToSet
+    {
+        get
+        {
+            var unit = Tool.Tool.Unit;
+            if (Cell.Stage.Value.Unit == unit)
+            {
+                return Cell.Stage.Value;
+            }
+
+            var exact = Cell.Stage.Value.NewtonMetres / unit.NewtonMetresPerUnit();
+            return new EnteredTorque(Math.Round(exact / Tool.Tool.Graduation) * Tool.Tool.Graduation, unit);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+using System.Globalization;
+using ShopJobs.Domain.Logbook;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>The newest thing a person recorded on this step that a correction may still name: what UNDO LAST undoes.</summary>
+public sealed record LastEntry(long Number, string Words)
+{
+    /// <summary>The newest pull or hand-tight of this person on this step; null when there is none.</summary>
+    public static LastEntry? Of(StepScene scene)
+    {
+        ArgumentNullException.ThrowIfNull(scene);
+        var joints = scene.Step.Work.Select(work => work.Instance.Joint).ToHashSet();
+        var undone = scene.State.Corrections.Values.Where(one => one.Fact.Restated is null).Select(one => one.Fact.Target).ToHashSet();
+        return scene.State.Correctables
+            .Where(one => one.Value.Person == scene.Here.Person && !undone.Contains(one.Key) && !scene.State.Fallen.ContainsKey(one.Key))
+            .OrderByDescending(one => one.Key)
+            .Select(one => one.Value.Entry switch
+            {
+                TorqueRecorded pull when pull.Job == scene.Job.Id && joints.Contains(pull.Position.Joint) => new LastEntry(
+                    one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Value}"),
+                HandTightened hand when hand.Job == scene.Job.Id && hand.Positions.Any(position => joints.Contains(position.Joint)) => new LastEntry(
+                    one.Key, $"hand-tight: {string.Join(", ", hand.Positions.Select(scene.Reading.Now.Name))}"),
+                _ => null,
+            })
+            .FirstOrDefault(found => found is not null);
+    }
+}

@@ -1,0 +1,56 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>Where each position of a group stands in its drawing.</summary>
+/// <param name="Width">Width of the drawing.</param>
+/// <param name="Height">Height of the drawing.</param>
+/// <param name="Points">Middle of each position, by number.</param>
+/// <param name="IsRound">True for a circle, position 1 at the top and on clockwise; else rows from the left.</param>
+public sealed record PatternLayout(double Width, double Height, IReadOnlyDictionary<int, (double X, double Y)> Points, bool IsRound)
+{
+    /// <summary>Edge of one position's hexagon, in the units of the drawing.</summary>
+    public const double Nut = 80;
+
+    private const int LeastRound = 3;
+    private const int MostRound = 9;
+    private const int MostInRow = 5;
+    private const double RowStep = 124;
+    private const double Margin = 66;
+
+    /// <summary>Three to nine positions on a circle, any other count in rows of up to five.</summary>
+    public static PatternLayout For(int count) => count is >= LeastRound and <= MostRound ? Round(count) : Rows(count);
+
+    /// <summary>The lines between one visit and the next, in order of the visits.</summary>
+    public IEnumerable<((double X, double Y) From, (double X, double Y) To)> Lines(Stage stage)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        return stage.Visits.Zip(stage.Visits.Skip(1))
+            .Where(pair => pair.First != pair.Second)
+            .Select(pair => (Points[pair.First], Points[pair.Second]));
+    }
+
+    private static PatternLayout Round(int count)
+    {
+        const double Edge = 400;
+        var radius = (Edge / 2) - Margin;
+        var turn = count == 4 ? Math.PI / 4 : 0;
+        return new PatternLayout(Edge, Edge, Enumerable.Range(1, count).ToDictionary(number => number, number =>
+        {
+            var angle = (2 * Math.PI * (number - 1) / count) + turn;
+            return ((Edge / 2) + (radius * Math.Sin(angle)), (Edge / 2) - (radius * Math.Cos(angle)));
+        }), true);
+    }
+
+    private static PatternLayout Rows(int count)
+    {
+        var across = count <= MostInRow ? count : Math.Min(MostInRow, (count + 1) / 2);
+        var down = (count + across - 1) / across;
+        return new PatternLayout(
+            (2 * Margin) + ((across - 1) * RowStep),
+            (2 * Margin) + ((down - 1) * RowStep),
+            Enumerable.Range(1, count).ToDictionary(number => number, number =>
+                (Margin + ((number - 1) % across * RowStep), Margin + ((number - 1) / across * RowStep))),
+            false);
+    }
+}

@@ -1,0 +1,19 @@
+using MudBlazor;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>A question for a reason.</summary>
+/// <param name="Verb">What the button does.</param>
+/// <param name="Usual">Reasons that are one touch.</param>
+public sealed record ReasonAsked(string Title, string About, string Verb, IReadOnlyList<string> Usual)
+{
+    private static readonly DialogOptions Options = new() { MaxWidth = MaxWidth.Small, FullWidth = true, BackdropClick = false, CloseOnEscapeKey = true };
+
+    /// <summary>The reason, or null when the person thought better of it.</summary>
+    public async Task<string?> AskAsync(IDialogService dialogs)
+    {
+        ArgumentNullException.ThrowIfNull(dialogs);
+        var dialog = await dialogs.ShowAsync<ReasonDialog>(Title, new DialogParameters<ReasonDialog> { { one => one.Ask, this } }, Options);
+        return (await dialog.Result)?.Data as string;
+    }
+}

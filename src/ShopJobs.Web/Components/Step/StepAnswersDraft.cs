@@ -1,0 +1,67 @@
+using System.Globalization;
+using System.Text.Json;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>Ticks and values given on the screen and not signed yet; the tablet keeps them too.</summary>
+public sealed class StepAnswersDraft
+{
+    private const string TickMark = "tick:";
+    private const string ValueMark = "value:";
+    private readonly Dictionary<string, string> given = [];
+
+    /// <summary>Name under which the tablet keeps a tick.</summary>
+    public static string NameOf(Tick tick) => TickMark + tick?.Id;
+
+    /// <summary>Name under which the tablet keeps a value.</summary>
+    public static string NameOf(Measure measure) => ValueMark + measure?.Id;
+
+    /// <summary>True when ticked.</summary>
+    public bool IsTicked(Tick tick) => given.GetValueOrDefault(NameOf(tick)) is { Length: > 0 };
+
+    /// <summary>The value as typed.</summary>
+    public string Text(Measure measure) => given.GetValueOrDefault(NameOf(measure)) ?? "";
+
+    /// <summary>Gives or takes back one answer.</summary>
+    public void Set(string name, string? text) => given[name] = text ?? "";
+
+    /// <summary>Takes what the tablet kept; unknown names are left out when asked for.</summary>
+    public void Restore(string json)
+    {
+        foreach (var (name, text) in JsonSerializer.Deserialize<Dictionary<string, string>>(json) ?? [])
+        {
+            given[name] = text;
+        }
+    }
+
+    /// <summary>Why a typed value is none; null for a number or nothing.</summary>
+    public string? Problem(Measure measure) => Text(measure) is { Length: > 0 } text && Number(text) is null
+        ? $"“{text}” is not a number: digits and one decimal mark."
+        : null;
+
+    /// <summary>The answers of this step as the rules ask for them.</summary>
+    public StepAnswers Of(StepInstance step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return new StepAnswers(
+            [.. step.Step.Ticks.Where(IsTicked).Select(tick => tick.Id)],
+            [
+                .. from measure in step.Step.Measures
+                   let number = Number(Text(measure))
+                   where number is not null
+                   select new MeasuredValue(measure.Id, number.Value, measure.Unit),
+            ]);
+    }
+
+    private static decimal? Number(string text)
+    {
+        var plain = text.Trim();
+        return plain.Count(c => c is '.' or ',') <= 1 && plain.Length <= 15
+            && decimal.TryParse(
+                plain.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+            ? value
+            : null;
+    }
+}

@@ -1,0 +1,180 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using MudBlazor;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>The technician's screen: one step of one car.</summary>
+public sealed partial class StepPage(
+    StepDesk desk, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock) : IDisposable
+{
+    private StepAnswersDraft draft = new();
+    private StepScene? scene;
+    private IReadOnlyList<ToolOffer> offers = [];
+    private IReadOnlyList<PeopleBook.Named> others = [];
+    private IReadOnlyList<string>? answer;
+    private LastEntry? last;
+    private ToolId? chosen;
+    private IDisposable? listening;
+    private string? shownFor;
+    private bool loaded;
+    private bool busy;
+
+    [Parameter]
+    public Guid Car { get; set; }
+
+    [Parameter]
+    public Guid Job { get; set; }
+
+    [Parameter]
+    public string Step { get; set; } = "";
+
+    /// <summary>The tool in hand, kept in the address so that a reload keeps it.</summary>
+    [SupplyParameterFromQuery(Name = "tool")]
+    public string? ToolInHand { get; set; }
+
+    private ToolOffer? Tool => scene is { Next: NextAction.PullNow { Cell: var cell } }
+        ? ToolOffer.Pick(offers, chosen, scene.State, scene.Job.Id, cell, scene.Here.Person)
+        : null;
+
+    public void Dispose() => listening?.Dispose();
+
+    protected override async Task OnParametersSetAsync()
+    {
+        if (shownFor == $"{Car}/{Job}/{Step}")
+        {
+            return;
+        }
+
+        shownFor = $"{Car}/{Job}/{Step}";
+        draft = new StepAnswersDraft();
+        chosen = Guid.TryParse(ToolInHand, out var tool) ? new ToolId(tool) : null;
+        listening ??= notices.Subscribe(Heard);
+        await ReadAsync();
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender && scene is not null)
+        {
+            draft.Restore(await script.InvokeAsync<string>("shopStep.drafts"));
+            StateHasChanged();
+        }
+    }
+
+    private void Heard(LogbookNotice notice)
+    {
+        if (notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Car)
+        {
+            _ = InvokeAsync(async () =>
+            {
+                await ReadAsync();
+                StateHasChanged();
+            });
+        }
+    }
+
+    private async Task ReadAsync()
+    {
+        scene = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step);
+        offers = scene is { Next: NextAction.PullNow { Cell: var cell } }
+            ? ToolOffer.For(scene.Reading, scene.Job, cell.Instance, cell.Stage)
+            : [];
+        last = scene is null ? null : LastEntry.Of(scene);
+        others = scene is null ? [] : await desk.OthersAsync(scene.Here.Person);
+        loaded = true;
+    }
+
+    private async Task ChooseTool(ToolId tool)
+    {
+        chosen = tool;
+        await script.InvokeVoidAsync("shopStep.note", "tool", tool.Value.ToString());
+    }
+
+    private Task SignAsync() => OnceAsync(async () =>
+    {
+        var request = StepSheet.ToSign(scene!, draft.Of(scene!.Step), new CommandId(Guid.NewGuid()));
+        if (await dialogs.SignAsync(request) is { } proof)
+        {
+            var answers = draft.Of(scene.Step);
+            var done = await desk.SignAsync(scene.Car.Id, proof, request.Digest, null, (shown, _) =>
+                new ConfirmStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values, false, null, shown));
+            Show(done);
+            if (done.Recorded)
+            {
+                await script.InvokeVoidAsync("shopStep.forget");
+            }
+        }
+    });
+
+    private Task WitnessAsync(WitnessAsked asked) => OnceAsync(async () =>
+    {
+        string? finding = null;
+        if (!asked.Accepted && (finding = await StepSheet.Finding(asked).AskAsync(dialogs)) is null)
+        {
+            return;
+        }
+
+        var request = StepSheet.ToWitness(scene!, asked, finding, new CommandId(Guid.NewGuid()));
+        if (await dialogs.SignAsync(request) is { } proof)
+        {
+            var (instance, stage) = (asked.Awaited.Instance, asked.Awaited.Stage);
+            Show(await desk.SignAsync(scene!.Car.Id, proof, request.Digest, finding, (shown, digest) => new Witness(
+                scene.Job.Id, instance.Group.Id, instance.Place, stage.Number, asked.Method, asked.Accepted, digest, shown)));
+        }
+    });
+
+    private Task UndoAsync() => OnceAsync(async () =>
+    {
+        if (last is { } entry && await StepSheet.Undo(entry).AskAsync(dialogs) is { } reason)
+        {
+            Show(await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), reason, digest => new Correct(entry.Number, null, digest)));
+        }
+    });
+
+    private Task HoldAsync() => OnceAsync(async () =>
+    {
+        var positions = StepSheet.ToHold(scene!);
+        if (await StepSheet.Hold(scene!, positions).AskAsync(dialogs) is { } reason)
+        {
+            Show(await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), reason, digest => new HoldPositions(positions, digest)));
+        }
+    });
+
+    private async Task OnceAsync(Func<Task> act)
+    {
+        if (busy || scene is null)
+        {
+            return;
+        }
+
+        busy = true;
+        answer = null;
+        try
+        {
+            await act();
+        }
+        finally
+        {
+            busy = false;
+        }
+
+        await ReadAsync();
+    }
+
+    private void Show(DeskAnswer done) => answer = done switch
+    {
+        { NotSaved: { } why } => [why],
+        { Reasons.Count: > 0 } => [.. done.Reasons.Select(reason => $"{reason.Words}. Next: {reason.Next}.")],
+        _ => null,
+    };
+
+    private string Time(DateTime at) => clock.OnTheWall(at).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Look.Signing;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>What the dialogs of a step show, and so what is signed.</summary>
+internal static class StepSheet
+{
+    /// <summary>The sign-off: car, step, every tick, value and record it rests on.</summary>
+    public static SignRequest ToSign(StepScene scene, StepAnswers answers, CommandId command) => new(
+        "SIGN: done by me",
+        $"{CarOf(scene)}: {scene.Step.Title()}",
+        [
+            $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}",
+            .. scene.Step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
+            .. answers.Values.Select(value => string.Create(
+                CultureInfo.InvariantCulture, $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Value} {value.Unit}")),
+            .. from work in scene.Step.Work
+               where !work.Instance.Group.Temporary
+               from stage in work.Stages
+               select $"{StepScene.NameOf(work.Instance)}{NextWords.StageOf(work.Instance.Group, work.Instance.Group.Stages[stage - 1])}: {RecordsOf(scene, work.Instance, stage)}",
+        ],
+        command)
+    { Needs = Right.Record };
+
+    /// <summary>The witness's signature: which records, how they were looked at, and what was found.</summary>
+    public static SignRequest ToWitness(StepScene scene, WitnessAsked asked, string? finding, CommandId command) => new(
+        asked.Accepted ? "WITNESS: looked at by me" : "WITNESS: not good",
+        $"{CarOf(scene)}: {StepScene.NameOf(asked.Awaited.Instance)}{NextWords.StageOf(asked.Awaited.Instance.Group, asked.Awaited.Stage)}",
+        [
+            RecordsOf(scene, asked.Awaited.Instance, asked.Awaited.Stage.Number),
+            asked.Method == WitnessMethod.LookedAtMark ? "Looked at the paint marks, every one" : "First movement with a wrench",
+            .. finding is null ? Array.Empty<string>() : [$"Finding: {finding}"],
+        ],
+        command)
+    {
+        Needs = Right.Witness,
+        NotThese = asked.Awaited.Workers,
+    };
+
+    /// <summary>What the witness found wrong.</summary>
+    public static ReasonAsked Finding(WitnessAsked asked) => new(
+        "Not good", $"What is wrong with {StepScene.NameOf(asked.Awaited.Instance)}? All its records of this stage are held.", "Go on to sign",
+        ["a mark is missing", "a mark has moved", "it moved before the torque", "wrong hardware"]);
+
+    /// <summary>Why the last entry is undone.</summary>
+    public static ReasonAsked Undo(LastEntry entry) => new(
+        "Undo last", $"Void: {entry.Words}. It stays readable, struck out.", "UNDO LAST", ["wrong position", "wrong number", "not done yet", "wrong tool"]);
+
+    /// <summary>Why the work is stopped.</summary>
+    public static ReasonAsked Hold(StepScene scene, IReadOnlyList<JointPosition> positions) => new(
+        "Hold, call the lead",
+        $"Holds {(positions.Count == 1 ? scene.Reading.Now.Name(positions[0]) : $"{positions.Count} positions")}. Nothing goes on there until somebody with the right decides.",
+        "HOLD",
+        ["thread is damaged", "it broke", "it turned without gripping", "wrong part", "I am not sure"]);
+
+    /// <summary>What HOLD is about: the position that is next, else all of the group on the screen.</summary>
+    public static IReadOnlyList<JointPosition> ToHold(StepScene scene) => scene.Next switch
+    {
+        NextAction.PullNow { Cell: var cell } => [cell.Position],
+        NextAction.TakeOff off => off.Positions,
+        NextAction.Fit fit => fit.Positions,
+        NextAction.ByHand hand => hand.Positions,
+        NextAction.Stopped stopped => [stopped.Position],
+        _ => [.. scene.Shown!.Instance.Positions],
+    };
+
+    private static string CarOf(StepScene scene) => scene.Car.Mark.Length > 0
+        ? $"{scene.Car.Name}, {scene.Car.Model}, {scene.Car.Mark}"
+        : $"{scene.Car.Name}, {scene.Car.Model}";
+
+    private static string RecordsOf(StepScene scene, GroupInstance instance, int stage) => string.Join(
+        "; ",
+        from position in instance.Positions
+        from pull in scene.State.Of(position).Newest(stage)
+        select string.Create(
+            CultureInfo.InvariantCulture,
+            $"{position.Number} {RecordWords.Of(pull)} ({scene.Reading.Now.Tool(pull.Fact.Tool).Tool?.Name ?? "unknown tool"}, {scene.NameOf(pull.Person)})"));
+}

@@ -1,0 +1,61 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.Step;
+
+/// <summary>One tool of the shop beside one stage: may it be taken, and if not, why.</summary>
+public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadOnlyList<HoldReason> Against)
+{
+    /// <summary>True when it can do the stage.</summary>
+    public bool Fits => Against.Count == 0;
+
+    /// <summary>Why not, in words.</summary>
+    public string Why => string.Join("; ", Against.Select(Words.Of));
+
+    /// <summary>What it does, for example "click, 40..200 N·m".</summary>
+    public string About => FormattableString.Invariant(
+        $"{KindWord(Tool.Kind)}, {Tool.LowestMarked:0.##}..{Tool.Top:0.##} {Domain.Fasteners.TorqueUnits.Symbol(Tool.Unit)}");
+
+    /// <summary>Last day of its calibration.</summary>
+    public string DueWords => Due is { } due ? FormattableString.Invariant($"calibrated to {due:yyyy-MM-dd}") : "no calibration";
+
+    /// <summary>Every tool for a stage: those that can do it first, by name.</summary>
+    public static IReadOnlyList<ToolOffer> For(CarReading reading, JobBook job, GroupInstance instance, Stage stage)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return
+        [
+            .. from tool in reading.Tools
+               where tool.Value.Tool is not null
+               let against = reading.State.Against(reading.Now, job, instance, stage, tool.Key)
+               orderby against.Count > 0, tool.Value.Tool!.Name
+               select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against),
+        ];
+    }
+
+    /// <summary>
+    /// The tool to begin with: the one chosen if it fits, else the one this person last used on this stage, else on this job. Null
+    /// when none of them fits: then a person chooses.
+    /// </summary>
+    public static ToolOffer? Pick(IReadOnlyList<ToolOffer> offers, ToolId? chosen, CarState state, JobId job, Cell cell, PersonId person)
+    {
+        ArgumentNullException.ThrowIfNull(offers);
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(cell);
+        var mine = state.Positions.Values.SelectMany(book => book.Pulls)
+            .Where(pull => pull.Person == person && pull.Fact.Job == job)
+            .OrderByDescending(pull => pull.Fact.Group == cell.Instance.Group.Id && pull.Fact.Stage == cell.Stage.Number)
+            .ThenByDescending(pull => pull.Number)
+            .Select(pull => (ToolId?)pull.Fact.Tool);
+        return mine.Prepend(chosen).Select(id => offers.FirstOrDefault(offer => offer.Fits && offer.Id == id)).FirstOrDefault(offer => offer is not null);
+    }
+
+    private static string KindWord(ToolKind kind) => kind switch
+    {
+        ToolKind.Click => "click",
+        ToolKind.Indicating => "shows a reading",
+        _ => "torque and angle",
+    };
+}

@@ -1,0 +1,290 @@
+// Reports what has happened at a car, one report at a time. Every key is kept on this tablet from the first one on, and a report
+// keeps its id until the server has answered it: through cut lines, silence, reloads and restarts. No framework, on purpose.
+(() => {
+  const DRAFT = 'shop.draft.', UNSENT = 'shop.unsent.', SETTING = 'shop.setting.', WITH = 'shop.with.', STEP = 'shop.step.', SAID = 'shop.said';
+  const TIMEOUT = 5000, REST = 3000, PAGE_WAIT = 2000, BETWEEN_TAPS = 700;
+  const at = selector => document.querySelector(selector);
+  const page = () => at('[data-step]');
+  const keypad = () => at('[data-keypad]');
+  const field = () => at('[data-keypad-field]');
+  let running = false, resting = false, spoiled = false, wake = () => {}, again = null, seen = null;
+  const leftToOthers = new Set();
+
+  // What is kept on the tablet.
+  const keep = (key, value) => {
+    try { if (value === null) localStorage.removeItem(key); else localStorage.setItem(key, value); }
+    catch { say('ask', ['This tablet cannot keep what you type. Do not leave this page before it says "saved".']); }
+  };
+  const kept = key => localStorage.getItem(key);
+  const keptUnder = prefix => Object.keys(localStorage).filter(key => key.startsWith(prefix));
+  const unsent = () => keptUnder(UNSENT).map(key => JSON.parse(kept(key))).sort((a, b) => a.at - b.at);
+  const mine = record => record.report.person === page()?.dataset.person;
+  const busy = () => running || resting || unsent().some(mine);
+
+  // What is said under the keypad. The element is empty for the page's framework; only this script fills it.
+  const say = (kind, lines, buttons = []) => {
+    const status = at('[data-cell-status]');
+    if (!status) return;
+    status.dataset.kind = kind;
+    status.setAttribute('role', kind === 'ask' || kind === 'held' ? 'alert' : 'status');
+    status.replaceChildren(
+      ...lines.map(line => Object.assign(document.createElement('p'), { textContent: line })),
+      ...buttons.map(([text, name, value]) => {
+        const button = Object.assign(document.createElement('button'), { type: 'button', className: 'button', textContent: text });
+        button.dataset[name] = value ?? '';
+        return button;
+      }));
+  };
+  const sayUnsent = (record, why, buttons) => say('unsent', [`Not saved: ${record.label}.`, why], buttons);
+
+  // Sending.
+  const post = async record => {
+    const stop = new AbortController();
+    const timer = setTimeout(() => stop.abort(), TIMEOUT);
+    try {
+      const response = await fetch('/cells', {
+        method: 'POST', headers: { 'Content-Type': 'application/json' }, cache: 'no-store', redirect: 'error', signal: stop.signal,
+        body: JSON.stringify({ ...record.report, id: record.id }),
+      });
+      const answer = response.headers.get('Content-Type')?.includes('json') ? await response.json() : {};
+      return { words: [], ...answer, status: response.status };
+    } catch { return { status: 0, words: [] }; } // not reached, or no answer in time: it may have been taken, and is sent again under its id
+    finally { clearTimeout(timer); }
+  };
+  const rest = tries => new Promise(go => { wake = go; setTimeout(go, Math.min(REST, 250 * 2 ** tries)); });
+
+  const flush = async () => {
+    if (running || !page()) return;
+    running = true;
+    tend();
+    let tries = 0, record;
+    while ((record = unsent().find(one => mine(one) || !leftToOthers.has(one.id)))) {
+      if (tries === 0) sayUnsent(record, 'Sending…');
+      const answer = await post(record);
+      if (answer.status === 0 || answer.status === 429 || answer.status >= 500) {
+        if (answer.words[0]) sayUnsent(record, answer.words[0], tries < 3 ? [] : [['Discard it', 'discard', record.id]]);
+        else sayUnsent(record, 'No answer from the server. It is kept here and sent again by itself; do not do it twice.');
+        await rest(tries++);
+        continue;
+      }
+      tries = 0;
+      if (answer.status === 409 && !mine(record)) {
+        leftToOthers.add(record.id);
+        say('ask', [`Not saved: ${record.label}.`, ...answer.words], [['Discard it', 'discard', record.id]]);
+      } else if (answer.status === 401) {
+        say('ask', [`Not saved: ${record.label}.`, ...answer.words], [['Sign in', 'signIn']]);
+        break;
+      } else {
+        await settle(record, answer);
+      }
+    }
+    running = false;
+    tend();
+  };
+
+  // The server has answered for good: recorded, or refused for a reason that sending again does not change.
+  const settle = async (record, answer) => {
+    keep(UNSENT + record.id, null);
+    const said = answer.saved
+      ? { kind: answer.counts ? 'saved' : 'held', lines: answer.counts ? [`Saved: ${record.label}.`] : [`${record.label}.`, ...answer.words] }
+      : { kind: 'ask', lines: [`Not recorded: ${record.label}.`, ...(answer.words.length ? answer.words : ['Load the page again and look at the last record.'])] };
+    if (answer.saved && record.draft) {
+      keep(record.draft, null);
+      if (DRAFT + keypad()?.dataset.cell === record.draft) field().value = '';
+    }
+    sessionStorage.setItem(SAID, JSON.stringify(said));
+    if (!answer.saved || await shows(answer.number)) { say(said.kind, said.lines); sessionStorage.removeItem(SAID); return; }
+    location.reload(); // the page's own line is dead, and the server can be reached
+  };
+  const shows = async number => {
+    for (const until = Date.now() + PAGE_WAIT; Date.now() < until; await new Promise(go => setTimeout(go, 50))) {
+      if (Number(page()?.dataset.number ?? Infinity) >= number) return true;
+    }
+    return false;
+  };
+
+  const submit = (report, label, { draft = null, tapped = false } = {}) => {
+    const id = crypto.randomUUID();
+    const helpers = [...document.querySelectorAll('[data-with]:checked')].map(box => box.value);
+    keep(UNSENT + id, JSON.stringify({ id, label, draft, at: Date.now(), report: helpers.length ? { ...report, helpers } : report }));
+    if (tapped) { // a glove's second tap is no second report
+      resting = true;
+      setTimeout(() => { resting = false; tend(); }, BETWEEN_TAPS);
+    }
+    flush();
+  };
+
+  // The keypad.
+  const write = text => {
+    field().value = text;
+    keep(DRAFT + keypad().dataset.cell, text || null);
+    if (text) say('unsent', [`Typed, not saved: ${text}. ${enterWord()} takes it.`]);
+    else if (at('[data-cell-status]')?.dataset.kind === 'unsent') say('', []);
+  };
+  const enterWord = () => keypad().dataset.mode === 'setting' ? 'SET' : 'ENTER';
+  const type = key => {
+    if (!keypad()) return;
+    if (busy()) {
+      const record = unsent().find(mine);
+      if (record) sayUnsent(record, 'Wait until it is saved: that key was not taken.');
+      return;
+    }
+    if (spoiled && key !== 'back') return;
+    spoiled = false;
+    const text = field().value;
+    if (key === 'back') write(text.slice(0, -1));
+    else if (key === '.' || key === ',') { if (text && !/[.,]/.test(text)) write(text + key); }
+    else if (text.replace(/\D/g, '').length < 9) write(text + key);
+  };
+  const spoil = () => {
+    if (busy()) return;
+    spoiled = true;
+    write('');
+    say('ask', ['Letters are not taken: only digits and one decimal mark. Type the whole number again.']);
+    clearTimeout(spoil.timer);
+    spoil.timer = setTimeout(() => { spoiled = false; }, 1500);
+  };
+  const ask = (text, lines) => { write(''); again = `${keypad().dataset.cell} ${text}`; say('ask', [...lines, 'Type it again.']); };
+
+  const doubt = (text, value, guard) => {
+    const other = guard.alike.find(one => Math.abs(value - one.value) <= one.value * guard.near);
+    if (other) return [`${text} is near ${other.value} ${other.unit}, which is ${guard.target}. Did you mean ${guard.unit}?`];
+    if (value < guard.least || value > guard.most) return [`${text} ${guard.unit} is far from ${guard.target}.`];
+    return keypad().dataset.mode === 'setting' && Math.abs(value - guard.instructed) > guard.half
+      ? [`The step says ${guard.target}. Set the tool to it. A pull at ${text} ${guard.unit} is recorded and held.`] : null;
+  };
+  const enter = () => {
+    if (busy() || !keypad()) return;
+    if (spoiled) { spoiled = false; return; }
+    const text = field().value, pad = keypad();
+    if (!text) return;
+    if (!/^\d+([.,]\d+)?$/.test(text)) { ask(text, [`${text} is not one clear number.`]); return; }
+    const guard = JSON.parse(pad.dataset.guard);
+    const lines = again === `${pad.dataset.cell} ${text}` ? null : doubt(text, Number(text.replace(',', '.')), guard);
+    if (lines) { ask(text, lines); return; }
+    again = null;
+    if (pad.dataset.mode === 'setting') {
+      keep(SETTING + pad.dataset.settingKey, text);
+      write('');
+      say('', []);
+      tend();
+    } else {
+      submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, ${text} ${guard.unit}`, { draft: DRAFT + pad.dataset.cell });
+    }
+  };
+  const clicked = () => {
+    const pad = keypad(), set = kept(SETTING + pad.dataset.settingKey);
+    if (set) submit({ ...JSON.parse(pad.dataset.report), value: set }, `${pad.dataset.label}, clicked at ${set} ${JSON.parse(pad.dataset.guard).unit}`, { tapped: true });
+  };
+  const report = button => {
+    const body = JSON.parse(button.dataset.report);
+    const choice = button.closest('[data-choice]');
+    if (choice && button.hasAttribute('data-chosen')) {
+      const numbers = [...choice.querySelectorAll('input:checked')].map(box => Number(box.value));
+      body.positions = body.positions.filter(position => numbers.includes(position.number));
+      if (!body.positions.length) { say('ask', ['Choose at least one.']); return; }
+    }
+    const lot = choice?.querySelector('[data-lot]')?.value.trim();
+    submit(lot ? { ...body, lot } : body, button.dataset.label, { tapped: true });
+  };
+
+  // What the tablet knows, put on the page again: after a reload, and whenever the page is drawn anew.
+  const tend = () => {
+    const root = page();
+    if (!root) return;
+    if (seen !== root.dataset.step) { seen = root.dataset.step; queueMicrotask(arrive); }
+    const dead = busy();
+    for (const button of document.querySelectorAll('[data-key], [data-keypad-click], [data-keypad-change], button[data-report]')) button.disabled = dead;
+    for (const box of document.querySelectorAll('[data-with]')) {
+      if (box.dataset.tended) continue;
+      box.dataset.tended = 'yes';
+      box.checked = (kept(WITH + root.dataset.step) ?? '').includes(box.value);
+    }
+    const pad = keypad();
+    if (!pad) return;
+    const set = pad.dataset.mode === 'setting' ? kept(SETTING + pad.dataset.settingKey) : null;
+    pad.dataset.set = set ? 'yes' : 'no';
+    const click = pad.querySelector('[data-keypad-click]'), text = set && `CLICKED ${set} ${JSON.parse(pad.dataset.guard).unit}`;
+    if (click && text && click.textContent !== text) click.textContent = text;
+    if (pad.dataset.tended === pad.dataset.cell) return;
+    pad.dataset.tended = pad.dataset.cell;
+    const typed = kept(DRAFT + pad.dataset.cell) ?? '';
+    field().value = typed;
+    if (typed && !running) say('unsent', [`Typed, not saved: ${typed}. ${enterWord()} takes it.`]);
+  };
+
+  // A step came onto the screen: what was said before a reload is said again, and what is unsent is sent.
+  const arrive = () => {
+    const said = sessionStorage.getItem(SAID);
+    sessionStorage.removeItem(SAID);
+    if (said) { const { kind, lines } = JSON.parse(said); say(kind, lines); }
+    flush();
+  };
+
+  const isElsewhere = target => target !== field() && target?.closest?.('input, textarea, select, [contenteditable="true"], .mud-dialog');
+  const ready = () => keypad() && keypad().dataset.set !== 'yes' && !at('.mud-dialog');
+  document.addEventListener('keydown', event => {
+    if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented || !ready() || isElsewhere(event.target)) return;
+    const key = event.key;
+    if (key === 'Enter') { if (event.target.closest?.('button, a, summary')) return; event.preventDefault(); enter(); }
+    else if (key === 'Backspace') { event.preventDefault(); type('back'); }
+    else if (/^[0-9.,]$/.test(key)) { event.preventDefault(); field().focus(); type(key); }
+    else if (key.length === 1 && key !== ' ' && event.target === field()) { event.preventDefault(); spoil(); }
+  });
+  document.addEventListener('input', event => {
+    if (event.target === field()) {
+      if (busy()) field().value = kept(DRAFT + keypad().dataset.cell) ?? '';
+      else if (/[^0-9.,]/.test(field().value)) spoil();
+      else write(field().value);
+    }
+  });
+  document.addEventListener('pointerdown', event => { if (event.target.closest?.('[data-key]')) event.preventDefault(); });
+  document.addEventListener('click', event => {
+    const on = selector => event.target.closest?.(selector);
+    const key = on('[data-key]')?.dataset.key;
+    if (key) { if (key === 'enter') enter(); else type(key); return; }
+    if (on('[data-keypad-change]')) { keep(SETTING + keypad().dataset.settingKey, null); tend(); return; }
+    if (on('[data-sign-in]')) { location.reload(); return; }
+    const discard = on('[data-discard]');
+    if (discard) {
+      if (discard.dataset.sure) { keep(UNSENT + discard.dataset.discard, null); say('', []); wake(); tend(); }
+      else { discard.dataset.sure = 'yes'; discard.textContent = 'Discard: it did not happen'; }
+      return;
+    }
+    const button = on('[data-keypad-click], button[data-report]');
+    if (!button || busy()) return;
+    if (button.matches('[data-keypad-click]')) clicked(); else report(button);
+  });
+
+  // Ticks and values of the step stay on the tablet too; the page asks for them when it is drawn.
+  const stepDraft = () => STEP + page().dataset.person + page().dataset.step;
+  document.addEventListener('change', event => {
+    const box = event.target.closest?.('[data-with], [data-draft]');
+    if (!box || !page()) return;
+    if (box.matches('[data-with]')) {
+      keep(WITH + page().dataset.step, [...document.querySelectorAll('[data-with]:checked')].map(one => one.value).join(' '));
+      return;
+    }
+    const all = JSON.parse(kept(stepDraft()) ?? '{}');
+    all[box.dataset.draft] = box.type === 'checkbox' ? (box.checked ? 'yes' : '') : box.value;
+    keep(stepDraft(), JSON.stringify(all));
+  });
+  at('#components-reconnect-modal')?.addEventListener('components-reconnect-state-changed', event => {
+    if (event.detail.state !== 'hide') return;
+    for (const box of document.querySelectorAll('[data-draft]')) box.dispatchEvent(new Event('change', { bubbles: true }));
+    wake();
+  });
+  window.addEventListener('online', () => wake());
+  window.shopStep = {
+    drafts: () => kept(stepDraft()) ?? '{}',
+    forget: () => keep(stepDraft(), null),
+    note: (name, value) => {
+      const address = new URL(location.href);
+      address.searchParams.set(name, value);
+      history.replaceState(history.state, '', address);
+    },
+  };
+
+  new MutationObserver(tend).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-cell', 'data-setting-key', 'data-step'] });
+  tend();
+})();

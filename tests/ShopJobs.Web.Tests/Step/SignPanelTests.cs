@@ -1,0 +1,90 @@
+using Bunit;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Components.Step;
+
+namespace ShopJobs.Web.Tests.Step;
+
+public sealed class SignPanelTests : BunitContext
+{
+    private readonly StepBench bench = StepBench.Wheel();
+
+    [Fact]
+    public void Signature_waits_with_the_first_three_reasons_large()
+    {
+        var panel = Draw("final", StepAnswers.None);
+
+        Assert.True(panel.Find(".sign-button").HasAttribute("disabled"));
+        Assert.Equal("SIGN: done by me", panel.Find(".sign-button").TextContent);
+        Assert.Equal(3, panel.FindAll(".hold-first li").Count);
+    }
+
+    [Fact]
+    public void Reasons_beyond_the_third_are_on_demand()
+    {
+        var points = Enumerable.Range(1, 5).Select(number => new HoldPoint(HoldReason.TickMissing, null, null, null, $"Not ticked: {number}", "tick it"));
+
+        var list = Render<HoldList>(parameters => parameters.Add(one => one.Points, [.. points]));
+
+        Assert.Equal(3, list.FindAll(".hold-first li").Count);
+        Assert.Equal("2 more", list.Find("summary").TextContent);
+        Assert.Equal(2, list.FindAll("details li").Count);
+    }
+
+    [Fact]
+    public void Five_nuts_with_one_reason_are_one_line()
+    {
+        bench.HandTight();
+
+        var panel = Draw("seat", StepAnswers.None);
+
+        var line = Assert.Single(panel.FindAll(".hold-first li"));
+        Assert.StartsWith("wheel nut front-left 1, 2, 3, 4, 5: hand-tight", line.TextContent.Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tick_that_is_given_no_longer_holds_the_signature()
+    {
+        Assert.Contains("Not ticked", Draw("faces", StepAnswers.None).Find(".hold-first").TextContent, StringComparison.Ordinal);
+
+        var ready = Draw("faces", new StepAnswers(["clean"], []));
+
+        Assert.Empty(ready.FindAll(".hold-first li"));
+        Assert.False(ready.Find(".sign-button").HasAttribute("disabled"));
+    }
+
+    [Fact]
+    public void Signed_step_is_a_record_to_read_and_no_form()
+    {
+        bench.Car.Do(TestPerson.Tess, CarWork.Sign(bench.Job, $"faces@{TestRegister.Left}", "clean"));
+        var scene = bench.Scene("faces");
+
+        var record = Render<SignedRecord>(parameters => parameters
+            .Add(one => one.Scene, scene)
+            .Add(one => one.Time, at => at.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)));
+
+        Assert.Equal(StepStanding.Signed, scene.Standing);
+        Assert.Contains("Signed: done by Tess", record.Find("h2").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Faces and cones bare and dry", record.Markup, StringComparison.Ordinal);
+        Assert.Empty(record.FindAll("button, input"));
+    }
+
+    [Fact]
+    public void Worker_is_told_in_words_that_nobody_looks_at_their_own_work()
+    {
+        bench.Car.TightenWheel(TestPerson.Tess, bench.Job, TestRegister.Left);
+
+        Assert.Contains("nobody looks at their own work", Witness(TestPerson.Tess), StringComparison.Ordinal);
+        Assert.DoesNotContain("nobody looks at their own work", Witness(TestPerson.Theo), StringComparison.Ordinal);
+        Assert.Contains("WITNESS: looked at by me", Witness(TestPerson.Theo), StringComparison.Ordinal);
+    }
+
+    private string Witness(TestPerson person) => Render<WitnessPanel>(parameters => parameters
+        .Add(panel => panel.Scene, bench.Scene("final", person))
+        .Add(panel => panel.Time, _ => "08:00")).Markup;
+
+    private IRenderedComponent<SignPanel> Draw(string step, StepAnswers answers) => Render<SignPanel>(parameters => parameters
+        .Add(panel => panel.Scene, bench.Scene(step))
+        .Add(panel => panel.Answers, answers)
+        .Add(panel => panel.Time, _ => "08:00"));
+}

@@ -1,0 +1,155 @@
+using Bunit;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Components.Step;
+
+namespace ShopJobs.Web.Tests.Step;
+
+public sealed class WorkPanelTests : BunitContext
+{
+    private readonly StepBench bench = StepBench.Wheel();
+
+    [Fact]
+    public void Nuts_as_found_are_opened_with_one_touch()
+    {
+        var panel = StepBench.Draw(this, bench.Scene("seat"));
+
+        var button = panel.Find("button.report-main");
+        Assert.Equal("OPEN all 5", button.TextContent.Trim());
+        Assert.Contains("\"what\":\"Opened\"", button.GetAttribute("data-report"), StringComparison.Ordinal);
+        Assert.Empty(panel.FindAll("[data-keypad]"));
+    }
+
+    [Fact]
+    public void Opened_nuts_are_hand_tight_with_one_touch_or_chosen()
+    {
+        bench.Car.Open(TestPerson.Tess, bench.Job, bench.Nuts);
+
+        var panel = StepBench.Draw(this, bench.Scene("seat"));
+
+        Assert.Equal("HAND-TIGHT all 5", panel.Find("button.report-main").TextContent.Trim());
+        Assert.Equal(["1", "2", "3", "4", "5"], panel.FindAll(".choice input").Select(box => box.GetAttribute("value")));
+        Assert.NotNull(panel.Find("button[data-chosen]"));
+    }
+
+    [Fact]
+    public void First_pull_shows_number_unit_stage_condition_and_range()
+    {
+        var panel = StepBench.Draw(this, bench.HandTight().Scene("seat"), TestTools.Click);
+
+        Assert.Equal("50", panel.Find(".number-digits").TextContent);
+        Assert.Equal("N·m", panel.Find(".number-unit").TextContent);
+        Assert.Contains("Stage 1/2", panel.Find(".number-what").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("DRY", panel.Find(".number-condition").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Contains("40..60 N·m", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Test instruction, rev. 1, p. 1: stated", panel.Find(".number-source").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Click_tool_asks_for_its_setting_and_never_fills_it_in()
+    {
+        var panel = StepBench.Draw(this, bench.HandTight().Scene("seat"), TestTools.Click);
+
+        var keypad = panel.Find("[data-keypad]");
+        Assert.Equal("setting", keypad.GetAttribute("data-mode"));
+        Assert.Equal("", panel.Find("[data-keypad-click]").TextContent);
+        Assert.Null(panel.Find("[data-keypad-field]").GetAttribute("value"));
+        Assert.DoesNotContain("\"value\"", keypad.GetAttribute("data-report"), StringComparison.Ordinal);
+        Assert.Contains("\"kind\":\"SettingConfirmed\"", keypad.GetAttribute("data-report"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Indicating_tool_takes_a_reading_of_each_nut()
+    {
+        var panel = StepBench.Draw(this, bench.HandTight().Scene("seat"), TestTools.Dial);
+
+        Assert.Equal("reading", panel.Find("[data-keypad]").GetAttribute("data-mode"));
+        Assert.Equal("ENTER", panel.Find("[data-key=enter]").TextContent);
+        Assert.Empty(panel.FindAll("[data-keypad-click]"));
+        Assert.Contains("\"kind\":\"Reading\"", panel.Find("[data-keypad]").GetAttribute("data-report"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Setting_is_kept_for_the_stage_and_asked_anew_when_stage_or_cycle_changes()
+    {
+        var first = KeyOf(bench.HandTight());
+        bench.Car.Pull(TestPerson.Tess, bench.Job, "nuts", bench.Nuts[0], 1, 50);
+        Assert.Equal(first, KeyOf(bench));
+
+        bench.Car.Open(TestPerson.Tess, bench.Job, bench.Nuts);
+        bench.Car.ByHand(TestPerson.Tess, bench.Job, "nuts", bench.Nuts);
+        Assert.NotEqual(first, KeyOf(bench));
+
+        string KeyOf(StepBench on)
+        {
+            var scene = on.Scene("seat");
+            return new CellSheet(scene, ((NextAction.PullNow)scene.Next).Cell, StepBench.Offer(scene, TestTools.Click)).SettingKey;
+        }
+    }
+
+    [Fact]
+    public void Keypad_stays_shut_until_the_car_stands_as_it_must()
+    {
+        bench.HandTight();
+        bench.Car.Declare(TestRegister.WheelDown);
+
+        var panel = StepBench.Draw(this, bench.Scene("seat"), TestTools.Click);
+
+        Assert.Empty(panel.FindAll("[data-keypad]"));
+        Assert.Contains("Must be wheel: up", panel.Find(".condition-asked").TextContent, StringComparison.Ordinal);
+        Assert.Contains("\"value\":\"up\"", panel.Find(".condition-asked button").GetAttribute("data-report"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Keypad_stays_shut_until_a_tool_is_chosen_and_tools_that_cannot_say_why()
+    {
+        var panel = StepBench.Draw(this, bench.HandTight().Scene("seat"));
+
+        Assert.Empty(panel.FindAll("[data-keypad]"));
+        var offers = panel.FindAll(".tool-offer");
+        Assert.Equal(["D1", "W7", "W3", "W5"], offers.Select(offer => offer.QuerySelector(".tool-name")!.TextContent));
+        Assert.False(offers[0].HasAttribute("disabled"));
+        Assert.True(offers[2].HasAttribute("disabled"));
+        Assert.Contains("outside the tool's range", offers[2].TextContent, StringComparison.Ordinal);
+        Assert.Contains("past its calibration", offers[3].TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Position_over_its_maximum_stops_the_joint()
+    {
+        bench.HandTight();
+        bench.Car.Pull(TestPerson.Tess, bench.Job, "nuts", bench.Nuts[0], 1, 70, TestTools.Dial);
+
+        var scene = bench.Scene("seat");
+
+        Assert.Contains("Stop.", StepBench.Draw(this, scene).Find(".work-word").TextContent, StringComparison.Ordinal);
+        var held = Render<HeldPanel>(parameters => parameters.Add(panel => panel.Scene, scene));
+        Assert.Contains("wheel nut front-left 1: over the permitted maximum", held.Find("li").TextContent, StringComparison.Ordinal);
+        Assert.Contains("call the lead", held.Find("li").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Short_reading_asks_to_back_off_the_joint()
+    {
+        bench.HandTight();
+        bench.Car.Pull(TestPerson.Tess, bench.Job, "nuts", bench.Nuts[0], 1, 30, TestTools.Dial);
+
+        var panel = StepBench.Draw(this, bench.Scene("seat"));
+
+        Assert.Contains("the last pull was short: back off, inspect and start again", panel.Find("legend").TextContent, StringComparison.Ordinal);
+        Assert.Equal("BACKED OFF all 5", panel.Find("button.report-main").TextContent.Trim());
+    }
+
+    [Fact]
+    public void Tool_last_used_on_the_stage_is_in_hand_again_after_a_reload()
+    {
+        bench.HandTight();
+        bench.Car.Pull(TestPerson.Tess, bench.Job, "nuts", bench.Nuts[0], 1, 50, TestTools.Dial);
+        var scene = bench.Scene("seat");
+
+        var picked = ToolOffer.Pick(
+            StepBench.Offers(scene), null, scene.State, bench.Job, ((NextAction.PullNow)scene.Next).Cell, TestPerson.Tess.Id);
+
+        Assert.Equal(TestTools.Dial, picked?.Id);
+    }
+}
