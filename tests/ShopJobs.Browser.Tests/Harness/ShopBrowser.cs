@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Browser.Tests.Harness;
@@ -35,7 +34,7 @@ public sealed class ShopBrowser : IAsyncDisposable
         options.BaseURL = address.ToString();
         var tablet = await browser.NewContextAsync(options);
         tablet.SetDefaultTimeout(60_000);
-        await tablet.AddCookiesAsync([new() { Name = "shop.tablet", Value = WorkSeed.TabletToken, Url = address.ToString(), HttpOnly = true, SameSite = SameSiteAttribute.Strict }]);
+        await tablet.AddCookiesAsync([new() { Name = "shop.tablet", Value = DemoFolder.TabletToken, Url = address.ToString(), HttpOnly = true, SameSite = SameSiteAttribute.Strict }]);
         return tablet;
     }
 

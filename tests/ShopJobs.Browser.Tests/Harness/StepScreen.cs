@@ -1,0 +1,130 @@
+using System.Globalization;
+using Microsoft.Playwright;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Demo;
+
+namespace ShopJobs.Browser.Tests.Harness;
+
+/// <summary>What a technician does on the step's screen, as they would.</summary>
+public sealed class StepScreen(IPage page, CarId car, JobId job)
+{
+    /// <summary>Opens a step and waits until it is drawn.</summary>
+    public async Task OpenAsync(string step)
+    {
+        await page.GotoAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/{step}");
+        await page.Locator("[data-step]").WaitForAsync();
+    }
+
+    /// <summary>Presses every button that says what is done to a whole group or joint until none is left: OPEN, FITTED NEW, HAND-TIGHT.</summary>
+    public async Task ReportAllAsync()
+    {
+        while (await Report.CountAsync() > 0)
+        {
+            await PressAsync(Report.First);
+        }
+    }
+
+    /// <summary>Says that the car stands as the stage asks.</summary>
+    public async Task StandsAsAskedAsync()
+    {
+        var asked = page.Locator(".condition-asked button.report-main");
+        while (await asked.CountAsync() > 0)
+        {
+            await PressAsync(asked.First);
+        }
+    }
+
+    /// <summary>Takes a tool in hand.</summary>
+    public async Task TakeAsync(string tool)
+    {
+        if (await page.Locator(".tool-chip .tool-name", new() { HasText = tool }).CountAsync() > 0)
+        {
+            return;
+        }
+
+        var offer = page.Locator(".tool-offer", new() { HasText = tool });
+        if (await offer.CountAsync() == 0)
+        {
+            await page.Locator(".tool-chip").PressUntilAsync(offer);
+        }
+
+        await offer.PressUntilAsync(page.Locator(".tool-chip .tool-name", new() { HasText = tool }));
+        await page.Locator("[data-keypad]").WaitForAsync();
+    }
+
+    /// <summary>Types what a click tool is set to, once.</summary>
+    public async Task SetToAsync(string setting)
+    {
+        if (!await page.Locator("[data-keypad-click]").IsVisibleAsync())
+        {
+            await page.Locator("[data-keypad-field]").FillAsync(setting);
+            await page.Keyboard.PressAsync("Enter");
+        }
+
+        await page.Locator("[data-keypad-click]", new() { HasText = setting }).WaitForAsync();
+    }
+
+    /// <summary>One touch: the tool clicked. Waits until the screen stands at another cell.</summary>
+    public Task ClickedAsync() => MovedOnAsync(() => page.Locator("[data-keypad-click]").ClickAsync());
+
+    /// <summary>Sets the tool otherwise than before.</summary>
+    public async Task SetAnewAsync(string setting)
+    {
+        await page.Locator("[data-keypad-change]").ClickAsync();
+        await SetToAsync(setting);
+    }
+
+    /// <summary>Pulls every nut that is next with one tool.</summary>
+    public async Task PullAllAsync(string tool, string setting)
+    {
+        await StandsAsAskedAsync();
+        while (await page.Locator(".work-keys").CountAsync() > 0)
+        {
+            await TakeAsync(tool);
+            await SetToAsync(setting);
+            await ClickedAsync();
+        }
+    }
+
+    /// <summary>The position that is next, in words; null when nothing is to be pulled.</summary>
+    public async Task<string?> NextAsync() =>
+        await page.Locator(".work-which").CountAsync() > 0 ? await page.Locator(".work-which").InnerTextAsync() : null;
+
+    /// <summary>Ticks everything and types the values given.</summary>
+    public async Task AnswerAsync(params (string Measure, decimal Value)[] values)
+    {
+        foreach (var tick in await page.Locator(".tick input").AllAsync())
+        {
+            await tick.CheckAsync();
+        }
+
+        foreach (var (measure, value) in values)
+        {
+            await page.Locator($"#m-{measure}").FillAsync(value.ToString(CultureInfo.InvariantCulture));
+            await page.Locator($"#m-{measure}").BlurAsync();
+        }
+    }
+
+    /// <summary>Signs the step.</summary>
+    public async Task SignAsync(DemoPeople.DemoPerson person)
+    {
+        await page.Locator(".sign-button:not([disabled])").WaitForAsync();
+        await page.Locator(".sign-button:not([disabled])").SignWithAsync(page, person, "SIGN");
+        await page.Locator(".signed").WaitForAsync();
+    }
+
+    /// <summary>A second person looks and signs at this tablet; what came of it is on the page after.</summary>
+    public Task WitnessAsync(DemoPeople.DemoPerson person) =>
+        page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: looked at by me" }).SignWithAsync(page, person, "WITNESS");
+
+    private ILocator Report => page.Locator(".opens-one button.report-main, .group-report > button.report-main");
+
+    private Task PressAsync(ILocator button) => MovedOnAsync(() => button.ClickAsync());
+
+    private async Task MovedOnAsync(Func<Task> act)
+    {
+        var before = await page.Locator("[data-step]").GetAttributeAsync("data-number");
+        await act();
+        await page.Locator($"[data-step]:not([data-number='{before}'])").WaitForAsync();
+    }
+}
