@@ -32,9 +32,9 @@ public sealed partial record CarState
             Since = recorded.At,
             HandTightBy = 0,
             On = 0,
-            BackOffFor = 0,
             SettledBy = 0,
             Settled = null,
+            NewHardwareSince = book.ReplaceFor ?? book.NewHardwareSince,
             InForce = job ?? book.InForce,
             Pulls = [],
             Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
@@ -120,21 +120,20 @@ public sealed partial record CarState
     {
         var next = Begin(fact.Job).Remember(recorded);
         var book = next.Of(fact.Position);
-        var short_ = fact.Problems is [HoldReason.UnderRange];
-        var held = fact.Problems.Count > 0 && !short_;
+        var pull = new Pull(recorded.Number, recorded.At, recorded.Person, fact);
         var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers);
         next = next.Put(book with
         {
             Fitting = fact.Problems.Count == 0 ? Fitting.HandTight : book.Fitting,
             On = recorded.Number,
             InForce = book.InForce ?? fact.Job,
-            Pulls = book.Pulls.Add(new Pull(recorded.Number, recorded.At, recorded.Person, fact)),
-            Holds = held ? book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, fact.Problems[0]) { Workers = workers }) : book.Holds,
-            BackOffFor = short_ && fact.Spec.IfShort != IfShort.Continue ? recorded.Number : book.BackOffFor,
-            NewHardwareSince = short_ && fact.Spec.IfShort == IfShort.Replace ? recorded.Number : book.NewHardwareSince,
+            Pulls = book.Pulls.Add(pull),
+            Holds = pull.HoldReason is { } reason
+                ? book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, reason) { Workers = workers })
+                : book.Holds,
             Workers = workers,
         });
-        return held ? next.EndReleases(recorded.Number) : next;
+        return pull.HoldReason is null ? next : next.EndReleases(recorded.Number);
     }
 
     private CarState WithSettled(Recorded recorded, Settled fact)

@@ -25,7 +25,7 @@ public static partial class Decider
         }
 
         // New hardware on a position that is not open means that it was opened.
-        var closed = fit.Positions.Where(position => state.Of(position) is not { Fitting: Fitting.Open or Fitting.NewHardware, Pulls.IsEmpty: true }).ToList();
+        var closed = fit.Positions.Where(position => state.Of(position) is not { Fitting: Fitting.Open or Fitting.NewHardware, Last: null }).ToList();
         var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot);
         return closed.Count == 0
             ? Accept(fitted)

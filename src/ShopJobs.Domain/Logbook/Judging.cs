@@ -34,15 +34,21 @@ public static class Judging
             return false;
         }
 
-        if (pull.AcceptedBy is not null)
+        return pull.AcceptedBy is not null || pull.Problems.Count == 0;
+    }
+
+    /// <summary>What is wrong with a pull, corrections included: a value restated by one person may only make it worse.</summary>
+    internal static IReadOnlyList<HoldReason> ProblemsOf(Pull pull)
+    {
+        if (pull.Confirmed is null && pull.Unconfirmed.IsEmpty)
         {
-            return true;
+            return pull.Fact.Problems;
         }
 
         var problems = pull.Confirmed is { } confirmed
-            ? pull.Fact.Problems.Except(ValueReasons).Concat(ProblemOf(pull, confirmed))
+            ? ProblemOf(pull, confirmed).Concat(pull.Fact.Problems.Except(ValueReasons))
             : pull.Fact.Problems;
-        return !problems.Concat(pull.Unconfirmed.SelectMany(value => ProblemOf(pull, value))).Any();
+        return [.. problems.Concat(pull.Unconfirmed.SelectMany(value => ProblemOf(pull, value))).Distinct()];
     }
 
     /// <summary>The newest record of each visit of a stage, confirmed voids left out.</summary>
@@ -54,11 +60,12 @@ public static class Judging
             .Select(visit => visit.MaxBy(pull => pull.Number)!);
     }
 
-    /// <summary>True when every visit of the stage has a newest record that passes.</summary>
+    /// <summary>True when every visit of the stage has a newest record that passes, or a higher stage was used as is.</summary>
     public static bool IsDone(this CarState state, PositionBook book, int stage)
     {
         var newest = book.Newest(stage).ToList();
-        return newest.Count > 0 && newest.Count >= newest[0].Fact.Spec.Visits && newest.TrueForAll(state.Passes);
+        return (newest.Count > 0 && newest.Count >= newest[0].Fact.Spec.Visits && newest.TrueForAll(state.Passes))
+            || book.Cells.Any(pull => pull.Fact.Stage > stage && pull.AcceptedBy is not null && state.Passes(pull));
     }
 
     /// <summary>True when the final stage is done.</summary>

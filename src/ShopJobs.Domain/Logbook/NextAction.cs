@@ -82,7 +82,7 @@ public static class NextActions
             }
 
             var newest = book.Pulls.FindLast(pull => pull.Fact.Stage == stage.Number && pull.Fact.Visit == visit && !pull.IsGone);
-            if (newest is null || !state.Passes(newest))
+            if ((newest is null || !state.Passes(newest)) && !state.IsDone(book, stage.Number))
             {
                 return new Cell(instance, book.Position, book.Cycle, stage, visit);
             }
@@ -114,12 +114,20 @@ public static class NextActions
             return new NextAction.TakeOff(instance, [rework.Position], "decided: take it off, inspect and redo it");
         }
 
-        if (books.Find(book => book.BackOffFor > 0) is { } shortPull)
+        if (books.Find(book => book.BackOffFirst) is { } shortPull)
         {
             return new NextAction.TakeOff(
                 instance,
                 instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [shortPull.Position],
                 "the last pull was short: back off, inspect and start again");
+        }
+
+        if (books.Find(book => MustComeOff(state, book)) is { } broken)
+        {
+            return new NextAction.TakeOff(
+                instance,
+                instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [broken.Position],
+                "what its pulls rest on no longer stands: back off, inspect and start again");
         }
 
         var free = books.Where(book => book.Holds.IsEmpty).ToList();
@@ -129,7 +137,7 @@ public static class NextActions
             return new NextAction.TakeOff(instance, asFound, "as found: open it first, so that its pattern starts from nothing");
         }
 
-        var toFit = free.Where(book => book.NeedsNew(instance.Group) && book.Fitting == Fitting.Open).Select(book => book.Position).ToList();
+        var toFit = free.Where(book => book.NeedsNew(instance.Group) && book.Fitting != Fitting.NewHardware && !state.IsAtTorque(book)).Select(book => book.Position).ToList();
         if (toFit.Count > 0)
         {
             return new NextAction.Fit(instance, toFit);
@@ -153,6 +161,11 @@ public static class NextActions
             : AfterDrive(state, jam) ?? (books.Find(book => !book.Holds.IsEmpty) is { } held2 ? new NextAction.Stopped(held2.Position) : null);
     }
 
+    // Pulled, but what comes before that pull was taken back: it can't be made good under a tight fastener.
+    private static bool MustComeOff(CarState state, PositionBook book) => book.Holds.IsEmpty && book.Highest > 0 && !state.IsAtTorque(book)
+        && (book.Fitting is Fitting.Open or Fitting.NewHardware
+            || Enumerable.Range(1, book.Highest - 1).Any(stage => !state.IsDone(book, stage)));
+
     private static NextAction Pull(CarState state, Cell cell, GroupWork? jam)
     {
         if (jam is null)
@@ -165,6 +178,8 @@ public static class NextActions
         return other != default ? Remove(jam.Instance, other)
             : state.IsAtTorque(pair) ? new NextAction.PullNow(cell)
             : !pair.Holds.IsEmpty ? new NextAction.Stopped(pair.Position)
+            : pair.NeedsNew(jam.Instance.Group) && pair.Fitting != Fitting.NewHardware ? new NextAction.Fit(jam.Instance, [pair.Position])
+            : pair.BackOffFirst ? Remove(jam.Instance, pair.Position)
             : NextJam(jam.Instance, pair);
     }
 

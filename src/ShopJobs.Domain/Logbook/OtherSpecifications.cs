@@ -20,7 +20,7 @@ public static class OtherSpecifications
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(instance);
         return from pull in book.Newest(number)
-               where pull.Fact.Job != job.Id && pull.AcceptedBy is null
+               where pull.Fact.Job != job.Id && pull.AcceptedBy is null && state.Passes(pull)
                let theirs = now.Placed(state.Jobs[pull.Fact.Job])
                let made = theirs.Procedure.Group(pull.Fact.Group)
                where !Passes(pull, made, number, instance.Group)

@@ -46,6 +46,15 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
 
     /// <summary>The value that counts now.</summary>
     public EnteredTorque Value => Restated ?? Fact.Value;
+
+    /// <summary>What is wrong with it now, corrections included. A void is apart from this.</summary>
+    public IReadOnlyList<HoldReason> Problems => Judging.ProblemsOf(this);
+
+    /// <summary>Why it holds its position; null when nothing is wrong, or it was only short, or it was used as is.</summary>
+    public HoldReason? HoldReason => AcceptedBy is null && Problems is [var first, ..] && !IsShort ? first : null;
+
+    /// <summary>Short of the range, and nothing else wrong: the procedure says what to do, nobody need decide.</summary>
+    public bool IsShort => AcceptedBy is null && Problems is [Logbook.HoldReason.UnderRange];
 }
 
 /// <summary>A re-torque after the drive, with its instant.</summary>
@@ -88,9 +97,6 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>New hardware must be newer than this entry; 0 when none is asked.</summary>
     public long NewHardwareSince { get; init; }
 
-    /// <summary>Entry of a short pull that asks to back off before anything else; 0 when none.</summary>
-    public long BackOffFor { get; init; }
-
     /// <summary>Entry of the re-torque after the drive; 0 when none in this cycle.</summary>
     public long SettledBy { get; init; }
 
@@ -115,9 +121,23 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>The newest pull of this cycle, confirmed voids left out.</summary>
     public Pull? Last => Pulls.FindLast(pull => !pull.IsGone);
 
+    /// <summary>The highest stage it was pulled to, counting or not; 0 when it was not pulled.</summary>
+    public int Highest => Pulls.Where(pull => !pull.IsGone).Select(pull => pull.Fact.Stage).DefaultIfEmpty(0).Max();
+
+    /// <summary>Newest pull of each cell, confirmed voids left out.</summary>
+    public IEnumerable<Pull> Cells => Pulls.Where(pull => !pull.IsGone)
+        .GroupBy(pull => (pull.Fact.Stage, pull.Fact.Visit))
+        .Select(cell => cell.Last());
+
+    /// <summary>True while a short pull asks to back off before anything else.</summary>
+    public bool BackOffFirst => !Pulls.IsEmpty && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue);
+
+    /// <summary>Entry of a short pull that asks for new hardware; null when none.</summary>
+    public long? ReplaceFor => Cells.Where(pull => pull.IsShort && pull.Fact.Spec.IfShort == IfShort.Replace).Max(pull => (long?)pull.Number);
+
     /// <summary>True when it was re-torqued after its newest pull.</summary>
     public bool IsSettled => Last is { } last && SettledBy > last.Number;
 
     /// <summary>True when nobody here ever touched it.</summary>
-    public bool IsAsFound => Fitting == Fitting.AsFound && Pulls.IsEmpty;
+    public bool IsAsFound => Fitting == Fitting.AsFound && Last is null;
 }

@@ -44,7 +44,7 @@ public static class PullRules
     public static readonly IReadOnlyList<PullRule> HandTight =
     [
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
-        new(HoldReason.NotOpened, q => !q.Instance.Group.Temporary && (q.Book.Fitting == Fitting.AsFound || !q.Book.Pulls.IsEmpty)),
+        new(HoldReason.NotOpened, q => !q.Instance.Group.Temporary && (q.Book.Fitting == Fitting.AsFound || q.Book.Last is not null)),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
     ];
 
@@ -53,9 +53,9 @@ public static class PullRules
     [
         new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
-        new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.State.IsAtTorque(q.Book)),
+        new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
-        new(HoldReason.BackOffFirst, q => q.Book.BackOffFor > 0),
+        new(HoldReason.BackOffFirst, q => q.Book.BackOffFirst),
         new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
         new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),

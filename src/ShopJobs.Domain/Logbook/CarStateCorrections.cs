@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+// How corrections and their confirmations change the state.
+public sealed partial record CarState
+{
+    private CarState WithCorrection(Recorded recorded, Corrected fact)
+    {
+        var target = Correctables[fact.Target].Entry;
+        var next = this with
+        {
+            Corrections = Corrections.Add(recorded.Number, new CorrectionBook(recorded.Number, recorded.Person, fact, false)),
+        };
+        if (fact.Restated is null)
+        {
+            next = next.TakeBack(recorded.Number, fact.Target);
+        }
+
+        next = target switch
+        {
+            TorqueRecorded => next.Recorrect(recorded, fact.Target, pull => pull with
+            {
+                Voided = fact.Restated is null || pull.Voided,
+                Unconfirmed = fact.Restated is { } value ? pull.Unconfirmed.Add(value) : pull.Unconfirmed,
+                CorrectionConfirmed = false,
+                WitnessedBy = null,
+                AcceptedBy = null,
+            }),
+            Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
+            Settled settled => next.Unsettle(fact.Target, settled),
+            HandTightened hand => next.Untighten(fact.Target, hand),
+            ResultRecorded result when Results[result.Name].Number == fact.Target => next.Undo(recorded.Number, [Parse(result.Name)]),
+            _ => next,
+        };
+        return next.EndReleases(recorded.Number);
+    }
+
+    private CarState WithConfirmation(Recorded recorded, CorrectionConfirmed fact)
+    {
+        var correction = Corrections[fact.Correction];
+        var next = this with { Corrections = Corrections.SetItem(fact.Correction, correction with { Confirmed = true }) };
+        return Correctables[correction.Fact.Target].Entry is TorqueRecorded
+            ? next.Recorrect(recorded, correction.Fact.Target, pull => pull with
+            {
+                CorrectionConfirmed = true,
+                Confirmed = pull.Restated,
+                Unconfirmed = [],
+            })
+            : next;
+    }
+
+    // Judges a pull anew after a correction or its confirmation. What rested on it falls where it no longer passes.
+    private CarState Recorrect(Recorded recorded, long number, Func<Pull, Pull> change)
+    {
+        var fact = (TorqueRecorded)Correctables[number].Entry;
+        var book = Of(fact.Position);
+        var index = book.Pulls.FindIndex(pull => pull.Number == number);
+        if (index < 0)
+        {
+            // Opened since. Other positions may still rest on it: no correction may make them better.
+            return recorded.Entry is Corrected ? TakeBack(recorded.Number, number) : this;
+        }
+
+        var before = book.Pulls[index];
+        var after = change(before);
+        var next = this.Passes(after)
+            ? this with { Fallen = Fallen.Remove(number), TakenBack = TakenBack.Remove(number) }
+            : TakeBack(recorded.Number, number);
+        if (before.WitnessedBy is { } seen && after.WitnessedBy is null)
+        {
+            next = next.Fell(recorded.Number, seen);
+        }
+
+        // A record restated to what would have held it holds it now, and so does one that was used as is as it stood before.
+        var holds = recorded.Entry is Corrected && after.HoldReason is not null && !book.Holds.Exists(hold => hold.Number == number);
+        return next.Put(book with
+        {
+            Pulls = book.Pulls.SetItem(index, after),
+            Holds = holds
+                ? book.Holds.Add(new Hold(number, recorded.At, before.Person, after.HoldReason!.Value) { Workers = book.Workers })
+                : book.Holds,
+        });
+    }
+
+    private CarState TakeBack(long by, long number) => (this with { TakenBack = TakenBack.Add(number) }).Fell(by, number);
+
+    private CarState Unwitness(long number, Witnessed fact)
+    {
+        var next = this;
+        foreach (var book in PositionsOf(fact.Records).ToList())
+        {
+            next = next.Put(book with
+            {
+                Pulls = [.. book.Pulls.Select(pull => pull.WitnessedBy == number ? pull with { WitnessedBy = null } : pull)],
+            });
+        }
+
+        return next;
+    }
+
+    private CarState Unsettle(long number, Settled fact)
+    {
+        var next = this;
+        foreach (var book in fact.Positions.Select(Of).Where(book => book.SettledBy == number))
+        {
+            next = next.Put(book with { SettledBy = 0, Settled = null });
+        }
+
+        return next;
+    }
+
+    private CarState Untighten(long number, HandTightened fact)
+    {
+        var next = this;
+        foreach (var book in fact.Positions.Select(Of).Where(book => book.HandTightBy == number))
+        {
+            next = next.Put(book with { Fitting = Fitting.Open, HandTightBy = 0 });
+        }
+
+        return next;
+    }
+
+    private static Undone Parse(string name) => name.StartsWith("setting:", StringComparison.Ordinal)
+        ? new Undone(UndoneKind.Setting, name["setting:".Length..])
+        : new Undone(UndoneKind.Result, name);
+}
