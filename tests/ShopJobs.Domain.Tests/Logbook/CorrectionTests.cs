@@ -126,6 +126,35 @@ public class CorrectionTests
     }
 
     [Fact]
+    public void A_pull_restated_over_the_maximum_holds_its_position()
+    {
+        Correct(Tess, NumberOf(last), 130);
+        Assert.Equal(PositionState.Held, car.Shows(last));
+    }
+
+    [Fact]
+    public void A_pull_used_as_is_is_held_again_when_its_value_was_another()
+    {
+        car.Pull(Tess, job, "nuts", last, 2, 130);
+        var second = car.Last;
+        car.Do(Theo, Decision(last, Disposition.UseAsIs, accepted: true));
+        Correct(Tess, second, 150);
+        Assert.Equal(PositionState.Held, car.Shows(last));
+        car.Do(Theo, Decision(last, Disposition.UseAsIs, accepted: true));
+        Assert.Equal(PositionState.AtTorque, car.Shows(last));
+    }
+
+    [Fact]
+    public void A_lower_stage_taken_back_under_a_tight_nut_asks_to_back_off_and_start_again()
+    {
+        var lower = car.Book.FindLast(recorded => recorded.Entry is TorqueRecorded { Stage: 1 } pull && pull.Position == last)!.Number;
+        Correct(Tess, lower, null);
+        Assert.IsType<NextAction.TakeOff>(car.Next(job, $"final@{Left}"));
+        car.Declare(TestRegister.WheelUp);
+        Assert.Contains(HoldReason.SecondPull, car.Pull(Tess, job, "nuts", last, 1, 50).Problems);
+    }
+
+    [Fact]
     public void Only_the_doer_or_the_lead_corrects_and_only_what_can_be_corrected()
     {
         var pull = NumberOf(last);

@@ -80,6 +80,22 @@ public class HeldPositionTests
     }
 
     [Fact]
+    public void The_other_nuts_go_on_after_one_was_used_as_is_before_its_lower_stage()
+    {
+        HandTightAgain();
+        car.Pull(Tess, job, "nuts", nuts[0], 2, 110);
+        car.Do(Theo, Decision(nuts[0], Disposition.UseAsIs, accepted: true));
+        foreach (var number in new[] { 3, 5, 2, 4 })
+        {
+            Assert.Equal(nuts[number - 1], Assert.IsType<NextAction.PullNow>(car.Next(job, "seat@front-left")).Cell.Position);
+            Assert.Empty(car.Pull(Tess, job, "nuts", nuts[number - 1], 1, 50).Problems);
+        }
+
+        car.Declare(TestRegister.WheelDown);
+        Assert.Empty(car.Pull(Tess, job, "nuts", nuts[2], 2, 110).Problems);
+    }
+
+    [Fact]
     public void Rework_holds_until_the_joint_was_opened()
     {
         car.Pull(Tess, job, "nuts", nuts[0], 2, 130);

@@ -14,10 +14,19 @@ internal sealed class CarAtWork
     public const string Shown = "5ba93c9db0cff93f52b521d7420e43f6eda2784f";
 
     private readonly Dictionary<JobId, Procedure> procedures = [];
-    private readonly Dictionary<ToolId, List<Recorded>> tools = TestTools.Logbooks(Start.AddDays(-100), DateOnly.FromDateTime(Start));
+    private readonly ToolShelf shelf;
     private readonly Dictionary<JobId, PlacedProcedure> placed = [];
 
-    public CarAtWork(int nuts = 5) => Register = TestRegister.With(nuts);
+    public CarAtWork(int nuts = 5, ToolShelf? shelf = null, HoldRules? rules = null)
+    {
+        Register = TestRegister.With(nuts);
+        this.shelf = shelf ?? new ToolShelf(Start);
+        Rules = rules ?? HoldRules.Standard;
+    }
+
+    public HoldRules Rules { get; }
+
+    public IReadOnlyDictionary<JobId, Procedure> Procedures => procedures;
 
     public CarState State { get; private set; } = CarState.Empty;
 
@@ -34,20 +43,26 @@ internal sealed class CarAtWork
 
     public void Wait(TimeSpan time) => Now += time;
 
-    public ToolState Tool(ToolId id) => tools.TryGetValue(id, out var book) ? book.Aggregate(ToolState.Empty, (state, next) => state.Apply(next)) : ToolState.Empty;
+    public ToolState Tool(ToolId id) => shelf.StateOf(id);
 
     public void TellTool(ToolId id, Entry entry)
     {
         Wait(TimeSpan.FromMinutes(1));
-        tools[id].Add(new Recorded(tools[id].Count + 1, Now, TestPerson.Lee.Id, entry));
+        shelf.Tell(id, entry, Now);
     }
 
     public JobId StartJob(Procedure procedure, params string[] places)
     {
         var job = new JobId(new Guid(procedures.Count + 1, 2, 0, new byte[8]));
-        procedures[job] = procedure;
-        Do(TestPerson.Lee, new StartJob(job, procedure, "digest", "digest", places));
+        Do(TestPerson.Lee, ToStart(job, procedure, places));
         return job;
+    }
+
+    /// <summary>The command that puts a procedure on the car; its text is known from here.</summary>
+    public StartJob ToStart(JobId job, Procedure procedure, IReadOnlyList<string> places)
+    {
+        procedures[job] = procedure;
+        return new StartJob(job, procedure, "digest", "digest", places);
     }
 
     public PlacedProcedure Placed(JobBook job)
@@ -67,7 +82,7 @@ internal sealed class CarAtWork
     public Verdict Try(TestPerson person, Command command)
     {
         Wait(TimeSpan.FromMinutes(1));
-        var verdict = State.Decide(command, As(person));
+        var verdict = State.Decide(command, As(person), Rules);
         foreach (var entry in verdict is Verdict.Accepted accepted ? accepted.Entries : [])
         {
             var recorded = new Recorded(State.Number + 1, Now, person.Id, entry);

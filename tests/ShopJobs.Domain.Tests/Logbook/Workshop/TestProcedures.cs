@@ -68,6 +68,46 @@ internal static class TestProcedures
             Step("align", "in") with { Per = StepPer.Car, Places = [], Records = ["alignment"] },
         ]);
 
+    /// <summary>One single-use bolt pulled with a wrench that shows its reading, then a bleed and a look.</summary>
+    public static Procedure Brake() => new(
+        "P4", "Fit the brake carrier", "1", true, [],
+        [
+            Group("carrier", TestRegister.BrakeBolt) with
+            {
+                Risk = RiskClass.B,
+                Hardware = new Hardware("carrier bolt", HardwareReuse.SingleUse),
+                Stages = [Stage(1, 80, 75, 85, [1]) with { Evidence = Evidence.Reading }],
+            },
+        ],
+        [
+            Step("carrier", waitsFor: []) with { Places = [TestRegister.Front], Work = [new StepWork("carrier", [1])] },
+            Step("bed-in", waitsFor: [new WaitsFor.ForStep("carrier"), new WaitsFor.ForResult("bleed")]) with
+            {
+                Per = StepPer.Car,
+                Places = [],
+                Ticks = [new("pedal", "Pedal firm")],
+            },
+        ]);
+
+    /// <summary>The same wheel nuts for another wheel: tighter, and with another nut.</summary>
+    public static Procedure OtherWheels(params int[] star)
+    {
+        var wheels = Wheels(star);
+        var group = wheels.Groups[0];
+        return wheels with
+        {
+            Code = "P9",
+            Groups =
+            [
+                group with
+                {
+                    Stages = [group.Stages[0], group.Stages[1] with { Value = NewtonMetres(114), Permitted = new TorqueRange(NewtonMetres(112), NewtonMetres(120)) }],
+                    ReTorque = null,
+                },
+            ],
+        };
+    }
+
     public static JointGroup Group(string id, string key) => new(
         id, id, key, ThreadSize.Parse("M12x1.5"), null, null, null, ThreadCondition.Dry, RiskClass.A,
         new Hardware("nut M12x1.5", HardwareReuse.Allowed), null, RunDown.NotStated, null, IfShort.BackOff, RedoScope.Joint, false, [], Source);

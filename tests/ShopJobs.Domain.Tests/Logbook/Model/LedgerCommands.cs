@@ -1,0 +1,164 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Tests.Logbook.Model;
+
+// What the rules say of a command: refused for these reasons, or recorded as these lines.
+internal sealed partial class Ledger
+{
+    public IReadOnlySet<Reason> RefusalsOf(PersonId person, IReadOnlySet<Right> rights, Command command, DateTime at) =>
+        Refusals(person, rights, command, at).ToHashSet();
+
+    private IEnumerable<Reason> Refusals(PersonId person, IReadOnlySet<Right> rights, Command command, DateTime at)
+    {
+        if (Unknown(command) is { } unknown)
+        {
+            return [new(unknown)];
+        }
+
+        return command switch
+        {
+            StartJob start => Those(
+                (HoldReason.NoRight, !rights.Contains(Right.Lead)),
+                (HoldReason.Superseded, jobs.ContainsKey(start.Job) && lines.Any(line => line.Entry is JobStarted fact && fact.Job == start.Job)),
+                (HoldReason.UnknownPosition, !start.Places.Any() || start.Places.Any(place => !PlacesOf(start.Procedure).Contains(place))))
+                .Select(why => new Reason(why)),
+            ConfirmStep confirm => OfSigning(rights, confirm, at),
+            Witness witness => OfWitness(person, rights, witness),
+            DecideHold decide => OfDecision(person, rights, decide),
+            Correct correct => OfCorrection(person, rights, correct),
+            ConfirmCorrection confirm => OfConfirmation(person, rights, confirm),
+            Release release => WaitsOf(release).Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
+            IssueSummary issue => Those((HoldReason.NoRight, !rights.Contains(Right.Release)), (HoldReason.Superseded, issue.AsOf != lines.Count), (HoldReason.UnknownJob, !lines.Any(line => line.Entry is JobStarted)))
+                .Select(why => new Reason(why)),
+            _ => [],
+        };
+    }
+
+    private static IEnumerable<string> PlacesOf(Procedure procedure) => procedure.Steps.SelectMany(step => step.Places);
+
+    // A report is refused only when person, car or position cannot be identified.
+    private HoldReason? Unknown(Command command) => command switch
+    {
+        OpenPositions open => Unknown(open.Positions, open.Job, null),
+        HoldPositions hold => Unknown(hold.Positions, null, null),
+        FitNew fit => Unknown(fit.Positions, fit.Job, fit.Group),
+        HandTighten hand => Unknown(hand.Positions, hand.Job, hand.Group),
+        RecordSettled settled => Unknown(settled.Positions, settled.Job, settled.Group),
+        RecordTorque pull => Unknown([pull.Position], pull.Job, pull.Group) ?? (IsCell(pull) ? null : HoldReason.UnknownPosition),
+        DecideHold decide => Unknown([decide.Position], null, null),
+        DeclareCondition declare => declare.Conditions.Count > 0
+            && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value)) ? null : HoldReason.UnknownPosition,
+        RecordResult result => result.Name.Length == 0 || result.Values.Count == 0 ? HoldReason.ValueMissing : null,
+        ConfirmStep confirm => IsStarted(confirm.Job) && jobs[confirm.Job].Step(confirm.Step) is not null ? null : HoldReason.UnknownJob,
+        Witness witness => IsStarted(witness.Job) && jobs[witness.Job].Group(witness.Group, witness.Place) is not null ? null : HoldReason.UnknownJob,
+        _ => null,
+    };
+
+    private HoldReason? Unknown(IReadOnlyList<JointPosition> positions, JobId? job, string? group) =>
+        positions.Count == 0 || positions.Any(at => !register.Kinds.TryGetValue(at.Key, out var kind) || !kind.AllPositions().Contains(at)) ? HoldReason.UnknownPosition
+        : job is null ? null
+        : !IsStarted(job.Value) ? HoldReason.UnknownJob
+        : group is null || positions.All(at => jobs[job.Value].Group(group, at.Place)?.Rules.Key == at.Key) ? null
+        : HoldReason.UnknownPosition;
+
+    private bool IsStarted(JobId job) => lines.Any(line => line.Entry is JobStarted fact && fact.Job == job);
+
+    private bool IsCell(RecordTorque pull)
+    {
+        var stages = jobs[pull.Job].Group(pull.Group, pull.Position.Place)!.Rules.Stages;
+        return pull.Stage >= 1 && pull.Stage <= stages.Count
+            && pull.Visit >= 0 && pull.Visit < stages[pull.Stage - 1].Visits.Count
+            && stages[pull.Stage - 1].Visits[pull.Visit] == pull.Position.Number;
+    }
+
+    private IEnumerable<Reason> OfSigning(IReadOnlySet<Right> rights, ConfirmStep confirm, DateTime at)
+    {
+        var job = jobs[confirm.Job];
+        var step = job.Step(confirm.Step)!;
+        if (!confirm.NotApplicable)
+        {
+            return WaitsOf(job, step, confirm, at).Concat(rights.Contains(Right.Record) ? [] : [new Reason(HoldReason.NoRight)]);
+        }
+
+        var touched = job.WorkOf(step).SelectMany(work => work.Group.Positions).Where(position => !IsAsFound(position) && !IsAtTorque(position)).ToList();
+        return Those(
+            (HoldReason.NoRight, !rights.Contains(Right.Lead)),
+            (HoldReason.ReasonMissing, confirm.Reason is null),
+            (HoldReason.AlreadySigned, StandingOf(job, step) == StepStanding.Signed)).Select(why => new Reason(why))
+            .Concat(GatesOf(job, step, at))
+            .Concat(touched.Take(1).Select(position => new Reason(HoldReason.NotAtStage, position)));
+    }
+
+    // Rule 4.
+    private IEnumerable<Reason> OfWitness(PersonId person, IReadOnlySet<Right> rights, Witness witness)
+    {
+        var group = jobs[witness.Job].Group(witness.Group, witness.Place)!;
+        return Those(
+            (HoldReason.NoRight, !rights.Contains(Right.Witness)),
+            (HoldReason.OwnWork, group.Positions.Any(position => WorkersOn(position).Contains(person))),
+            (HoldReason.NothingToWitness, SeenNow(witness).Count == 0),
+            (HoldReason.ReasonMissing, !witness.Accepted && witness.Finding is null)).Select(why => new Reason(why));
+    }
+
+    private IReadOnlyList<long> SeenNow(Witness witness) =>
+    [
+        .. jobs[witness.Job].Group(witness.Group, witness.Place)!.Positions.SelectMany(position => Newest(position, witness.Stage))
+            .Where(pull => Passes(pull) && SeenBy(pull) is null).Select(pull => pull.Number).Order(),
+    ];
+
+    // Rule 7.
+    private IEnumerable<Reason> OfDecision(PersonId person, IReadOnlySet<Right> rights, DecideHold decide)
+    {
+        var position = decide.Position;
+        var holds = HoldsOn(position).Where(hold => !hold.IsDecided).ToList();
+        var last = Since(position).LastOrDefault(line => line.Entry is TorqueRecorded fact && fact.Position == position);
+        var risk = last is null ? GroupInForce(position)?.Rules.Risk ?? RiskClass.A : GroupOf(last).Rules.Risk;
+        return Those(
+            (HoldReason.NoRight, !rights.Contains(Right.Decide)),
+            (HoldReason.OwnWork, WorkersOn(position).Concat(holds.SelectMany(hold => hold.Doers)).Contains(person)),
+            (HoldReason.AcceptanceMissing, decide.Disposition == Disposition.UseAsIs && decide.Acceptance is null && risk == RiskClass.A),
+            (HoldReason.ReuseNotAllowed, decide.Disposition == Disposition.Rework && GroupInForce(position)?.Rules.Hardware.Reuse == HardwareReuse.SingleUse),
+            (HoldReason.NothingToDecide, AboutNow(position).Count == 0 && DoubtsOn(position).Count == 0)).Select(why => new Reason(why));
+    }
+
+    private IReadOnlyList<long> AboutNow(JointPosition position) =>
+    [
+        .. HoldsOn(position).Where(hold => !hold.IsDecided).Select(hold => hold.Number)
+            .Concat(
+                from job in Running
+                from @group in job.Groups
+                where @group.Joint == position.Joint
+                from stage in @group.Rules.Stages
+                from pull in ForeignOn(position, stage.Number, job, @group)
+                select pull.Number)
+            .Distinct().Order(),
+    ];
+
+    // Rule 8.
+    private IEnumerable<Reason> OfCorrection(PersonId person, IReadOnlySet<Right> rights, Correct correct)
+    {
+        var target = correct.Target >= 1 && correct.Target <= lines.Count ? At(correct.Target) : null;
+        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed) ? HoldReason.NotCorrectable
+            : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.NoRight
+            : IsVoid(correct.Target) || (correct.Restated is not null && target.Entry is not TorqueRecorded) ? HoldReason.NotCorrectable
+            : null;
+        return why is { } reason ? [new(reason)] : [];
+    }
+
+    private IEnumerable<Reason> OfConfirmation(PersonId person, IReadOnlySet<Right> rights, ConfirmCorrection confirm)
+    {
+        var correction = confirm.Correction >= 1 && confirm.Correction <= lines.Count ? At(confirm.Correction) : null;
+        if (correction?.Entry is not Corrected fact || IsConfirmed(correction) || CorrectionsOf(fact.Target).Any(line => line.Number > correction.Number))
+        {
+            return [new(HoldReason.NotCorrectable)];
+        }
+
+        var target = At(fact.Target);
+        var workers = target.Entry is TorqueRecorded pull ? WorkersOn(pull.Position) : [];
+        return Those(
+            (HoldReason.NoRight, !rights.Contains(Right.Decide)),
+            (HoldReason.OwnWork, workers.Append(correction.Person).Append(target.Person).Contains(person))).Select(why => new Reason(why));
+    }
+}

@@ -1,0 +1,183 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Tests.Logbook.Model;
+
+/// <summary>One hold as the model finds it.</summary>
+internal sealed record ModelHold(long Number, bool IsDecided, IReadOnlyList<PersonId> Doers);
+
+// Where a position stands.
+internal sealed partial class Ledger
+{
+    private enum On
+    {
+        AsFound,
+        Nothing,
+        New,
+        Run,
+    }
+
+    public bool Counts(JointPosition position) => ProblemsOf(position, null, null, null).Count == 0;
+
+    /// <summary>Why a position does not count: rule 1, 7 and 9.</summary>
+    public IReadOnlyList<HoldReason> ProblemsOf(JointPosition position, int? stage, JobReading? job, GroupAt? group)
+    {
+        var problems = new List<HoldReason>();
+        if (HoldsOn(position).Count > 0)
+        {
+            problems.Add(HoldReason.Held);
+        }
+
+        if (DoubtsOn(position).Count > 0)
+        {
+            problems.Add(HoldReason.ToolInDoubt);
+        }
+
+        if (!(stage is { } asked ? IsDone(position, asked) : IsAtTorque(position)))
+        {
+            problems.Add(HoldReason.NotAtStage);
+        }
+
+        var number = stage ?? (LastPull(position) is { } last ? GroupOf(last).Rules.Stages.Count : 0);
+        if (!IsWitnessed(position, number, stage is not null && group!.Stage(number).Witness))
+        {
+            problems.Add(HoldReason.NotWitnessed);
+        }
+
+        if (job is not null && ForeignOn(position, number, job, group!).Any())
+        {
+            problems.Add(HoldReason.OtherSpecification);
+        }
+
+        return problems;
+    }
+
+    public PositionState Shows(JointPosition position)
+    {
+        if (HoldsOn(position).Count > 0)
+        {
+            return PositionState.Held;
+        }
+
+        if (DoubtsOn(position).Count > 0)
+        {
+            return PositionState.Doubted;
+        }
+
+        switch (WhatIsOn(position))
+        {
+            case On.AsFound: return PositionState.AsFound;
+            case On.Nothing: return PositionState.Open;
+            case On.New: return PositionState.NotFitted;
+        }
+
+        if (!IsAtTorque(position))
+        {
+            return IsDone(position, 1) ? PositionState.Staged : PositionState.HandTight;
+        }
+
+        var last = LastPull(position)!;
+        return SettledBy(position) is { } settled && settled.Number > last.Number ? PositionState.Settled
+            : OwesReTorque(position) && DrivenSince(last.Number) ? PositionState.Due
+            : SeenBy(last) is not null ? PositionState.Checked
+            : PositionState.AtTorque;
+    }
+
+    private bool IsAsFound(JointPosition position) => WhatIsOn(position) == On.AsFound && LastPull(position) is null;
+
+    private On WhatIsOn(JointPosition position)
+    {
+        var on = On.AsFound;
+        var hand = 0L;
+        foreach (var line in lines)
+        {
+            (on, hand) = line.Entry switch
+            {
+                _ when line.Opens.Contains(position) => (On.Nothing, 0),
+                FittedNew fact when fact.Positions.Contains(position) => (On.New, 0),
+                HandTightened fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => (On.Run, line.Number),
+                Corrected { Restated: null } fact when hand != 0 && fact.Target == hand => (On.Nothing, 0),
+                TorqueRecorded fact when fact.Position == position && line.Problems.Count == 0 => (On.Run, hand),
+                Decided { Disposition: Disposition.UseAsIs } fact when fact.Position == position && TakesAPull(line) => (On.Run, hand),
+                _ => (on, hand),
+            };
+        }
+
+        return on;
+    }
+
+    // A decision "use as is" about a pull of the present cycle that nobody had voided.
+    private bool TakesAPull(Line decision) => decision.About.Any(number => At(number).Entry is TorqueRecorded fact
+        && !Upto(decision.Number).IsVoid(number)
+        && Upto(decision.Number).LastOpened(fact.Position) < number);
+
+    private bool IsOn(JointPosition position) => Since(position).Any(line => line.Entry switch
+    {
+        FittedNew fact => fact.Positions.Contains(position),
+        HandTightened fact => fact.Positions.Contains(position),
+        TorqueRecorded fact => fact.Position == position,
+        _ => false,
+    });
+
+    private Line? SettledBy(JointPosition position) => Since(position).LastOrDefault(line =>
+        line.Entry is Settled fact && fact.Positions.Contains(position) && line.Problems.Count == 0) is { } settled && !IsVoid(settled.Number)
+            ? settled
+            : null;
+
+    private bool OwesReTorque(JointPosition position) => IsAtTorque(position)
+        && LastPull(position) is { } last
+        && !(SettledBy(position) is { } settled && settled.Number > last.Number)
+        && GroupOf(last).Rules.ReTorque is { Forbidden: false, AfterKm: not null };
+
+    private bool DrivenSince(long number) => lines.Any(line => line.Number > number && line.Entry is Released { Kind: ReleaseKind.Road or ReleaseKind.Track });
+
+    /// <summary>Everybody who recorded, held or helped since it was opened.</summary>
+    private IEnumerable<PersonId> WorkersOn(JointPosition position) => Since(position).SelectMany(line => line.Entry switch
+    {
+        FittedNew fact when fact.Positions.Contains(position) => [line.Person],
+        HandTightened fact when fact.Positions.Contains(position) => fact.Helpers.Append(line.Person),
+        TorqueRecorded fact when fact.Position == position => fact.Helpers.Append(line.Person),
+        Settled fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => [line.Person],
+        PositionHeld fact when fact.Positions.Contains(position) => [line.Person],
+        _ => Enumerable.Empty<PersonId>(),
+    });
+
+    /// <summary>Rule 9: doubts of tools on pulls and re-torques of this cycle that the lead has not decided.</summary>
+    private IReadOnlyList<ToolDoubt> DoubtsOn(JointPosition position)
+    {
+        var decided = Since(position).Where(line => line.Entry is Decided fact && fact.Position == position).SelectMany(line => line.Doubts).ToList();
+        var work = PullsOn(position).Select(line => (Line: line, Fact(line).Tool));
+        if (SettledBy(position) is { } settled)
+        {
+            work = work.Append((settled, ((Settled)settled.Entry).Tool));
+        }
+
+        return
+        [
+            .. from done in work
+               from doubt in Tool(done.Tool).DoubtsOn(done.Line.Day, done.Line.At)
+               let named = new ToolDoubt(done.Tool, doubt)
+               where !decided.Contains(named)
+               select named,
+        ];
+    }
+
+    /// <summary>Passing pulls of another job that this job's step does not take.</summary>
+    private IEnumerable<Line> ForeignOn(JointPosition position, int stage, JobReading job, GroupAt here) =>
+        from pull in Newest(position, stage)
+        where Fact(pull).Job != job.Id && !IsAccepted(pull) && Passes(pull)
+        let theirs = GroupOf(pull).Rules
+        let ours = here.Rules
+        let value = LastValue(pull)
+        where value < ours.Stages[stage - 1].Permitted.Minimum.NewtonMetres || value > ours.Stages[stage - 1].Permitted.Maximum.NewtonMetres
+            || theirs.Condition != ours.Condition
+            || theirs.Hardware != ours.Hardware
+            || theirs.Stages.Count != ours.Stages.Count
+            || ours.Stages[stage - 1].Conditions.Except(theirs.Stages[stage - 1].Conditions).Any()
+            || ours.Stages[stage - 1].Visits.Count(v => v == position.Number) != theirs.Stages[stage - 1].Visits.Count(v => v == position.Number)
+        select pull;
+
+    private decimal LastValue(Line pull) =>
+        (CorrectionsOf(pull.Number).Select(line => ((Corrected)line.Entry).Restated).LastOrDefault(value => value is not null) ?? Fact(pull).Value).NewtonMetres;
+}

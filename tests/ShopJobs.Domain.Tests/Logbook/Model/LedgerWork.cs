@@ -1,0 +1,187 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Tests.Logbook.Model;
+
+// Why a report of work does not count.
+internal sealed partial class Ledger
+{
+    private static readonly HoldReason[] ValueProblems = [HoldReason.UnderRange, HoldReason.OverRange, HoldReason.SettingNotInstructed];
+
+    private IReadOnlyList<HoldReason> ProblemsOfHand(HandTighten hand, JointPosition position)
+    {
+        var group = jobs[hand.Job].Group(hand.Group, position.Place)!.Rules;
+        return Those(
+            (HoldReason.JobClosed, IsClosed(hand.Job)),
+            (HoldReason.NotOpened, !group.Temporary && (WhatIsOn(position) == On.AsFound || LastPull(position) is not null)),
+            (HoldReason.HardwareNotNew, AsksNewHardware(position, group)));
+    }
+
+    private IReadOnlyList<HoldReason> ProblemsOfPull(RecordTorque pull, DateOnly day)
+    {
+        var job = jobs[pull.Job];
+        var group = job.Group(pull.Group, pull.Position.Place)!;
+        var stage = group.Stage(pull.Stage);
+        var position = pull.Position;
+        var step = job.Steps.FirstOrDefault(at => job.WorkOf(at).Any(work => work.Group.Joint == group.Joint && work.Group.Rules.Id == group.Rules.Id && work.Stages.Contains(pull.Stage)));
+        var done = IsDone(position, pull.Stage);
+        var held = HoldsOn(position).Count > 0;
+        return Those(
+        [
+            (HoldReason.JobClosed, IsClosed(pull.Job)),
+            (HoldReason.SecondPull, done || PullsOn(position).Any(earlier => Fact(earlier).Stage > pull.Stage)),
+            (HoldReason.PositionHeld, held),
+            (HoldReason.BackOffFirst, MustBackOff(position)),
+            (HoldReason.CellMoved, pull.Cycle != lines.Count(line => line.Opens.Contains(position))),
+            (HoldReason.NotHandTight, !group.Rules.Temporary && WhatIsOn(position) != On.Run),
+            (HoldReason.HardwareNotNew, AsksNewHardware(position, group.Rules)),
+            (HoldReason.StepBefore, step is not null && job.Before(step).Any(before => SignOff(job, before) is null)),
+            (HoldReason.LowerStageMissing, Enumerable.Range(1, pull.Stage - 1).Any(lower => group.Positions.Any(at => !IsDone(at, lower)))),
+            (HoldReason.OutOfOrder, !group.Rules.Temporary && !done && !held && NextVisit(group, stage) != pull.Visit),
+            (HoldReason.JamPairMissing, group.Rules.Jam is { } jam && job.Group(jam.Group, group.Place) is { } pair && !IsAtTorque(pair.Joint.At(position.Number))),
+            (HoldReason.WrongCarCondition, !stage.Conditions.All(IsDeclared)),
+            .. ToolProblems(pull.Tool, pull.Value, pull.Kind, stage.Evidence, day),
+            .. ValueProblemsOf(pull.Kind, pull.Value, group.Rules, pull.Stage, pull.Tool),
+        ]);
+    }
+
+    private IReadOnlyList<HoldReason> ProblemsOfSettling(RecordSettled settled, JointPosition position, DateOnly day)
+    {
+        var group = jobs[settled.Job].Group(settled.Group, position.Place)!.Rules;
+        var last = LastPull(position);
+        return Those(
+        [
+            (HoldReason.ReTorqueNotDue, !OwesReTorque(position) || last is null || !DrivenSince(last.Number)),
+            (HoldReason.PositionHeld, HoldsOn(position).Count > 0),
+            (HoldReason.WrongCarCondition, !group.Stages[^1].Conditions.All(IsDeclared)),
+            .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group.Stages[^1].Evidence, day),
+            .. ValueProblemsOf(settled.Kind, settled.Value, group, group.Stages.Count, settled.Tool),
+        ]);
+    }
+
+    /// <summary>Both ends inside, in decimal N·m; a confirmed setting is the instructed one within half a graduation and what a jam pair holds.</summary>
+    private IReadOnlyList<HoldReason> ProblemOfValue(TorqueKind kind, decimal value, JointGroup group, int stage, ToolId tool)
+    {
+        var rules = group.Stages[stage - 1];
+        if (value > rules.Permitted.Maximum.NewtonMetres)
+        {
+            return [HoldReason.OverRange];
+        }
+
+        if (kind != TorqueKind.SettingConfirmed)
+        {
+            return value < rules.Permitted.Minimum.NewtonMetres ? [HoldReason.UnderRange] : [];
+        }
+
+        var half = (Tool(tool).Entered?.Graduation ?? 0) / 2;
+        var jamHolds = group.Jam is { } jam ? jam.JamTorque.NewtonMetres * (1 - (jam.JamToolDeviationPercent / 100)) / 1.04m : decimal.MaxValue;
+        var instructed = rules.Value.NewtonMetres;
+        return value >= rules.Permitted.Minimum.NewtonMetres && value <= jamHolds && value >= instructed - half && value <= instructed + half
+            ? []
+            : [HoldReason.SettingNotInstructed];
+    }
+
+    private IEnumerable<(HoldReason, bool)> ValueProblemsOf(TorqueKind kind, EnteredTorque value, JointGroup group, int stage, ToolId tool)
+    {
+        var found = ProblemOfValue(kind, value.NewtonMetres, group, stage, tool);
+        return ValueProblems.Select(problem => (problem, found.Contains(problem)));
+    }
+
+    private IEnumerable<(HoldReason, bool)> ToolProblems(ToolId id, EnteredTorque value, TorqueKind kind, Evidence asked, DateOnly day)
+    {
+        var tool = Tool(id);
+        var entered = tool.Entered;
+        yield return (HoldReason.ToolUnknown, entered is null);
+        yield return (HoldReason.ToolQuarantined, tool.OutOfUse);
+        yield return (HoldReason.ToolOverdue, entered is not null && !tool.OutOfUse && !tool.IsCalibratedOn(day));
+        yield return (HoldReason.ToolOutOfRange, entered is not null && (value.NewtonMetres < entered.LowestMarked || value.NewtonMetres > entered.Top));
+        yield return (HoldReason.EvidenceNotAllowed, !(kind switch
+        {
+            TorqueKind.SettingConfirmed => asked != Evidence.Reading && entered?.Kind != ToolKind.Indicating,
+            TorqueKind.Reading => asked != Evidence.Setting && entered?.Kind != ToolKind.Click,
+            _ => false,
+        }));
+    }
+
+    private ToolHistory Tool(ToolId id) => new(tools.TryGetValue(id, out var book) ? book : []);
+
+    private bool IsDeclared(CarCondition condition) => lines.Select(line => line.Entry).OfType<CarConditionDeclared>()
+        .SelectMany(fact => fact.Conditions).LastOrDefault(declared => declared.Aspect == condition.Aspect) == condition;
+
+    private bool IsClosed(JobId job) => lines.Any(line => line.Closes.Contains(job));
+
+    /// <summary>Rule 3 and 7: single-use hardware, a replacement decided, or a short pull that asks for it.</summary>
+    private bool AsksNewHardware(JointPosition position, JointGroup group)
+    {
+        var fitted = lines.LastOrDefault(line => line.Entry is FittedNew fact && fact.Positions.Contains(position))?.Number ?? 0;
+        var replaced = lines.Where(line => line.Entry is Decided { Disposition: Disposition.Replace } fact && fact.Position == position)
+            .Select(line => line.About.DefaultIfEmpty(line.Number).Max())
+            .Concat(lines.Where(line => line.Opens.Contains(position)).Select(line => Upto(line.Number - 1).ShortThatReplaces(position)))
+            .DefaultIfEmpty(0).Max();
+        return (group.Hardware.Reuse == HardwareReuse.SingleUse && fitted <= LastOpened(position)) || (replaced > 0 && fitted <= replaced);
+    }
+
+    private long ShortThatReplaces(JointPosition position) =>
+        NewestOfCells(position).Where(pull => IsShort(pull) && GroupOf(pull).Rules.IfShort == IfShort.Replace).Select(pull => pull.Number).DefaultIfEmpty(0).Max();
+
+    private bool MustBackOff(JointPosition position) =>
+        NewestOfCells(position).Any(pull => IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue);
+
+    private IEnumerable<Line> NewestOfCells(JointPosition position) =>
+        PullsOn(position).GroupBy(pull => (Fact(pull).Stage, Fact(pull).Visit)).Select(cell => cell.Last());
+
+    /// <summary>The first visit of the pattern without a pull that passes; a held position stops its joint or is passed over.</summary>
+    private int? NextVisit(GroupAt group, Stage stage)
+    {
+        for (var visit = 0; visit < stage.Visits.Count; visit++)
+        {
+            var position = group.Joint.At(stage.Visits[visit]);
+            if (HoldsOn(position).Count > 0)
+            {
+                if (group.Rules.Redo == RedoScope.Joint)
+                {
+                    return null;
+                }
+
+                continue;
+            }
+
+            var pull = Newest(position, stage.Number).FirstOrDefault(pull => Fact(pull).Visit == visit);
+            if ((pull is null || !Passes(pull)) && !IsDone(position, stage.Number))
+            {
+                return visit;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>What a pull rests on: its own hand-tight, and for a higher stage every hand-tight and lower pull of the group.</summary>
+    private IReadOnlyList<long> RestsOfPull(RecordTorque pull)
+    {
+        var group = jobs[pull.Job].Group(pull.Group, pull.Position.Place)!;
+        var positions = pull.Stage == 1 ? [pull.Position] : group.Positions;
+        var lower = from at in positions
+                    from stage in Enumerable.Range(1, pull.Stage - 1)
+                    from below in Newest(at, stage)
+                    where Passes(below)
+                    select below.Number;
+        return [.. positions.Select(HandTightBy).Where(number => number > 0).Concat(lower).Distinct().Order()];
+    }
+
+    private long HandTightBy(JointPosition position)
+    {
+        var newest = Since(position).LastOrDefault(line => line.Entry switch
+        {
+            FittedNew fact => fact.Positions.Contains(position),
+            HandTightened fact => fact.Positions.Contains(position) && line.Problems.Count == 0,
+            _ => false,
+        });
+        return newest is { Entry: HandTightened } && !IsVoid(newest.Number) ? newest.Number : 0;
+    }
+
+    private static IReadOnlyList<HoldReason> Those(params IEnumerable<(HoldReason Reason, bool Is)> reasons) =>
+        [.. reasons.Where(reason => reason.Is).Select(reason => reason.Reason)];
+}

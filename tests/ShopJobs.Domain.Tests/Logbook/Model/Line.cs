@@ -1,0 +1,32 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Tests.Logbook.Model;
+
+/// <summary>
+/// One line of the model's own flat list: the facts of an accepted entry, and what the model itself makes of them. What the
+/// product derived and wrote into the entry (problems, what it opened, what it rests on) is compared with this, never read.
+/// </summary>
+internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Person, Entry Entry)
+{
+    /// <summary>Why a report does not count.</summary>
+    public IReadOnlyList<HoldReason> Problems { get; init; } = [];
+
+    /// <summary>Positions open from here.</summary>
+    public IReadOnlyList<JointPosition> Opens { get; init; } = [];
+
+    /// <summary>Results and settings void from here.</summary>
+    public IReadOnlyList<string> Undoes { get; init; } = [];
+
+    /// <summary>Lines that a pull or a sign-off rests on.</summary>
+    public IReadOnlyList<long> Rests { get; init; } = [];
+
+    /// <summary>Pulls that a witness saw; lines that a decision is about.</summary>
+    public IReadOnlyList<long> About { get; init; } = [];
+
+    /// <summary>Doubts that a decision is about.</summary>
+    public IReadOnlyList<ToolDoubt> Doubts { get; init; } = [];
+
+    /// <summary>Jobs that a release ended.</summary>
+    public IReadOnlyList<JobId> Closes { get; init; } = [];
+}

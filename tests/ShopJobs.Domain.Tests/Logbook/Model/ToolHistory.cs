@@ -1,0 +1,43 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Tests.Logbook.Model;
+
+/// <summary>The model's reading of one tool's logbook, scanned anew at every question.</summary>
+internal sealed class ToolHistory(IReadOnlyList<Recorded> entries)
+{
+    public ToolEntered? Entered => entries.Select(line => line.Entry).OfType<ToolEntered>().LastOrDefault();
+
+    /// <summary>Out of use from a quarantine, a doubt or a bad calibration to a good calibration or a clearance.</summary>
+    public bool OutOfUse => entries.LastOrDefault(line => line.Entry is Quarantined or Doubted or Cleared or Calibrated)?.Entry switch
+    {
+        Quarantined or Doubted => true,
+        Calibrated calibrated => !IsGood(calibrated.AsLeft),
+        _ => false,
+    };
+
+    public bool IsCalibratedOn(DateOnly day) => LastGoodBefore(entries.Count) is { } good && good.Date <= day && day <= good.Due;
+
+    /// <summary>Doubts that stand on work done that day and written at that instant.</summary>
+    public IEnumerable<long> DoubtsOn(DateOnly day, DateTime at)
+    {
+        for (var i = 0; i < entries.Count; i++)
+        {
+            var raises = entries[i].Entry is Doubted or Calibrated { AsFound.Count: > 0 }
+                && !(entries[i].Entry is Calibrated calibrated && IsGood(calibrated.AsFound));
+            var since = LastGoodBefore(i)?.Date;
+            var cleared = entries.Any(line => line.Entry is Cleared cleared && cleared.Doubts.Contains(entries[i].Number));
+            if (raises && !cleared && at <= entries[i].At && (since is null || day >= since))
+            {
+                yield return entries[i].Number;
+            }
+        }
+    }
+
+    private Calibrated? LastGoodBefore(int index) =>
+        entries.Take(index).Select(line => line.Entry).OfType<Calibrated>().LastOrDefault(calibrated => IsGood(calibrated.AsLeft));
+
+    // The tools of the test shop are of the 4 % class.
+    private static bool IsGood(IReadOnlyList<CalibrationPoint> points) =>
+        points.Count > 0 && points.All(point => Math.Abs(point.SetOrShown - point.RigRead) * 100 <= 4 * point.RigRead);
+}

@@ -1,0 +1,202 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tests.Logbook.Model;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+
+namespace ShopJobs.Domain.Tests.Logbook.Properties;
+
+/// <summary>Runs moves on one car and compares the product with the model after each command.</summary>
+internal sealed class CarHistory
+{
+    private static readonly IReadOnlyList<JointPosition> Positions = [.. TestRegister.With(2).Kinds.Values.SelectMany(kind => kind.AllPositions())];
+    private readonly Dictionary<JobId, JobReading> readings = [];
+    private readonly List<Line> lines = [];
+    private readonly List<string> told = [];
+    private readonly ToolShelf shelf = new(CarAtWork.Start);
+    private readonly Tally? tally;
+    private Ledger ledger;
+
+    public CarHistory(HoldRules? rules = null, Tally? tally = null)
+    {
+        Car = new CarAtWork(2, shelf, rules);
+        this.tally = tally;
+        ledger = Model();
+    }
+
+    public CarAtWork Car { get; }
+
+    /// <summary>Everything that was done, for a person who reads a failure.</summary>
+    public string Told => string.Join(Environment.NewLine, told);
+
+    /// <summary>Runs a history; the first difference in words, or null.</summary>
+    public static string? Run((int First, Move[] Moves) history, HoldRules? rules = null, Tally? tally = null)
+    {
+        var run = new CarHistory(rules, tally);
+        return run.Play(history) is { } difference ? $"{difference}{Environment.NewLine}{run.Told}" : null;
+    }
+
+    public string? Play((int First, Move[] Moves) history)
+    {
+        var begin = new Move(MoveKind.Start, history.First, history.First / 6, 0);
+        return Make(begin with { B = 1 }) ?? history.Moves.Select(Make).FirstOrDefault(difference => difference is not null);
+    }
+
+    public string? Make(Move move)
+    {
+        switch (move.Kind)
+        {
+            case MoveKind.GoOn:
+                return Enumerable.Range(0, 1 + (move.A % 5)).Select(i => GoOn(move with { B = move.B + i, C = move.C / (i + 1) })).FirstOrDefault(difference => difference is not null);
+            case MoveKind.GoOnWrongly:
+                return Running(move.A) is { } job && Guide.Next(Car, job, move) is var (worker, right)
+                    ? Give(move.C % 8 == 0 ? TestPerson.Nobody : worker, Choices.Spoilt(Car, right, move with { A = move.C }))
+                    : null;
+            case MoveKind.Start:
+                var (procedure, places) = Choices.Procedure(move.A);
+                return Give(move.B % 5 == 0 ? TestPerson.Tess : TestPerson.Lee, Car.ToStart(new JobId(new Guid(readings.Count + 1, 3, 0, new byte[8])), procedure, places));
+            case MoveKind.Tool:
+                var (tool, entry) = Choices.ToolEntry(Car, move);
+                Car.TellTool(tool, entry);
+                told.Add($"    tool {tool.Value.ToString()[..8]}: {entry}");
+                tally?.Count(entry);
+                return Compare();
+            case MoveKind.Wait:
+                Car.Wait(move.A % 5 == 0 ? TimeSpan.FromDays(300) : TimeSpan.FromHours(25));
+                return null;
+            default:
+                var person = move.Kind == MoveKind.Release && move.C % 4 != 0 ? TestPerson.Lee : Choices.Person(move.C);
+                return Choices.Of(Car, move) is { } command ? Give(person, command) : null;
+        }
+    }
+
+    /// <summary>Gives one command to product and model.</summary>
+    public string? Give(TestPerson person, Command command)
+    {
+        var at = Car.Now + TimeSpan.FromMinutes(1);
+        if (command is StartJob start)
+        {
+            readings.TryAdd(start.Job, new JobReading(start.Job, start.Procedure, Car.Register, start.Places));
+        }
+
+        var started = command is StartJob { Job: var id } && Car.State.Jobs.ContainsKey(id);
+        var before = Car.Book.Count;
+        var expected = ledger.RefusalsOf(person.Id, person.Rights, command, at);
+        var verdict = Car.Try(person, command);
+        told.Add($"    {person} {Describe(command)} -> {Describe(verdict)}");
+        tally?.Count(verdict);
+        if (command is StartJob { Job: var refused } && verdict is Verdict.Refused && !started)
+        {
+            readings.Remove(refused);
+        }
+
+        if (verdict is Verdict.Refused no)
+        {
+            var found = no.Reasons.Select(Of).ToHashSet();
+            return found.SetEquals(expected) ? null : $"refused for [{string.Join(", ", found)}], the model says [{string.Join(", ", expected)}]";
+        }
+
+        if (expected.Count > 0)
+        {
+            return $"recorded, the model refuses for [{string.Join(", ", expected)}]";
+        }
+
+        var written = ledger.LinesOf(command, Car.Book[before..], Car.Today);
+        lines.AddRange(written);
+        ledger = Model();
+        return written.Select(line => Ledger.Difference(command, line)).FirstOrDefault(difference => difference is not null) ?? Compare();
+    }
+
+    private string? GoOn(Move move)
+    {
+        if (Running(move.A) is not { } job || Guide.Next(Car, job, move) is not var (worker, command))
+        {
+            return Give(TestPerson.Lee, CarWork.To(move.A % 4 == 0 ? ReleaseKind.Track : ReleaseKind.Road, 1000, accepted: move.B % 2 == 0));
+        }
+
+        var difference = Give(worker, command);
+        return difference ?? (Car.Book.Count > 0 && command is HandTighten or RecordTorque && Guide.GoodTool(Car, Evidence.Setting, false) is not null
+            && ReferenceEquals(Car.Rules, HoldRules.Standard) && ProblemsOf(Car.Book[^1].Entry) is { Count: > 0 } problems && !Excused(problems)
+                ? $"the screens led to a report with [{string.Join(", ", problems)}]"
+                : null);
+    }
+
+    // The guide pulls on with a tool out of use where the shop has no other, and may follow a step whose steps before are not signed.
+    private static bool Excused(IReadOnlyList<HoldReason> problems) => problems.All(problem =>
+        problem is HoldReason.StepBefore or HoldReason.ToolOverdue or HoldReason.ToolQuarantined or HoldReason.LowerStageMissing);
+
+    private static IReadOnlyList<HoldReason> ProblemsOf(Entry entry) => entry switch
+    {
+        HandTightened fact => fact.Problems,
+        TorqueRecorded fact => fact.Problems,
+        Settled fact => fact.Problems,
+        _ => [],
+    };
+
+    private JobBook? Running(int number)
+    {
+        var running = Car.State.RunningJobs.ToList();
+        return running.Count == 0 ? null : running[number % running.Count];
+    }
+
+    private Ledger Model() => new(Car.Register, shelf.Logbooks, readings, lines);
+
+    private static Reason Of(HoldPoint point) => point.Reason is HoldReason.Held or HoldReason.ToolInDoubt or HoldReason.NotAtStage
+        or HoldReason.NotWitnessed or HoldReason.OtherSpecification ? new(point.Reason, point.Position) : new(point.Reason);
+
+    private string? Compare()
+    {
+        foreach (var position in Positions)
+        {
+            var (shows, model) = (Car.Shows(position), ledger.Shows(position));
+            if (shows != model)
+            {
+                return $"{position} shows {shows}, the model says {model}";
+            }
+
+            var counts = Car.Rules.Position.All(rule => !rule.Find(new PositionQuestion(Car.State, Car.As(TestPerson.Lee), Car.State.Of(position), null, null, null)).Any());
+            if (counts != ledger.Counts(position))
+            {
+                return $"{position} {(counts ? "counts" : "does not count")}, the model says otherwise";
+            }
+        }
+
+        foreach (var job in Car.State.Jobs.Values)
+        {
+            foreach (var step in Car.Placed(job).Steps)
+            {
+                var standing = Car.State.StandingOf(job, Car.Placed(job), step);
+                var model = ledger.StandingOf(readings[job.Id], readings[job.Id].Step(step.Id)!);
+                if (standing != model)
+                {
+                    return $"{step.Id} is {standing}, the model says {model}";
+                }
+            }
+        }
+
+        var undone = Car.State.Undone.Keys.ToHashSet();
+        return undone.SetEquals(ledger.UndoneNames) ? null : $"undone are [{string.Join(", ", undone)}], the model says [{string.Join(", ", ledger.UndoneNames)}]";
+    }
+
+    private static string Describe(Command command) => command switch
+    {
+        RecordTorque pull => $"pulls {pull.Position} stage {pull.Stage} visit {pull.Visit} cycle {pull.Cycle} {pull.Kind} {pull.Value} job {pull.Job.Value.ToString()[..8]}",
+        HandTighten hand => $"runs down {string.Join(", ", hand.Positions)} job {hand.Job.Value.ToString()[..8]}",
+        FitNew fit => $"fits new {string.Join(", ", fit.Positions)}",
+        OpenPositions open => $"opens {string.Join(", ", open.Positions)}",
+        HoldPositions hold => $"holds {string.Join(", ", hold.Positions)}",
+        ConfirmStep confirm => $"signs {confirm.Step} n/a {confirm.NotApplicable} job {confirm.Job.Value.ToString()[..8]}",
+        Witness look => $"looks at {look.Group} {look.Place} stage {look.Stage} accepted {look.Accepted}",
+        DecideHold decide => $"decides {decide.Position} {decide.Disposition}",
+        Correct correct => $"corrects {correct.Target} to {correct.Restated?.ToString() ?? "void"}",
+        ConfirmCorrection confirm => $"confirms {confirm.Correction}",
+        Release release => $"releases to {release.Kind}",
+        RecordResult result => $"records {result.Name}",
+        StartJob start => $"starts {start.Procedure.Code} at {string.Join(", ", start.Places)} as {start.Job.Value.ToString()[..8]}",
+        RecordSettled settled => $"re-torques {string.Join(", ", settled.Positions)} {settled.Value}",
+        _ => command.ToString()!,
+    };
+
+    private string Describe(Verdict verdict) => verdict is Verdict.Refused refused
+        ? $"refused [{string.Join(", ", refused.Reasons.Select(Of).Distinct())}]"
+        : $"{Car.State.Number} [{string.Join(", ", Car.Book.Skip(Car.Book.Count - ((Verdict.Accepted)verdict).Entries.Count).SelectMany(line => ProblemsOf(line.Entry)))}]";
+}

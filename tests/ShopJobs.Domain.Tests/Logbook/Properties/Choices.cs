@@ -1,0 +1,226 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Tests.Logbook.Properties;
+
+/// <summary>Turns a move that is not the next thing into a command on the car as it stands.</summary>
+internal static class Choices
+{
+    private static readonly ToolId[] Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange];
+
+    public static TestPerson Person(int number) => TestPerson.All[number % 10 switch { < 4 => 0, < 7 => 1, < 9 => 2, _ => 3 }];
+
+    public static Command? Of(CarAtWork car, Move move) => move.Kind switch
+    {
+        MoveKind.Pull => Pull(car, move),
+        MoveKind.Open => new OpenPositions([Position(car, move.A)], move.B % 3 == 0 ? null : Job(car, move.B)?.Id, null),
+        MoveKind.Hand => Group(car, move.A) is var (job, group) ? new HandTighten(job.Id, group.Group.Id, Some(group, move.B), []) : null,
+        MoveKind.Fit => Group(car, move.A) is var (job, group) ? new FitNew(job.Id, group.Group.Id, Some(group, move.B), null) : null,
+        MoveKind.Hold => new HoldPositions([Position(car, move.A)], CarAtWork.Reason),
+        MoveKind.Decide => CarWork.Decision(Troubled(car, move.A), (Disposition)(move.B % 3), accepted: move.C % 3 != 0),
+        MoveKind.Correct => new Correct(
+            car.Last == 0 ? 1 : move.A % 4 == 0 ? 1 + (move.A % car.Last) : Target(car, move.A), move.B % 2 == 0 ? null : Value(car, move), CarAtWork.Reason),
+        MoveKind.Confirm => new ConfirmCorrection(
+            car.Book.FindLast(line => line.Entry is Corrected)?.Number is { } newest && move.A % 5 != 0 ? newest : 1 + (move.A % (car.Last + 1)), CarAtWork.Reason),
+        MoveKind.Look => Group(car, move.A) is var (job, group)
+            ? CarWork.Looks(job.Id, group.Group.Id, group.Place, move.B % 3 == 0 ? 1 : group.Group.Stages.Count, move.C % 3 != 0) with
+            {
+                Finding = move.C % 12 == 0 ? null : CarAtWork.Reason,
+            }
+            : null,
+        MoveKind.Sign => Sign(car, move),
+        MoveKind.Release => CarWork.To((ReleaseKind)(move.A % 3), move.B % 12 == 0 ? null : 1000 + move.B, accepted: move.C % 2 == 0),
+        MoveKind.Settle => Settle(car, move),
+        MoveKind.Result => new RecordResult(
+            (move.A % 5) switch { 0 => "alignment", 1 => "corner-weights", 2 => "setting:front-bar", 3 => "bleed", _ => "setting:ride-height" },
+            [new MeasuredValue("value", move.B, "mm")], ResultBasis.Measured, null, [], null, null),
+        MoveKind.Declare => new DeclareCondition([move.A % 2 == 0 ? TestRegister.WheelUp : TestRegister.WheelDown]),
+        MoveKind.Summary => new IssueSummary(CarAtWork.Reason, move.A % 4 == 0 ? move.B : car.Last, CarAtWork.Shown),
+        MoveKind.Nonsense => Nonsense(car, move),
+        _ => null,
+    };
+
+    /// <summary>The same command with something wrong about it.</summary>
+    public static Command Spoilt(CarAtWork car, Command command, Move move) => command switch
+    {
+        RecordTorque pull => (move.A % 12) switch
+        {
+            0 or 1 or 2 or 3 => pull with { Value = Value(car, move, pull) },
+            4 or 5 => pull with { Tool = Tools[move.B % Tools.Length] },
+            6 => pull with { Cycle = pull.Cycle - 1 },
+            7 => pull with { Kind = (TorqueKind)(move.B % 5) },
+            8 => Reordered(car, pull, move) with { Stage = pull.Stage == 1 ? 2 : 1 },
+            _ => Reordered(car, pull, move),
+        },
+        ConfirmStep confirm => (move.A % 5) switch
+        {
+            0 => confirm with { Ticks = [] },
+            1 => confirm with { Values = [] },
+            2 => confirm with { Values = [.. confirm.Values.Select(value => value with { Value = value.Value + 2 })] },
+            3 => confirm with { NotApplicable = true, Reason = CarAtWork.Reason },
+            _ => confirm with { NotApplicable = true },
+        },
+        DecideHold decide => decide with { Acceptance = null },
+        HandTighten hand => hand with { Positions = [hand.Positions[0]], Helpers = [TestPerson.Theo.Id] },
+        FitNew fit => new HandTighten(fit.Job, fit.Group, fit.Positions, []),
+        OpenPositions open when open.Positions.Count > 1 => open with { Positions = [open.Positions[move.B % open.Positions.Count]] },
+        _ => command,
+    };
+
+    /// <summary>One thing in a tool's own logbook.</summary>
+    public static (ToolId Tool, Entry Entry) ToolEntry(CarAtWork car, Move move)
+    {
+        var tool = move.A % 3 == 0 ? TestTools.Dial : TestTools.Click;
+        var due = car.Today.AddDays(300);
+        return (tool, (move.B % 7) switch
+        {
+            0 => new Doubted(CarAtWork.Reason),
+            1 => new Quarantined(CarAtWork.Reason),
+            2 => new Calibrated(car.Today, due, "Rig sheet", [new(110, 100)], [new(100, 100)]),
+            3 => new Calibrated(car.Today, due, "Rig sheet", [new(100, 100)], [new(100, 110)]),
+            4 => TestTools.Good(car.Today.AddDays(-(move.C % 3)), due),
+            _ => new Cleared([.. car.Tool(tool).Doubts.Select(doubt => doubt.Number)], CarAtWork.Reason),
+        });
+    }
+
+    public static (Procedure Procedure, string[] Places) Procedure(int number) => (number % 6) switch
+    {
+        0 => (TestProcedures.Wheels(1, 2), [TestRegister.Left]),
+        1 => (TestProcedures.Studs(1, 2), [TestRegister.Left]),
+        2 => (TestProcedures.Strut(), [TestRegister.Left]),
+        3 => (TestProcedures.Brake(), [TestRegister.Front]),
+        4 => (TestProcedures.OtherWheels(1, 2), [TestRegister.Left]),
+        _ => (TestProcedures.Wheels(2, 1), [TestRegister.Left, TestRegister.Right]),
+    };
+
+    public static JobBook? Job(CarAtWork car, int number) => car.State.Jobs.IsEmpty
+        ? null
+        : car.State.Jobs.Values.OrderBy(job => job.Number).ElementAt(number % car.State.Jobs.Count);
+
+    private static (JobBook Job, GroupInstance Group)? Group(CarAtWork car, int number)
+    {
+        if (Job(car, number) is not { } job)
+        {
+            return null;
+        }
+
+        var groups = car.Placed(job).Groups;
+        return (job, groups.ElementAt(number / 7 % groups.Count));
+    }
+
+    private static IReadOnlyList<JointPosition> Some(GroupInstance group, int number) =>
+        number % 2 == 0 ? [.. group.Positions] : [group.Positions.ElementAt(number / 2 % group.Count)];
+
+    private static JointPosition Position(CarAtWork car, int number)
+    {
+        var touched = car.State.Positions.Keys.OrderBy(at => at.ToString(), StringComparer.Ordinal).ToList();
+        var all = car.Register.Kinds.Values.SelectMany(kind => kind.AllPositions()).ToList();
+        return touched.Count > 0 && number % 4 != 0 ? touched[number % touched.Count] : all[number % all.Count];
+    }
+
+    private static JointPosition Troubled(CarAtWork car, int number)
+    {
+        var troubled = car.State.Positions.Keys.Where(at => car.Shows(at) is PositionState.Held or PositionState.Doubted)
+            .OrderBy(at => at.ToString(), StringComparer.Ordinal).ToList();
+        return troubled.Count > 0 && number % 6 != 0 ? troubled[number % troubled.Count] : Position(car, number);
+    }
+
+    private static long Target(CarAtWork car, int number)
+    {
+        var targets = car.State.Correctables.Keys.Order().ToList();
+        return targets.Count == 0 ? 1 : targets[^(1 + (number % Math.Min(6, targets.Count)))];
+    }
+
+    private static EnteredTorque Value(CarAtWork car, Move move, RecordTorque? pull = null)
+    {
+        var target = pull is null ? (car.Book.FindLast(line => line.Entry is TorqueRecorded)?.Entry as TorqueRecorded)?.Position : pull.Position;
+        var group = target is { } at ? Opening.GroupOn(car.State, car.As(TestPerson.Lee), at)?.Group : null;
+        var stage = group?.Stages[Math.Min(group.Stages.Count, pull?.Stage ?? 1 + (move.C % 2)) - 1] ?? TestProcedures.Stage(1, 50, 40, 60, [1]);
+        return CarAtWork.NewtonMetres((move.B / 3 % 9) switch
+        {
+            0 => stage.Permitted.Minimum.Value,
+            1 => stage.Permitted.Maximum.Value,
+            2 => stage.Permitted.Minimum.Value - 0.1m,
+            3 => stage.Permitted.Maximum.Value + 0.1m,
+            4 => stage.Permitted.Minimum.Value - 10,
+            5 => stage.Permitted.Maximum.Value + 10,
+            6 => stage.Value.Value + 0.5m,
+            7 => stage.Value.Value - 0.51m,
+            _ => stage.Value.Value,
+        });
+    }
+
+    private static RecordTorque? Pull(CarAtWork car, Move move)
+    {
+        if (Group(car, move.A) is not var (job, group))
+        {
+            return null;
+        }
+
+        var stage = group.Group.Stages[move.B % group.Group.Stages.Count];
+        var visit = move.C % stage.Visits.Count;
+        var position = group.Joint.At(stage.Visits[visit]);
+        var tool = Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
+        return new RecordTorque(
+            job.Id, group.Group.Id, position, car.State.Of(position).Cycle, stage.Number, visit, tool.Item2, stage.Value, tool.Item1, []);
+    }
+
+    private static RecordTorque Reordered(CarAtWork car, RecordTorque pull, Move move)
+    {
+        var group = car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!;
+        var visits = group.Group.Stages[pull.Stage - 1].Visits;
+        var visit = move.B % visits.Count;
+        var position = group.Joint.At(visits[visit]);
+        return pull with { Visit = visit, Position = position, Cycle = car.State.Of(position).Cycle };
+    }
+
+    private static ConfirmStep? Sign(CarAtWork car, Move move)
+    {
+        if (Job(car, move.A) is not { } job)
+        {
+            return null;
+        }
+
+        var step = car.Placed(job).Steps.ElementAt(move.B % car.Placed(job).Steps.Count);
+        return new ConfirmStep(
+            job.Id, step.Id, [.. step.Step.Ticks.Select(tick => tick.Id)],
+            [.. step.Step.Measures.Select(measure => new MeasuredValue(measure.Id, measure.Minimum ?? 0, measure.Unit))],
+            move.C % 4 == 0, move.C % 12 == 0 ? null : CarAtWork.Reason, CarAtWork.Shown);
+    }
+
+    private static RecordSettled? Settle(CarAtWork car, Move move)
+    {
+        if (Group(car, move.A) is not var (job, group))
+        {
+            return null;
+        }
+
+        var stage = group.Group.Final;
+        var tool = move.B % 4 == 0 ? (Tools[move.C % Tools.Length], TorqueKind.Reading) : Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
+        var value = move.C % 3 == 0 ? Value(car, move) : stage.Value;
+        return new RecordSettled(job.Id, group.Group.Id, Some(group, move.B), false, null, tool.Item2, value, tool.Item1);
+    }
+
+    private static Command Nonsense(CarAtWork car, Move move)
+    {
+        var known = Job(car, move.B)?.Id ?? new JobId(Guid.Empty);
+        var nowhere = new JointPosition(TestRegister.Nut, TestRegister.Left, 9);
+        var (procedure, places) = Procedure(move.B);
+        return (move.A % 10) switch
+        {
+            0 => new OpenPositions([nowhere], null, null),
+            1 => new OpenPositions([Position(car, move.B)], new JobId(Guid.Empty), null),
+            2 => new HandTighten(known, "no-such-group", [Position(car, move.B)], []),
+            3 => new DeclareCondition([new CarCondition("roof", "open")]),
+            4 => new RecordResult("", [], ResultBasis.Declared, null, [], null, null),
+            5 => CarWork.Sign(known, "no-such-step"),
+            6 => car.ToStart(known, procedure, places),
+            7 => car.ToStart(new JobId(new Guid(99, 0, 0, new byte[8])), procedure, ["roof"]),
+            8 => CarWork.Looks(known, "no-such-group", TestRegister.Left, 1),
+            _ => new HoldPositions([], CarAtWork.Reason),
+        };
+    }
+}

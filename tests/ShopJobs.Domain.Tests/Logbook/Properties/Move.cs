@@ -1,0 +1,66 @@
+using CsCheck;
+
+namespace ShopJobs.Domain.Tests.Logbook.Properties;
+
+/// <summary>What somebody does next. What that is in detail follows from where the car stands and the numbers.</summary>
+internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
+{
+    private static readonly (int, MoveKind)[] Weights =
+    [
+        (44, MoveKind.GoOn),
+        (14, MoveKind.GoOnWrongly),
+        (5, MoveKind.Pull),
+        (4, MoveKind.Open),
+        (3, MoveKind.Hand),
+        (2, MoveKind.Fit),
+        (2, MoveKind.Hold),
+        (7, MoveKind.Decide),
+        (6, MoveKind.Correct),
+        (5, MoveKind.Confirm),
+        (3, MoveKind.Look),
+        (4, MoveKind.Sign),
+        (6, MoveKind.Release),
+        (3, MoveKind.Settle),
+        (4, MoveKind.Tool),
+        (3, MoveKind.Start),
+        (3, MoveKind.Result),
+        (2, MoveKind.Declare),
+        (2, MoveKind.Wait),
+        (1, MoveKind.Summary),
+        (2, MoveKind.Nonsense),
+    ];
+
+    public static readonly Gen<Move> One = Gen.Select(
+        Gen.Frequency(Weights), Gen.Int[0, 999], Gen.Int[0, 999], Gen.Int[0, 999], (kind, a, b, c) => new Move(kind, a, b, c));
+
+    /// <summary>A short history. The first number chooses the job it begins with.</summary>
+    public static readonly Gen<(int First, Move[] Moves)> History = Gen.Select(Gen.Int[0, 99], One.Array[4, 16]);
+}
+
+internal enum MoveKind
+{
+    /// <summary>Some of the next things that the screens ask for.</summary>
+    GoOn,
+
+    /// <summary>The next thing, with something wrong about it.</summary>
+    GoOnWrongly,
+    Pull,
+    Open,
+    Hand,
+    Fit,
+    Hold,
+    Decide,
+    Correct,
+    Confirm,
+    Look,
+    Sign,
+    Release,
+    Settle,
+    Tool,
+    Start,
+    Result,
+    Declare,
+    Wait,
+    Summary,
+    Nonsense,
+}

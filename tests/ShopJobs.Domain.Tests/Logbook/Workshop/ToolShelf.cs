@@ -1,0 +1,31 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+
+namespace ShopJobs.Domain.Tests.Logbook.Workshop;
+
+/// <summary>The tools of the test shop with their logbooks, shared by its cars.</summary>
+internal sealed class ToolShelf
+{
+    private readonly Dictionary<ToolId, List<Recorded>> logbooks;
+    private readonly Dictionary<ToolId, ToolState> states = [];
+
+    public ToolShelf(DateTime start)
+    {
+        logbooks = TestTools.Logbooks(start.AddDays(-100), DateOnly.FromDateTime(start));
+        foreach (var (id, book) in logbooks)
+        {
+            states[id] = book.Aggregate(ToolState.Empty, (state, next) => state.Apply(next));
+        }
+    }
+
+    public IReadOnlyDictionary<ToolId, List<Recorded>> Logbooks => logbooks;
+
+    public ToolState StateOf(ToolId id) => states.GetValueOrDefault(id, ToolState.Empty);
+
+    public void Tell(ToolId id, Entry entry, DateTime at)
+    {
+        var recorded = new Recorded(logbooks[id].Count + 1, at, TestPerson.Lee.Id, entry);
+        logbooks[id].Add(recorded);
+        states[id] = states[id].Apply(recorded);
+    }
+}
