@@ -43,18 +43,20 @@ internal sealed class DemoTablet(
     public async Task SignAsync(CarId car, DemoPeople.DemoPerson signer, Func<string, Command> of)
     {
         var digest = ShownDigest.Of("Demo shop", ["Invented work, signed by the script that furnishes the demo shop."]);
-        var id = new CommandId(Guid.NewGuid());
-        var desk = new SignatureDesk(Here, pins, database, clock);
-        var proof = await desk.VerifyAsync(people[signer.Name], signer.Pin, id, digest) switch
+        var proof = await ProveAsync(signer, new CommandId(Guid.NewGuid()), digest);
+        var shown = Convert.ToHexStringLower(digest);
+        var command = of(shown);
+        Expect(await cars.SignAsync(car, proof, shown, command), command.GetType().Name);
+    }
+
+    /// <summary>The proof of a person's PIN for a command and what was shown.</summary>
+    public async Task<SignatureProof> ProveAsync(DemoPeople.DemoPerson signer, CommandId command, byte[] shown) =>
+        await new SignatureDesk(Here, pins, database, clock).VerifyAsync(people[signer.Name], signer.Pin, command, shown) switch
         {
             SignatureAnswer.Signed signed => signed.Proof,
             SignatureAnswer.Refused refused => throw new InvalidOperationException($"The demo shop's {signer.Name} could not sign: {refused.Words}"),
             var other => throw new InvalidOperationException($"Unknown answer {other.GetType().Name}."),
         };
-        var shown = Convert.ToHexStringLower(digest);
-        var command = of(shown);
-        Expect(await cars.SignAsync(car, proof, shown, command), command.GetType().Name);
-    }
 
     /// <summary>Everybody leaves and the tablet is revoked.</summary>
     public async Task PutAwayAsync()

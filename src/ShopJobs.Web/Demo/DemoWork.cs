@@ -2,8 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
-using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook;
@@ -18,13 +18,13 @@ namespace ShopJobs.Web.Demo;
 /// </summary>
 public sealed class DemoWork(
     IDbContextFactory<ShopDbContext> database,
-    SessionBook sessions,
-    PinCheck pins,
+    DemoTablets tablets,
     CarDesk cars,
     ToolDesk tools,
     LogbookSnapshots snapshots,
     ProcedureImport import,
     ProcedureShelf shelf,
+    ShopSettings settings,
     ShopClock clock)
 {
     private static readonly DemoPeople.DemoPerson Technician = DemoPeople.Chassis;
@@ -44,7 +44,7 @@ public sealed class DemoWork(
 
         var register = (await shelf.CurrentRegisterAsync())!;
         var procedures = (await shelf.CurrentAsync()).ToDictionary(shelved => shelved.Row.Code);
-        var tablet = new DemoTablet(database, sessions, pins, cars, clock, people);
+        var tablet = tablets.Take(people);
         await tablet.SitDownAsync(DemoPeople.Lead);
         var wrenches = await DemoTools.EnterAsync(new ToolShelf(database, snapshots, tools, tablet.Here, clock), clock.Today);
         var jobs = new DemoJobs(tablet, code => (procedures[code].Document.Value!, procedures[code].Row.Digest), register.Digest, clock.Now);
@@ -58,8 +58,22 @@ public sealed class DemoWork(
         var wheels = procedures["P5"].Document.Value!;
         await InTheMiddleAsync(new DemoWheels(tablet, cars, carIds[DemoCars.Orange.Name], orange, wheels, Technician, wrenches["W7"]));
         await ToTheRoadAsync(new DemoWheels(tablet, cars, carIds[DemoCars.White.Name], white, wheels, Technician, wrenches["W7"]));
+        await tablet.SitDownAsync(DemoPeople.Lead);
         await tablet.SignAsync(carIds[DemoCars.White.Name], DemoPeople.Lead, shown => new Release(ReleaseKind.Road, 48_210, null, shown));
+        await SummariseAsync(tablet, carIds[DemoCars.White.Name]);
         await tablet.PutAwayAsync();
+    }
+
+    private async Task SummariseAsync(DemoTablet tablet, CarId car)
+    {
+        var desk = new SummaryDesk(cars, snapshots, database, settings, clock);
+        var form = desk.NewForm(car);
+        form.Contact = "Ninth Bay, 01632 960100 (invented)";
+        form.Advice = "Brake fluid is older than two years: change it before the next track day. You decided to wait.";
+        var draft = (await desk.DraftAsync(car, form, await tablet.PresentAsync()))!;
+        var request = draft.ToSign(new CommandId(Guid.NewGuid()));
+        var proof = await tablet.ProveAsync(DemoPeople.Lead, request.Command, request.Digest);
+        DemoTablet.Expect(await desk.IssueAsync(draft, proof, Convert.ToHexStringLower(request.Digest)), "issue a summary");
     }
 
     /// <summary>One wheel at its first stage, the next interrupted: its third nut was pulled with the wrench left at the final value.</summary>

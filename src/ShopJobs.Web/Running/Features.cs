@@ -2,6 +2,7 @@ using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
+using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.MyWork;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
@@ -17,12 +18,13 @@ internal static class Features
 {
     internal static IServiceCollection AddFeatures(this IServiceCollection services)
     {
-        services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoWork>();
+        services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoTablets>().AddSingleton<DemoWork>();
         services.AddScoped<CarsDesk>();
         services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddScoped<CarSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
+        services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();

@@ -67,6 +67,14 @@ public sealed class DemoWorkTests(OpenDemo demo) : IClassFixture<OpenDemo>
     }
 
     [Fact]
+    public async Task White_has_its_first_work_summary_and_it_still_says_what_is_so()
+    {
+        var summary = Assert.Single((await ReadAsync("White")).State.Summaries);
+
+        Assert.Equal((1, 0), (summary.Fact.Version, summary.SupersededBy));
+    }
+
+    [Fact]
     public async Task Grey_is_as_found() => Assert.Equal(0, (await ReadAsync("Grey")).State.Number);
 
     [Fact]

@@ -9,6 +9,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Data.People;
 using ShopJobs.Web.Desk;
@@ -17,7 +18,7 @@ using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Tests.TorqueTools;
 
-/// <summary>A shop on a folder of its own with a lead, a technician and one tablet; the services go into any container.</summary>
+/// <summary>A shop on a folder of its own with a lead, two technicians and one tablet; the services go into any container.</summary>
 internal sealed class ToolBench : IDisposable
 {
     public static readonly DateTimeOffset Noon = new(2026, 3, 2, 12, 0, 0, TimeSpan.Zero);
@@ -33,6 +34,8 @@ internal sealed class ToolBench : IDisposable
     public PersonId Lead { get; } = new(Guid.NewGuid());
 
     public PersonId Technician { get; } = new(Guid.NewGuid());
+
+    public PersonId Newcomer { get; } = new(Guid.NewGuid());
 
     public FakeCircuit Circuit { get; } = new();
 
@@ -65,6 +68,7 @@ internal sealed class ToolBench : IDisposable
         await using var shop = await container.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
         shop.People.Add(Person(Lead, "Edda", Enum.GetValues<Right>()));
         shop.People.Add(Person(Technician, "Jorn", [Right.Record, Right.Witness]));
+        shop.People.Add(Person(Newcomer, "Sefa", [Right.Record]));
         shop.Tablets.Add(new Tablet { Id = tablet, Name = "Lift A", TokenHash = [1], EnrolledBy = Lead, EnrolledAt = Noon.UtcDateTime });
         await shop.SaveChangesAsync();
         await SignInAsync(Lead);
@@ -122,8 +126,35 @@ internal sealed class ToolBench : IDisposable
         Assert.True(answer.Recorded, answer.NotSaved ?? string.Join(" ", answer.Reasons));
     }
 
+    /// <summary>A car called Blue and its owner.</summary>
+    public Task<CarId> CarAsync() => RowsAsync(async shop =>
+    {
+        var owner = new Customer { Id = new CustomerId(Guid.NewGuid()), Name = "Rasmo Field" };
+        var car = new Car { Id = new CarId(Guid.NewGuid()), CustomerId = owner.Id, Name = "Blue", Model = "Brennock 220" };
+        owner.Touch(Lead, Noon.UtcDateTime);
+        car.Touch(Lead, Noon.UtcDateTime);
+        shop.AddRange(owner, car);
+        await shop.SaveChangesAsync();
+        return car.Id;
+    });
+
+    /// <summary>Does to the file what somebody with a SQLite shell could.</summary>
+    public void Sql(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={Get<DataFolder>().Database};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // Only a test's own text reaches it.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.ExecuteNonQuery();
+    }
+
     /// <summary>Puts entries into a logbook as the program would have written them.</summary>
-    public async Task WriteAsync(LogbookId logbook, params Entry[] entries)
+    public Task WriteAsync(LogbookId logbook, params Entry[] entries) => WriteAsync(logbook, [], [.. entries.Select(entry => New(logbook, entry))]);
+
+    /// <summary>As the other, with contents, and with entries of any kind.</summary>
+    public async Task WriteAsync(LogbookId logbook, IReadOnlyList<NewContent> contents, IReadOnlyList<NewEntry> entries)
     {
         var result = await Get<LogbookWriter>().RunAsync(
             new CommandId(Guid.NewGuid()),
@@ -132,14 +163,16 @@ internal sealed class ToolBench : IDisposable
             reader =>
             {
                 reader.Head(logbook);
-                return new Decision.Accept(
-                    [.. entries.Select(entry => (Entry: entry, Written: EntryCodec.Encode(entry))).Select(e =>
-                        new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, EntryCodec.KeysOf(e.Entry)))],
-                    [],
-                    default);
+                return new Decision.Accept(entries, contents, default);
             },
             CancellationToken.None);
         Assert.IsType<RunResult.Saved>(result);
+    }
+
+    public static NewEntry New(LogbookId logbook, Entry entry)
+    {
+        var (kind, version, payload) = EntryCodec.Encode(entry);
+        return new NewEntry(logbook, kind, version, payload, EntryCodec.KeysOf(entry));
     }
 
     public void Dispose()

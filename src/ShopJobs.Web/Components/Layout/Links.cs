@@ -8,6 +8,10 @@ public static class Links
 {
     public static string Car(CarId car) => $"/cars/{car.Value}";
 
+    /// <summary>The car's logbook, at an entry where one is named.</summary>
+    public static string Logbook(CarId car, long? entry = null) =>
+        entry is { } number ? FormattableString.Invariant($"{Car(car)}/logbook?entry={number}") : $"{Car(car)}/logbook";
+
     /// <summary>The car's page with one joint open on it.</summary>
     public static string Joint(CarId car, Joint joint) =>
         $"{Car(car)}?joint={Uri.EscapeDataString(joint.Key)}&place={Uri.EscapeDataString(joint.Place)}#joint";

@@ -9,7 +9,9 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>One position a tool tightened, as it stands now.</summary>
-public sealed record RecallLine(TracedPosition Traced, string Name, PositionState State);
+/// <param name="Joint">Its joint as people say it: "wheel nut front-left".</param>
+/// <param name="Stages">Stages done and asked, for a staged one.</param>
+public sealed record RecallLine(TracedPosition Traced, string Joint, PositionState State, (int Done, int Of) Stages);
 
 /// <summary>Everything a tool tightened on one car.</summary>
 /// <param name="Unreadable">Why the car's logbook could be read only in part; null when all of it was.</param>
@@ -44,7 +46,11 @@ public sealed class ToolRecall(LogbookSnapshots snapshots, Surroundings surround
             car,
             NameOf(reader, car),
             [.. state.Trace(tool, folded.State, entries).Select(traced =>
-                new RecallLine(traced, now.Name(traced.Position), folded.State.StateOf(traced.Position, now.Tool)))],
+                new RecallLine(
+                    traced,
+                    now.Register.Kinds.TryGetValue(traced.Position.Key, out var kind) ? $"{kind.Name} {traced.Position.Place}" : traced.Position.Joint.ToString(),
+                    folded.State.StateOf(traced.Position, now.Tool),
+                    folded.State.StagesOf(folded.State.Of(traced.Position))))],
             folded.Unreadable?.Message);
     }
 

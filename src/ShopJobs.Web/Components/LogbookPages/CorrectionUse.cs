@@ -1,0 +1,42 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+
+namespace ShopJobs.Web.Components.LogbookPages;
+
+/// <summary>Which buttons an entry offers; the decision itself is the domain's.</summary>
+internal static class CorrectionUse
+{
+    public static EntryUse Of(CarState state, Recorded entry, Present? looks)
+    {
+        if (looks is null)
+        {
+            return EntryUse.Read;
+        }
+
+        if (entry.Entry is Corrected fact)
+        {
+            return state.Corrections.TryGetValue(entry.Number, out var correction) && !correction.Confirmed
+                && !state.Corrections.Values.Any(later => later.Fact.Target == fact.Target && later.Number > entry.Number)
+                ? EntryUse.Confirm
+                : EntryUse.Read;
+        }
+
+        return state.Correctables.TryGetValue(entry.Number, out var target)
+            && (target.Person == looks.Person || looks.May(Right.Lead))
+            && !state.Corrections.Values.Any(earlier => earlier.Fact.Target == entry.Number && earlier.Fact.Restated is null)
+            ? EntryUse.Correct
+            : EntryUse.Read;
+    }
+
+    /// <summary>Whoever worked on what is corrected, made the correction or recorded the entry.</summary>
+    public static IReadOnlySet<PersonId> NotBy(CarState state, Recorded entry)
+    {
+        if (entry.Entry is not Corrected fact || !state.Correctables.TryGetValue(fact.Target, out var target))
+        {
+            return new HashSet<PersonId>();
+        }
+
+        var workers = target.Entry is TorqueRecorded pull ? state.Of(pull.Position).Workers : [];
+        return workers.Union([entry.Person, target.Person]);
+    }
+}

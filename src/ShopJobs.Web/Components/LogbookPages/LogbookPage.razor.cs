@@ -1,0 +1,80 @@
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.Logbook.Verify;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.LogbookPages;
+
+/// <summary>The logbook of a car or a tool, newest entry first.</summary>
+public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, LogbookNotices notices, ShopSettings settings)
+{
+    private const int ShownAbove = 3;
+    private LogbookSheet? sheet;
+    private VerifyReport? report;
+    private bool loading = true;
+    private bool verifying;
+    private IDisposable? subscription;
+
+    [Parameter]
+    public Guid? CarId { get; set; }
+
+    [Parameter]
+    public Guid? ToolId { get; set; }
+
+    /// <summary>Number of the newest entry on the page.</summary>
+    [SupplyParameterFromQuery]
+    public long? From { get; set; }
+
+    /// <summary>An entry to be shown and marked.</summary>
+    [SupplyParameterFromQuery]
+    public long? Entry { get; set; }
+
+    private LogbookId Logbook => CarId is { } car ? new LogbookId(LogbookKind.Car, car) : new LogbookId(LogbookKind.Tool, ToolId!.Value);
+
+    private string Back => CarId is { } car ? $"/cars/{car}" : $"/tools/{ToolId}";
+
+    private string Here => $"{Back}/logbook";
+
+    private bool Demo => settings.Current.Demo;
+
+    private long Newest => sheet!.Lines[0].Number;
+
+    public void Dispose() => subscription?.Dispose();
+
+    protected override async Task OnParametersSetAsync()
+    {
+        subscription ??= notices.Subscribe(notice =>
+        {
+            if (notice.Logbook == Logbook)
+            {
+                _ = InvokeAsync(ReadAsync);
+            }
+        });
+        await ReadAsync();
+        loading = false;
+    }
+
+    private string Page(long newest) => newest >= sheet!.Last ? Here : FormattableString.Invariant($"{Here}?from={newest}");
+
+    private async Task ReadAsync()
+    {
+        sheet = await shelf.ReadAsync(Logbook, From ?? (Entry is { } entry ? entry + ShownAbove : null));
+        StateHasChanged();
+    }
+
+    private async Task VerifyAsync()
+    {
+        verifying = true;
+        report = null;
+        StateHasChanged();
+        try
+        {
+            report = await check.RunAsync(Logbook);
+        }
+        finally
+        {
+            verifying = false;
+        }
+    }
+}
