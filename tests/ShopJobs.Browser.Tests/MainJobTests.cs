@@ -48,6 +48,7 @@ public sealed class MainJobTests : IAsyncLifetime
         var studs = await PutOnAsync(desk, car, "P3", "Studs instead of bolts, please", DemoPeople.Chassis);
         var wheel = await PutOnAsync(desk, car, "P5", "Fit the new wheels", DemoPeople.Engines);
 
+        await EnrolAsync();
         var jorn = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/my-work");
         await jorn.GetByText("Grey").First.WaitForAsync();
         await jorn.IsAccessibleAsync("my-work");
@@ -69,6 +70,19 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.IsAccessibleAsync("sign-in");
         await page.CloseAsync();
         return await ShopBrowser.SignInAsync(lead, DemoPeople.Lead, "/");
+    }
+
+    private async Task EnrolAsync()
+    {
+        var page = await tablet.NewPageAsync();
+        await page.GotoAsync("/my-work");
+        await page.Locator("#tablet-name").FillAsync("Lift A");
+        await page.Locator("#lead-name").FillAsync(DemoPeople.Lead.Name);
+        await page.Locator("input[name='Form.Pin']").FillAsync(DemoPeople.Lead.Pin);
+        await page.IsAccessibleAsync("enrol");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Enrol this tablet" }).ClickAsync();
+        await page.WaitForURLAsync(url => url.Contains("/sign-in", StringComparison.Ordinal));
+        await page.CloseAsync();
     }
 
     private async Task ImportAsync(IPage page)

@@ -1,8 +1,5 @@
-using System.Security.Cryptography;
-using System.Text;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Tests.Shared;
@@ -14,12 +11,9 @@ using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Browser.Tests.Harness;
 
-/// <summary>A data folder with the demo shop, its documents and tools, and one enrolled tablet, ready for the program to open.</summary>
+/// <summary>A data folder as <see cref="WorkSeed"/> fills it, ready for the program to open.</summary>
 public sealed class DemoFolder : IAsyncDisposable
 {
-    /// <summary>The tablet's token: the value of its cookie.</summary>
-    public const string TabletToken = "a-tablet-of-the-tests";
-
     private readonly ServiceProvider services;
 
     private DemoFolder()
@@ -33,14 +27,11 @@ public sealed class DemoFolder : IAsyncDisposable
         collection.AddSingleton<ShopSettings>().AddSingleton<ShopClock>().AddSingleton<DemoShop>();
         collection.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services = collection.BuildServiceProvider();
-        Work = new WorkSeed(services, Tablet);
+        Work = new WorkSeed(services);
     }
 
     /// <summary>The folder itself.</summary>
     public DirectoryInfo Folder { get; } = Directory.CreateTempSubdirectory("shop-");
-
-    /// <summary>The enrolled tablet.</summary>
-    public DeviceId Tablet { get; } = new(Guid.NewGuid());
 
     /// <summary>Puts jobs on cars and work into their logbooks.</summary>
     public WorkSeed Work { get; }
@@ -50,25 +41,6 @@ public sealed class DemoFolder : IAsyncDisposable
     {
         var made = new DemoFolder();
         await made.services.MigrateShopAsync();
-        await using (var shop = await made.services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync())
-        {
-            var zone = TimeZoneInfo.FindSystemTimeZoneById(DemoShop.Zone);
-            ShopSettings.Write(shop, new ShopFacts(DemoShop.Name, zone, Demo: true));
-            var at = DateTime.UtcNow;
-            var lead = made.services.GetRequiredService<DemoShop>().Furnish(shop, DateOnly.FromDateTime(at), at);
-            await shop.SaveChangesAsync();
-            shop.Tablets.Add(new Tablet
-            {
-                Id = made.Tablet,
-                Name = "Lift A",
-                TokenHash = SHA256.HashData(Encoding.ASCII.GetBytes(TabletToken)),
-                EnrolledBy = lead,
-                EnrolledAt = at,
-            });
-            await shop.SaveChangesAsync();
-        }
-
-        await made.services.GetRequiredService<ShopSettings>().LoadAsync();
         await made.Work.FurnishAsync();
         return made;
     }

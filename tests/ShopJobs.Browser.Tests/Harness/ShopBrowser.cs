@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Browser.Tests.Harness;
@@ -27,14 +28,20 @@ public sealed class ShopBrowser : IAsyncDisposable
         return new ShopBrowser(playwright, await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = Flags }));
     }
 
+    /// <summary>A browser that the shop does not know yet.</summary>
+    public async Task<IBrowserContext> ContextAsync(Uri address, BrowserNewContextOptions options)
+    {
+        options.BaseURL = address.ToString();
+        var context = await browser.NewContextAsync(options);
+        context.SetDefaultTimeout(60_000);
+        return context;
+    }
+
     /// <summary>The enrolled tablet of <see cref="DemoFolder"/>, 1024 by 768 with touch unless told otherwise.</summary>
     public async Task<IBrowserContext> TabletAsync(Uri address, BrowserNewContextOptions? options = null)
     {
-        options ??= new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true };
-        options.BaseURL = address.ToString();
-        var tablet = await browser.NewContextAsync(options);
-        tablet.SetDefaultTimeout(60_000);
-        await tablet.AddCookiesAsync([new() { Name = "shop.tablet", Value = DemoFolder.TabletToken, Url = address.ToString(), HttpOnly = true, SameSite = SameSiteAttribute.Strict }]);
+        var tablet = await ContextAsync(address, options ?? new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
+        await tablet.AddCookiesAsync([new() { Name = "shop.tablet", Value = WorkSeed.TabletToken, Url = address.ToString(), HttpOnly = true, SameSite = SameSiteAttribute.Strict }]);
         return tablet;
     }
 
