@@ -1,0 +1,165 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Tests.Shop;
+
+namespace ShopJobs.Web.Tests.Procedures;
+
+public sealed class ProcedureImportTests : IAsyncLifetime
+{
+    private ShopOnDisk shop = null!;
+
+    private ProcedureImport Import => shop.Get<ProcedureImport>();
+
+    private ProcedureShelf Shelf => shop.Get<ProcedureShelf>();
+
+    public async Task InitializeAsync()
+    {
+        shop = await ShopOnDisk.OpenAsync();
+        await shop.RowsAsync(async rows => await rows.Procedures.ExecuteDeleteAsync() + await rows.JointRegisters.ExecuteDeleteAsync());
+    }
+
+    public Task DisposeAsync()
+    {
+        shop.Dispose();
+        return Task.CompletedTask;
+    }
+
+    [Fact]
+    public async Task The_seed_goes_in_as_one_batch_and_comes_off_the_shelf_whole()
+    {
+        var report = await Import.ImportAsync(SeedDocuments.All, by: null);
+
+        Assert.True(report.IsTaken, string.Join("\n", report.Documents.SelectMany(document => document.Problems)));
+        Assert.All(report.Documents, document => Assert.Equal(DocumentFate.Stored, document.Fate));
+        var register = (await Shelf.CurrentRegisterAsync())!;
+        var current = await Shelf.CurrentAsync();
+        Assert.Equal(["P3", "P5"], current.Select(shelved => shelved.Row.Code).Where(code => code is "P3" or "P5"));
+        Assert.All(current, shelved => Assert.True(shelved.Row.Demo));
+        var wheel = current.Single(shelved => shelved.Row.Code == "P5");
+        Assert.Equal("wheel.nut", (await Shelf.ProcedureAsync(wheel.Row.Digest, register.Digest))!.Group("wheel-nuts").Key);
+    }
+
+    [Fact]
+    public async Task The_same_bytes_again_are_a_named_no_op()
+    {
+        await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], by: null);
+        var before = await RowsAsync();
+
+        var report = await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], by: null);
+
+        Assert.True(report.IsTaken);
+        Assert.All(report.Documents, document => Assert.Equal(DocumentFate.AlreadyHere, document.Fate));
+        Assert.All(report.Documents, document => Assert.EndsWith("is in the shop already with exactly this text; nothing was done.", document.Words, StringComparison.Ordinal));
+        Assert.Equal(before, await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_batch_with_one_bad_file_stores_none()
+    {
+        var bad = Documents.WheelFitUp.With("key: wheel.nut", "key: wheel.nutt");
+
+        var report = await Import.ImportAsync([Documents.Register, Documents.WheelStuds, bad], by: null);
+
+        Assert.False(report.IsTaken);
+        Assert.Equal([DocumentFate.NotTaken, DocumentFate.NotTaken, DocumentFate.Refused], report.Documents.Select(document => document.Fate));
+        Assert.Equal((0, 0), await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_bad_register_stores_none_and_says_so_at_the_procedure()
+    {
+        var report = await Import.ImportAsync([Documents.Register.With("system: hubs", "system: hub"), Documents.WheelFitUp], by: null);
+
+        Assert.False(report.IsTaken);
+        Assert.Equal("put the register right first", report.Documents[1].Problems[^1].Next);
+        Assert.Equal((0, 0), await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_procedure_needs_a_register_first()
+    {
+        var report = await Import.ImportAsync([Documents.WheelFitUp], by: null);
+
+        var problem = Assert.Single(Assert.Single(report.Documents).Problems);
+        Assert.Equal("The shop has no joint register yet", problem.What);
+        Assert.Equal((0, 0), await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_new_revision_becomes_current_and_the_old_one_stays()
+    {
+        await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], by: null);
+        var old = (await Shelf.CurrentAsync()).Single();
+
+        var report = await Import.ImportAsync([Documents.WheelFitUp.With("revision: \"2\"\ndemo-data", "revision: \"3\"\ndemo-data")], by: null);
+
+        Assert.True(report.IsTaken);
+        Assert.Equal("3", (await Shelf.CurrentAsync()).Single().Row.Revision);
+        var kept = (await Shelf.FindAsync(old.Row.Digest))!;
+        Assert.False(kept.IsCurrent);
+        Assert.Equal("2", kept.Document.Value!.Revision);
+    }
+
+    [Fact]
+    public async Task A_revision_never_changes_its_text()
+    {
+        await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], by: null);
+
+        var report = await Import.ImportAsync([Documents.WheelFitUp.With("title: Wheel fit-up", "title: Wheels")], by: null);
+
+        Assert.Equal("P5 revision 2 is in the shop with another text", Assert.Single(report.Documents[0].Problems).What);
+        Assert.Equal((1, 1), await RowsAsync());
+    }
+
+    [Fact]
+    public async Task Two_registers_in_one_batch_are_refused()
+    {
+        var report = await Import.ImportAsync([Documents.Register, Documents.Register.With("title: Ninth", "title: Tenth")], by: null);
+
+        Assert.Contains(report.Documents[1].Problems, problem => problem.What == "A second joint register is in this batch");
+        Assert.Equal((0, 0), await RowsAsync());
+    }
+
+    [Fact]
+    public async Task Two_revisions_of_one_code_in_one_batch_are_refused()
+    {
+        var report = await Import.ImportAsync(
+            [Documents.Register, Documents.WheelFitUp, Documents.WheelFitUp.With("revision: \"2\"\ndemo-data", "revision: \"3\"\ndemo-data")], by: null);
+
+        Assert.Contains(report.Documents[2].Problems, problem => problem.What == "Another file of this batch is P5 too");
+        Assert.Equal((0, 0), await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_new_register_is_current_and_names_the_procedures_it_leaves_behind()
+    {
+        await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], by: null);
+        var old = (await Shelf.CurrentRegisterAsync())!;
+        var wheel = (await Shelf.CurrentAsync()).Single();
+
+        var report = await Import.ImportAsync([Documents.Register.With("hub: [free, held]", "hub: [free, locked]")], by: null);
+
+        Assert.True(report.IsTaken);
+        var caution = Assert.Single(report.Documents[0].Problems);
+        Assert.True(caution.IsCaution);
+        Assert.StartsWith("P5 revision 2 does not fit this register", caution.What, StringComparison.Ordinal);
+        Assert.NotEqual(old.Digest, (await Shelf.CurrentRegisterAsync())!.Digest);
+        Assert.Null((await Shelf.CurrentAsync()).Single().Document.Value);
+        Assert.NotNull(await Shelf.ProcedureAsync(wheel.Row.Digest, old.Digest));
+    }
+
+    [Fact]
+    public async Task The_person_who_imported_stands_in_the_row()
+    {
+        var person = new PersonId(Guid.NewGuid());
+
+        await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], person);
+
+        Assert.Equal(person, (await Shelf.CurrentAsync()).Single().Row.ImportedBy);
+        Assert.Equal(shop.Time.GetUtcNow().UtcDateTime, (await Shelf.CurrentAsync()).Single().Row.ImportedAt);
+    }
+
+    private Task<(int Registers, int Procedures)> RowsAsync() =>
+        shop.RowsAsync(async rows => (await rows.JointRegisters.CountAsync(), await rows.Procedures.CountAsync()));
+}

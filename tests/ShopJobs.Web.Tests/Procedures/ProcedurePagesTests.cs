@@ -1,0 +1,201 @@
+using System.Net;
+using System.Net.Http.Headers;
+using AngleSharp.Dom;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Demo;
+using ShopJobs.Web.Tests.Shop;
+
+namespace ShopJobs.Web.Tests.Procedures;
+
+public sealed class ProcedurePagesTests : IDisposable
+{
+    private const string Upload = "/procedures/upload";
+
+    private static readonly DemoPeople.DemoPerson Author = DemoPeople.All.First(person => person.Rights.Contains(Right.Author));
+    private static readonly DemoPeople.DemoPerson Other = DemoPeople.All.First(person => !person.Rights.Contains(Right.Author));
+
+    private readonly OpenShop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public async Task The_list_says_what_to_do_when_there_is_nothing()
+    {
+        var browser = await SignedInAsync(Author);
+
+        var page = await browser.GetAsync("/procedures");
+
+        Assert.Contains("No joint register yet", page.Text, StringComparison.Ordinal);
+        Assert.NotNull(page.Page.QuerySelector("a[href='/procedures/upload']"));
+    }
+
+    [Fact]
+    public async Task The_list_shows_code_revision_steps_cautions_and_that_it_is_invented()
+    {
+        var browser = await SignedInAsync(Other);
+        await shop.Services.GetRequiredService<ProcedureImport>().ImportAsync(SeedDocuments.All, by: null);
+
+        var page = (await browser.GetAsync("/procedures")).Page;
+
+        var row = page.QuerySelectorAll("tbody tr").Single(row => row.TextContent.Contains("P3", StringComparison.Ordinal));
+        Assert.Equal(["3", "10", "4", "invented"], row.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()));
+        Assert.Null(page.QuerySelector("a[href='/procedures/upload']"));
+    }
+
+    [Fact]
+    public async Task A_procedure_shows_numbers_sources_and_cautions()
+    {
+        var browser = await SignedInAsync(Other);
+        await shop.Services.GetRequiredService<ProcedureImport>().ImportAsync(SeedDocuments.All, by: null);
+        var digest = await shop.RowsAsync(rows => rows.Procedures.Where(row => row.Code == "P3").Select(row => row.Digest).SingleAsync());
+
+        var page = (await browser.GetAsync($"/procedures/{digest}")).Page;
+
+        Assert.Equal("P3 Wheel stud conversion, driven with two jammed nuts", page.QuerySelector("h1")!.TextContent.Trim());
+        Assert.Contains("Invented data.", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(page.QuerySelector("svg[aria-label='Set 73 N·m, permitted 60..95 N·m, jammed at 90 N·m']"));
+        var stud = page.QuerySelector("section[aria-labelledby='group-stud']")!.TextContent;
+        Assert.Contains("Quillon Q4 leaflet, rev. 3, side 1: stated", stud, StringComparison.Ordinal);
+        Assert.Contains("decided by lead", stud, StringComparison.Ordinal);
+        Assert.Contains("the nuts may creep", stud, StringComparison.Ordinal);
+        Assert.Contains("12.9-like, not certified", stud, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_unknown_procedure_says_where_to_look()
+    {
+        var browser = await SignedInAsync(Other);
+        Assert.Contains("There is no such procedure here", (await browser.GetAsync($"/procedures/{new string('0', 64)}")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_author_imports_and_sees_what_became_of_each_file()
+    {
+        var browser = await SignedInAsync(Author);
+
+        var answer = await SendAsync(browser, [Documents.Register, Documents.WheelFitUp]);
+
+        Assert.Contains("revision 2 is in the shop and current", answer.Text, StringComparison.Ordinal);
+        Assert.Equal(2, await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_bad_file_shows_its_problems_with_lines_and_nothing_is_stored()
+    {
+        var browser = await SignedInAsync(Author);
+
+        var answer = await SendAsync(browser, [Documents.Register, Documents.WheelFitUp.With("key: wheel.nut", "key: wheel.nutt")]);
+
+        Assert.Equal("Nothing was imported", answer.Page.QuerySelector("#outcome")!.TextContent);
+        var row = answer.Page.QuerySelectorAll("tbody tr").Single(row => row.TextContent.Contains("wheel.nutt", StringComparison.Ordinal));
+        Assert.Matches(@"^\d+:10$", row.QuerySelector("th")!.TextContent.Trim());
+        Assert.Equal(0, await RowsAsync());
+    }
+
+    [Fact]
+    public async Task Script_in_a_document_is_shown_as_text()
+    {
+        var browser = await SignedInAsync(Author);
+        const string script = "<script>alert(1)</script>";
+        var wheel = Documents.WheelFitUp.With("title: Wheel fit-up, cone nuts on studs", $"title: \"{script}<img src=x onerror=alert(1)>\"");
+
+        var refused = await SendAsync(browser, [wheel with { Name = script + ".yaml" }, wheel.With("key: wheel.nut", $"\"{script}\": x")]);
+        await SendAsync(browser, [Documents.Register, wheel]);
+        var digest = await shop.RowsAsync(rows => rows.Procedures.Select(row => row.Digest).SingleAsync());
+        var read = await browser.GetAsync($"/procedures/{digest}");
+
+        foreach (var page in (Answer[])[refused, read, await browser.GetAsync("/procedures")])
+        {
+            Assert.DoesNotContain(page.Page.Scripts, found => found.TextContent.Contains("alert", StringComparison.Ordinal));
+            Assert.Null(page.Page.QuerySelector("img[onerror]"));
+        }
+
+        Assert.Contains(script, read.Heading, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Without_the_authors_right_nothing_is_imported()
+    {
+        var browser = await SignedInAsync(Author);
+        var form = (await browser.GetAsync(Upload)).Page;
+        await browser.SignInAsync(Other.Name, Other.Pin);
+
+        var answer = await SendAsync(browser, [Documents.Register], form);
+
+        Assert.NotEqual(HttpStatusCode.OK, answer.Status);
+        Assert.Equal(0, await RowsAsync());
+    }
+
+    [Fact]
+    public async Task Without_the_forms_token_nothing_is_imported()
+    {
+        var browser = await SignedInAsync(Author);
+
+        var answer = await SendAsync(browser, [Documents.Register], token: "made up");
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.Status);
+        Assert.Equal(0, await RowsAsync());
+    }
+
+    [Fact]
+    public async Task An_upload_that_is_too_large_is_turned_away_before_it_is_read()
+    {
+        var browser = await SignedInAsync(Author);
+
+        var answer = await SendAsync(browser, [new DocumentFile("large.yaml", new byte[4_000_001])]);
+
+        Assert.Equal(HttpStatusCode.Redirect, answer.Status);
+        Assert.Contains("larger than 4 MB", (await browser.GetAsync(answer.Path!)).Alert, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_file_over_one_megabyte_is_refused_by_name()
+    {
+        var browser = await SignedInAsync(Author);
+
+        var answer = await SendAsync(browser, [Documents.Register with { Bytes = [.. Documents.Register.Bytes, .. new byte[1_100_000]] }]);
+
+        Assert.Contains("The document is larger than 1000000 bytes", answer.Text, StringComparison.Ordinal);
+        Assert.Equal(0, await RowsAsync());
+    }
+
+    private async Task<Browser> SignedInAsync(DemoPeople.DemoPerson person)
+    {
+        var browser = await shop.OpenDemoAsync();
+        await shop.RowsAsync(async rows => await rows.Procedures.ExecuteDeleteAsync() + await rows.JointRegisters.ExecuteDeleteAsync());
+        await browser.SignInAsync(person.Name, person.Pin);
+        return browser;
+    }
+
+    private async Task<Answer> SendAsync(
+        Browser browser, IReadOnlyList<DocumentFile> files, IDocument? form = null, string? token = null)
+    {
+        form ??= (await browser.GetAsync(Upload)).Page;
+        using var content = new MultipartFormDataContent();
+        foreach (var hidden in form.QuerySelectorAll($"form[action='{Upload}'] input[type=hidden], form:has(#documents) input[type=hidden]"))
+        {
+            var name = hidden.GetAttribute("name")!;
+            content.Add(new StringContent(name == "__RequestVerificationToken" && token is not null ? token : hidden.GetAttribute("value")!), name);
+        }
+
+        foreach (var file in files)
+        {
+            var bytes = new ByteArrayContent(file.Bytes);
+            bytes.Headers.ContentType = new MediaTypeHeaderValue("application/yaml");
+            content.Add(bytes, "documents", file.Name);
+        }
+
+        using var client = shop.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false, HandleCookies = false });
+        using var request = new HttpRequestMessage(HttpMethod.Post, Upload) { Content = content };
+        request.Headers.Add("Cookie", string.Join("; ", browser.Cookies.Select(cookie => $"{cookie.Key}={cookie.Value}")));
+        using var response = await client.SendAsync(request);
+        return new Answer(response.StatusCode, response.Headers.Location?.ToString(), await response.Content.ReadAsStringAsync(), [], response.Headers);
+    }
+
+    private Task<int> RowsAsync() =>
+        shop.RowsAsync(async rows => await rows.JointRegisters.CountAsync() + await rows.Procedures.CountAsync());
+}
