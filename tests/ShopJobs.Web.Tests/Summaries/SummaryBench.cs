@@ -12,8 +12,8 @@ using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Jobs;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Data.Procedures;
-using ShopJobs.Web.Desk;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Tests.Summaries;
 
@@ -85,7 +85,12 @@ internal sealed class SummaryBench
         var procedure = ProcedureDocument.Load(text, "P5", register).Value!;
         shop.Procedures.Add(new ProcedureRevision
         {
-            Digest = procedureDigest, Code = procedure.Code, Title = procedure.Title, Revision = procedure.Revision, Yaml = text, ImportedAt = DateTime.UnixEpoch,
+            Digest = procedureDigest,
+            Code = procedure.Code,
+            Title = procedure.Title,
+            Revision = procedure.Revision,
+            Yaml = text,
+            ImportedAt = DateTime.UnixEpoch,
         });
         Job = new JobId(Guid.NewGuid());
         shop.Jobs.Add(new Job
