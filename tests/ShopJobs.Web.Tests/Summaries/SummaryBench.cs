@@ -17,7 +17,7 @@ using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Tests.Summaries;
 
-/// <summary>Blue with the wheel procedure on it, in a demo shop that is open; the lead does everything.</summary>
+/// <summary>Blue with the wheel procedure on it, in a shop without work; its lead Edda does everything.</summary>
 internal sealed class SummaryBench
 {
     public const string Place = "front-left";
@@ -46,7 +46,7 @@ internal sealed class SummaryBench
         var lead = await shop.People.SingleAsync(person => person.Name == DemoPeople.Lead.Name);
         var present = new Present(
             lead.Id, lead.Name, lead.Initials, new DeviceId(Guid.NewGuid()), new SessionId(Guid.NewGuid()), Enum.GetValues<Right>().ToHashSet());
-        var bench = new SummaryBench(services, await shop.Cars.SingleAsync(car => car.Name == DemoCars.Blue.Name), present);
+        var bench = new SummaryBench(services, await BlueAsync(shop), present);
         await bench.StartAsync(shop, askedFor);
         return bench;
     }
@@ -74,6 +74,19 @@ internal sealed class SummaryBench
         await using var scope = services.CreateAsyncScope();
         return await scope.ServiceProvider.GetRequiredService<SummaryDesk>().DraftAsync(Car, new SummaryForm { Contact = "01632 960100" }, Lead)
             ?? throw new InvalidOperationException("Blue is not there.");
+    }
+
+    private static async Task<Car> BlueAsync(ShopDbContext shop)
+    {
+        if (await shop.Cars.SingleOrDefaultAsync(car => car.Name == DemoCars.Blue.Name) is { } blue)
+        {
+            return blue;
+        }
+
+        var customer = new Customer { Id = new CustomerId(Guid.NewGuid()), Name = DemoCars.Blue.Owner };
+        blue = new Car { Id = new CarId(Guid.NewGuid()), CustomerId = customer.Id, Name = DemoCars.Blue.Name, Model = DemoCars.Blue.Model };
+        shop.AddRange(customer, blue);
+        return blue;
     }
 
     private async Task StartAsync(ShopDbContext shop, string askedFor)
