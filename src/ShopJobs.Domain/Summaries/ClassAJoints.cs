@@ -15,8 +15,16 @@ internal static class ClassAJoints
            where books.TrueForAll(car.IsTight) && books.Exists(car.Covers)
            let pulls = books.SelectMany(SummarySubject.FinalPulls).ToList()
            where pulls.Exists(pull => pull.Fact.Spec.Risk == RiskClass.A)
+           group (joint.Key.Place, books.Count)
+               by (joint.Key.Key, Torque: Torque(car, pulls), Evidence: Evidence(pulls), Witness: Witness(pulls), ReTorque: ReTorque(car, books, pulls))
+               into same
            select new ClassAJoint(
-               car.Name(joint.Key), books.Count, Torque(car, pulls), Evidence(pulls), Witness(pulls), ReTorque(car, books, pulls)),
+               $"{car.KindName(same.Key.Key)}, {string.Join(", ", same.Select(joint => joint.Place))}",
+               same.Sum(joint => joint.Count),
+               same.Key.Torque,
+               same.Key.Evidence,
+               same.Key.Witness,
+               same.Key.ReTorque),
     ];
 
     /// <summary>A figure only where nobody is led to re-tighten what locker or the maker's rule forbids.</summary>

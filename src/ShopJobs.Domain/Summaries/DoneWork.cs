@@ -18,7 +18,8 @@ internal static class DoneWork
                car.Facts.Day(job.StartedAt),
                ended is null ? null : car.Facts.Day(ended.At),
                car.Facts.AskedFor.GetValueOrDefault(job.Id, ""),
-               [.. Signed(car, job, placed).Where(found => found.Step.Work.Count == 0).Select(found => StepWords(found.Step, found.Sign))]),
+               SummarySubject.StepWords(Signed(car, job, placed).Where(found => found.Step.Work.Count == 0)
+                   .Select(found => (found.Step, found.Sign.Fact.NotApplicable)))),
     ];
 
     /// <summary>Step instances whose sign-off stands.</summary>
@@ -68,7 +69,4 @@ internal static class DoneWork
             : "";
         return looked + (fasteners.All(book => book.SettledBy > 0) ? ", re-torqued after the drive" : "");
     }
-
-    private static string StepWords(StepInstance step, SignOff sign) =>
-        sign.Fact.NotApplicable ? $"{step.Title()}: not applicable" : step.Title();
 }

@@ -11,10 +11,18 @@ internal static class Duties
     {
         var owed = car.Joints.SelectMany(joint => joint).Where(car.State.OwesReTorque)
             .GroupBy(book => (book.Last!.Fact.Spec.ReTorque!, book.Position.Key)).ToList();
-        return owed.Count == 0
-            ? []
-            : [.. owed.Select(same => ReTorqueWords(car, same.Key.Item1, [.. same])), Track(car)];
+        return
+        [
+            .. NotToBeDriven(car),
+            .. owed.Select(same => ReTorqueWords(car, same.Key.Item1, [.. same])),
+            .. owed.Count > 0 ? [Track(car)] : Array.Empty<string>(),
+        ];
     }
+
+    private static IEnumerable<string> NotToBeDriven(SummarySubject car) =>
+        ReleaseLines.IsGiven(car, ReleaseKind.Road) || ReleaseLines.IsGiven(car, ReleaseKind.Track)
+            ? []
+            : ["Do not drive the car: it is not released to the road. Wait until we call you."];
 
     private static string ReTorqueWords(SummarySubject car, ReTorque rule, IReadOnlyList<PositionBook> books)
     {

@@ -63,9 +63,17 @@ internal static class OpenItems
             {
                 if (same.Key != StepStanding.Signed && (job.Begun || same.Key != StepStanding.NotSigned))
                 {
-                    yield return new OpenItem(null, $"{placed.Procedure.Title}: {same.Key.Words()}: {string.Join("; ", same.Select(step => step.Title()))}");
+                    yield return new OpenItem(null, StepsWords(placed, same.Key, [.. same]));
                 }
             }
         }
+    }
+
+    /// <summary>Steps that tighten are counted only: their titles may name a torque, and their joints are listed above.</summary>
+    private static string StepsWords(PlacedProcedure placed, StepStanding standing, IReadOnlyList<StepInstance> steps)
+    {
+        var others = SummarySubject.StepWords(steps.Where(step => step.Work.Count == 0).Select(step => (step, false)));
+        return $"{placed.Procedure.Title}: {steps.Count} of {placed.Steps.Count} steps {standing.Words()}"
+            + (others.Count > 0 ? $", among them: {string.Join("; ", others)}" : "");
     }
 }

@@ -13,6 +13,10 @@ internal static class ReleaseLines
         return driven.Given || track.Given ? [driven, track] : [Line(car, ReleaseKind.Move), driven, track];
     }
 
+    /// <summary>True when the release stands and has not lapsed.</summary>
+    public static bool IsGiven(SummarySubject car, ReleaseKind kind) =>
+        car.State.Releases.TryGetValue(kind, out var release) && release.VoidBy == 0 && !HasLapsed(car, release);
+
     public static string Word(ReleaseKind kind) => kind switch
     {
         ReleaseKind.Move => "move by hand in the shop",

@@ -57,6 +57,15 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     public static string Count(int count, string one) => string.Create(CultureInfo.InvariantCulture, $"{count} {one}{(count == 1 ? "" : "s")}");
 
+    /// <summary>Steps in words, each once with its places.</summary>
+    public static IReadOnlyList<string> StepWords(IEnumerable<(StepInstance Step, bool NotApplicable)> steps) =>
+    [
+        .. from found in steps
+           group found by (found.Step.Step.Title, found.NotApplicable) into same
+           let places = string.Join(", ", same.Select(found => found.Step.Place).OfType<string>())
+           select same.Key.Title + (places.Length > 0 ? $": {places}" : "") + (same.Key.NotApplicable ? " (not applicable)" : ""),
+    ];
+
     /// <summary>A result or setting as people say it.</summary>
     public static string ResultName(string name) =>
         name.StartsWith("setting:", StringComparison.Ordinal) ? $"setting {name["setting:".Length..].Replace('-', ' ')}" : name.Replace('-', ' ');

@@ -56,7 +56,7 @@ public sealed record EvidenceCounts(
     int NotChecked,
     int JointsNotChecked);
 
-/// <summary>One joint whose failure is a danger to life, at torque.</summary>
+/// <summary>Joints of one kind whose failure is a danger to life, at torque and known in the same way.</summary>
 /// <param name="Torque">Value as recorded; null where a figure would invite somebody to re-tighten what must not be.</param>
 /// <param name="Evidence">Measured, or setting confirmed.</param>
 /// <param name="Witness">Looked at by a second person: yes, no or not asked.</param>

@@ -24,5 +24,7 @@ public static class Links
 
     public static string Release(CarId car) => $"{Car(car)}/release";
 
+    public static string Summary(CarId car) => $"{Car(car)}/summary";
+
     public static string ReTorque(CarId car) => $"{Car(car)}/re-torque";
 }
