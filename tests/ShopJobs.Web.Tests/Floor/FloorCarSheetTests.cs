@@ -1,0 +1,88 @@
+using Bunit;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Components.Floor;
+using ShopJobs.Web.Tests.CarPage;
+
+namespace ShopJobs.Web.Tests.Floor;
+
+public sealed class FloorCarSheetTests : ScreenBench
+{
+    [Fact]
+    public void Untouched_car_may_be_moved_and_nothing_waits()
+    {
+        var sheet = Show(new CarAtWork());
+
+        Assert.Equal("Move: YES", sheet.Find(".car-move-word").TextContent);
+        Assert.Equal("28", Count(sheet, "as found"));
+        Assert.Equal(8, sheet.FindAll(".count-chip").Count);
+        Assert.Contains("no step waits", sheet.Markup, StringComparison.Ordinal);
+        Assert.Contains("nobody on it", sheet.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Held_car_says_no_with_the_first_reason_the_counts_and_the_blocker()
+    {
+        var sheet = Show(Readings.WithHeldNut(), "Tess");
+
+        Assert.Equal("Move: NO", sheet.Find(".car-move-word").TextContent);
+        Assert.StartsWith("wheel nut front-left 1: held: over the permitted maximum", sheet.Find(".car-move-why").TextContent, StringComparison.Ordinal);
+        Assert.Equal(("1", "4"), (Count(sheet, "held"), Count(sheet, "hand-tight")));
+        Assert.Equal("HELD", sheet.Find(".blocker").TextContent);
+        Assert.Equal("TE", sheet.Find(".initials").TextContent);
+    }
+
+    [Fact]
+    public void Oldest_hand_tight_is_named_with_its_age()
+    {
+        var car = Readings.WithHeldNut();
+        var sheet = Render<FloorCarSheet>(parameters => parameters
+            .Add(sheet => sheet.Shown, Readings.OnFloor(car)).Add(sheet => sheet.At, car.Now.AddHours(3)));
+
+        Assert.Contains("wheel nut front-left 2, 3 h", sheet.Find(".car-line").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Release_is_told_and_told_void_after_opening()
+    {
+        var car = Readings.OnTheRoad();
+        Assert.Equal("released to road", Show(car).Find(".car-released").TextContent);
+        Assert.Equal("5", Count(Show(car), "due"));
+
+        car.Open(TestPerson.Theo, null, car.Positions(TestRegister.Nut, TestRegister.Left));
+
+        Assert.Equal("release to road is void", Show(car).Find(".car-released").TextContent);
+        Assert.Equal("5", Count(Show(car), "open"));
+    }
+
+    [Fact]
+    public void Every_state_has_a_word_and_a_drawing()
+    {
+        Assert.All(Show(Readings.WithHeldNut()).FindAll(".count-chip"), chip =>
+        {
+            Assert.NotEmpty(chip.QuerySelector(".count-word")!.TextContent);
+            Assert.NotNull(chip.QuerySelector("svg.hexagon"));
+        });
+    }
+
+    [Fact]
+    public void Held_fasteners_of_one_joint_are_one_row_with_the_way_to_the_decision()
+    {
+        var car = Readings.WithHeldNut();
+        car.Do(TestPerson.Lee, new HoldPositions([.. car.Positions(TestRegister.Nut, TestRegister.Right)], CarAtWork.Reason));
+        var reading = new FloorReading([Readings.OnFloor(car)], [], car.Now, car.Today);
+
+        var band = Render<HeldBand>(parameters => parameters.Add(band => band.Reading, reading));
+
+        Assert.Equal("Held: 6", band.Find("h2").TextContent);
+        Assert.Equal(2, band.FindAll("li").Count);
+        Assert.Equal($"/cars/{Readings.Id.Value}/held/wheel.nut/front-left/1", band.Find("a").GetAttribute("href"));
+        Assert.Contains("wheel nut front-right 1 to 5", band.FindAll("li")[1].TextContent, StringComparison.Ordinal);
+    }
+
+    private static string Count(IRenderedComponent<FloorCarSheet> sheet, string word) => sheet.FindAll(".count-chip")
+        .Single(chip => chip.QuerySelector(".count-word")!.TextContent == word).QuerySelector(".count-number")!.TextContent;
+
+    private IRenderedComponent<FloorCarSheet> Show(CarAtWork car, params string[] people) => Render<FloorCarSheet>(parameters => parameters
+        .Add(sheet => sheet.Shown, Readings.OnFloor(car, people)).Add(sheet => sheet.At, car.Now));
+}
