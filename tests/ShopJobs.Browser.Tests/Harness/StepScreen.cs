@@ -55,13 +55,24 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     /// <summary>Types what a click tool is set to, once.</summary>
     public async Task SetToAsync(string setting)
     {
-        if (!await page.Locator("[data-keypad-click]").IsVisibleAsync())
+        var click = page.Locator("[data-keypad-click]", new() { HasText = setting });
+        if (await click.IsVisibleAsync())
         {
-            await page.Locator("[data-keypad-field]").FillAsync(setting);
-            await page.Keyboard.PressAsync("Enter");
+            return;
         }
 
-        await page.Locator("[data-keypad-click]", new() { HasText = setting }).WaitForAsync();
+        // A number far from the instructed one is asked for twice.
+        for (var i = 0; i < 2 && !await click.IsVisibleAsync(); i++)
+        {
+            foreach (var digit in setting)
+            {
+                await page.Locator($"[data-key='{digit}']").ClickAsync();
+            }
+
+            await page.Locator("[data-key=enter]").ClickAsync();
+        }
+
+        await click.WaitForAsync();
     }
 
     /// <summary>One touch: the tool clicked. Waits until the screen stands at another cell.</summary>

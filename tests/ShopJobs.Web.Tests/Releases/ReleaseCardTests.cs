@@ -38,7 +38,7 @@ public sealed class ReleaseCardTests : ScreenBench
         await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "48 210,5" });
 
         var terms = card.Find(".release-terms").TextContent;
-        Assert.Contains("8 joints are as found: not checked by us.", terms, StringComparison.Ordinal);
+        Assert.Contains("9 joints are as found: not checked by us.", terms, StringComparison.Ordinal);
         Assert.Contains("Lapses at 48310.5 km or after 16 Mar 2026", terms, StringComparison.Ordinal);
         Assert.Contains("Ends P5", terms, StringComparison.Ordinal);
         await card.Find("form").SubmitAsync(new());
