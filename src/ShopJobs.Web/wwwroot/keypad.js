@@ -121,6 +121,12 @@
     if (text) say('unsent', [`Typed, not saved: ${text}. ${enterWord()} takes it.`]);
     else if (at('[data-cell-status]')?.dataset.kind === 'unsent') say('', []);
   };
+  // A tool has one setting at a time: typed for one stage, it is asked anew for every other.
+  const settingOf = pad => {
+    const [stage, text] = (kept(SETTING + pad.dataset.toolKey) ?? '').split('\n');
+    return stage === pad.dataset.settingKey ? text : null;
+  };
+  const set = (pad, text) => keep(SETTING + pad.dataset.toolKey, text && `${pad.dataset.settingKey}\n${text}`);
   const enterWord = () => keypad().dataset.mode === 'setting' ? 'SET' : 'ENTER';
   const type = key => {
     if (!keypad()) return;
@@ -164,7 +170,7 @@
     if (lines) { ask(text, lines); return; }
     again = null;
     if (pad.dataset.mode === 'setting') {
-      keep(SETTING + pad.dataset.settingKey, text);
+      set(pad, text);
       write('');
       say('', []);
       tend();
@@ -173,8 +179,10 @@
     }
   };
   const clicked = () => {
-    const pad = keypad(), set = kept(SETTING + pad.dataset.settingKey);
-    if (set) submit({ ...JSON.parse(pad.dataset.report), value: set }, `${pad.dataset.label}, clicked at ${set} ${JSON.parse(pad.dataset.guard).unit}`, { tapped: true });
+    const pad = keypad(), text = settingOf(pad), guard = JSON.parse(pad.dataset.guard);
+    if (!text) return;
+    submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, clicked at ${text} ${guard.unit}`, { tapped: true });
+    if (Math.abs(Number(text.replace(',', '.')) - guard.instructed) > guard.half) set(pad, null);
   };
   const report = button => {
     const body = JSON.parse(button.dataset.report);
@@ -202,9 +210,9 @@
     }
     const pad = keypad();
     if (!pad) return;
-    const set = pad.dataset.mode === 'setting' ? kept(SETTING + pad.dataset.settingKey) : null;
-    pad.dataset.set = set ? 'yes' : 'no';
-    const click = pad.querySelector('[data-keypad-click]'), text = set && `CLICKED ${set} ${JSON.parse(pad.dataset.guard).unit}`;
+    const setTo = pad.dataset.mode === 'setting' ? settingOf(pad) : null;
+    pad.dataset.set = setTo ? 'yes' : 'no';
+    const click = pad.querySelector('[data-keypad-click]'), text = setTo && `CLICKED ${setTo} ${JSON.parse(pad.dataset.guard).unit}`;
     if (click && text && click.textContent !== text) click.textContent = text;
     if (pad.dataset.tended === pad.dataset.cell) return;
     pad.dataset.tended = pad.dataset.cell;
@@ -243,7 +251,7 @@
     const on = selector => event.target.closest?.(selector);
     const key = on('[data-key]')?.dataset.key;
     if (key) { if (key === 'enter') enter(); else type(key); return; }
-    if (on('[data-keypad-change]')) { keep(SETTING + keypad().dataset.settingKey, null); tend(); return; }
+    if (on('[data-keypad-change]')) { set(keypad(), null); tend(); return; }
     if (on('[data-sign-in]')) { location.reload(); return; }
     const discard = on('[data-discard]');
     if (discard) {

@@ -24,6 +24,9 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool)
         CultureInfo.InvariantCulture,
         $"{Scene.Here.Person.Value}/{Scene.Car.Id.Value}/{Scene.Job.Id.Value}/{Cell.Instance.Group.Id}/{Cell.Position.Place}/{Cell.Cycle}/{Cell.Stage.Number}/{Tool.Id.Value}");
 
+    /// <summary>A tool has one setting at a time: what was typed for another stage is forgotten with it.</summary>
+    public string ToolKey => string.Create(CultureInfo.InvariantCulture, $"{Scene.Here.Person.Value}/{Tool.Id.Value}");
+
     /// <summary>The position in words.</summary>
     public string Label => Scene.Reading.Now.Name(Cell.Position);
 
