@@ -91,7 +91,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.CloseAsync();
     }
 
-    private async Task ImportAsync(IPage page)
+    private static async Task ImportAsync(IPage page)
     {
         await page.IsAccessibleAsync("floor");
         var good = await File.ReadAllTextAsync(Path.Combine(WorkSeed.Folder.FullName, "procedures", "P5-wheel-fit-up.yaml"));
@@ -239,7 +239,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await desk.Locator("#decide-why").FillAsync("Over 95 N·m: the stud is scrap");
         await desk.IsAccessibleAsync("decide-held");
         await desk.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).SignWithAsync(desk, DemoPeople.Lead, "DECIDE");
-        await desk.GetByText("Decided.").First.WaitForAsync();
+        await desk.GetByText(new Regex("Decided: replace")).First.WaitForAsync();
         await page.Locator(".group-report").WaitForAsync();
         await step.ReportAllAsync();
     }
@@ -309,7 +309,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await Sheet(floor).GetByText("released to road").WaitForAsync();
     }
 
-    private async Task<string> IssueAsync(IPage page, CarId car)
+    private static async Task<string> IssueAsync(IPage page, CarId car)
     {
         await page.GotoAsync($"/cars/{car.Value}/summary");
         await page.Locator("#contact").FillAsync("01632 960100");

@@ -10,7 +10,7 @@ using ShopJobs.Web.Tests.TorqueTools;
 
 namespace ShopJobs.Web.Tests.CarPage;
 
-public sealed class JobPeopleTests : IAsyncLifetime
+public sealed class JobPeopleTests : IAsyncLifetime, IDisposable
 {
     private static readonly CarId Blue = new(Guid.NewGuid());
     private readonly ToolBench bench = new();
@@ -35,11 +35,9 @@ public sealed class JobPeopleTests : IAsyncLifetime
         desk = bench.Get<JobPeople>();
     }
 
-    public Task DisposeAsync()
-    {
-        bench.Dispose();
-        return Task.CompletedTask;
-    }
+    public Task DisposeAsync() => Task.CompletedTask;
+
+    public void Dispose() => bench.Dispose();
 
     [Fact]
     public async Task Lead_puts_a_technician_on_and_the_floor_shows_it()

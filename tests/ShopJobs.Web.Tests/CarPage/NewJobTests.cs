@@ -11,7 +11,7 @@ using ShopJobs.Web.Tests.TorqueTools;
 namespace ShopJobs.Web.Tests.CarPage;
 
 /// <summary>The entry that starts a job and the job's row stand or fall together.</summary>
-public sealed class NewJobTests : IAsyncLifetime
+public sealed class NewJobTests : IAsyncLifetime, IDisposable
 {
     private static readonly CarId Blue = new(Guid.NewGuid());
     private readonly ToolBench bench = new();
@@ -34,11 +34,9 @@ public sealed class NewJobTests : IAsyncLifetime
         offer = desk.Read(await bench.RowsAsync(shop => shop.Procedures.Where(row => row.Code == "P5").Select(row => row.Digest).SingleAsync()))!;
     }
 
-    public Task DisposeAsync()
-    {
-        bench.Dispose();
-        return Task.CompletedTask;
-    }
+    public Task DisposeAsync() => Task.CompletedTask;
+
+    public void Dispose() => bench.Dispose();
 
     [Fact]
     public async Task Started_job_is_in_the_logbook_and_in_the_rows_under_one_id()
