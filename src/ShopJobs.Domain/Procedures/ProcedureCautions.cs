@@ -28,6 +28,18 @@ public static class ProcedureCautions
         ];
     }
 
+    /// <summary>Those of <see cref="For"/> about two nuts that drive a stud: they stand before the pull, not beside it.</summary>
+    public static IReadOnlyList<string> OfThePairOn(Procedure procedure, JointGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(procedure);
+        ArgumentNullException.ThrowIfNull(group);
+        return
+        [
+            .. procedure.Groups.Where(driven => driven.Id == group.Id || driven.Jam?.Group == group.Id)
+                .SelectMany(driven => Judge(driven).Where(found => OfThePair.Contains(found.ErrorCode))).Select(found => found.ErrorMessage),
+        ];
+    }
+
     /// <summary>Everything the specification validator says of a group, errors and cautions.</summary>
     internal static IEnumerable<ValidationFailure> Judge(JointGroup group) => Validator.Validate(group.Specification()).Errors;
 

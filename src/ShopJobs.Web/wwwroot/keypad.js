@@ -18,7 +18,7 @@
   const kept = key => localStorage.getItem(key);
   const keptUnder = prefix => Object.keys(localStorage).filter(key => key.startsWith(prefix));
   const unsent = () => keptUnder(UNSENT).map(key => JSON.parse(kept(key))).sort((a, b) => a.at - b.at);
-  const mine = record => record.report.person === page()?.dataset.person;
+  const mine = record => record.report.person === at('[data-person]')?.dataset.person;
   const busy = () => running || resting || unsent().some(mine);
 
   // What is said under the keypad. The element is empty for the page's framework; only this script fills it.
@@ -54,7 +54,7 @@
   const rest = tries => new Promise(go => { wake = go; setTimeout(go, Math.min(REST, 250 * 2 ** tries)); });
 
   const flush = async () => {
-    if (running || !page()) return;
+    if (running || !at('[data-person]')) return;
     running = true;
     tend();
     let tries = 0, record;
@@ -198,9 +198,9 @@
 
   // What the tablet knows, put on the page again: after a reload, and whenever the page is drawn anew.
   const tend = () => {
-    const root = page();
+    const person = at('[data-person]'), root = page();
+    if (person && seen !== location.pathname) { seen = location.pathname; queueMicrotask(arrive); }
     if (!root) return;
-    if (seen !== root.dataset.step) { seen = root.dataset.step; queueMicrotask(arrive); }
     const dead = busy();
     for (const button of document.querySelectorAll('[data-key], [data-keypad-click], [data-keypad-change], button[data-report]')) button.disabled = dead;
     for (const box of document.querySelectorAll('[data-with]')) {
@@ -221,7 +221,7 @@
     if (typed && !running) say('unsent', [`Typed, not saved: ${typed}. ${enterWord()} takes it.`]);
   };
 
-  // A step came onto the screen: what was said before a reload is said again, and what is unsent is sent.
+  // A page came onto the screen: what was said before a reload is said again, and what is unsent is sent.
   const arrive = () => {
     const said = sessionStorage.getItem(SAID);
     sessionStorage.removeItem(SAID);
@@ -230,7 +230,7 @@
   };
 
   const isElsewhere = target => target !== field() && target?.closest?.('input, textarea, select, [contenteditable="true"], .mud-dialog');
-  const ready = () => keypad() && keypad().dataset.set !== 'yes' && !at('.mud-dialog');
+  const ready = () => keypad() && keypad().dataset.set !== 'yes' && !at('.mud-dialog, dialog[open]');
   document.addEventListener('keydown', event => {
     if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented || !ready() || isElsewhere(event.target)) return;
     const key = event.key;
@@ -282,6 +282,7 @@
     for (const box of document.querySelectorAll('[data-draft]')) box.dispatchEvent(new Event('change', { bubbles: true }));
     wake();
   });
+  at('#lock')?.addEventListener('close', () => flush());
   window.addEventListener('online', () => wake());
   window.shopStep = {
     drafts: () => kept(stepDraft()) ?? '{}',

@@ -8,12 +8,14 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Web.Components.MyWork;
 
 /// <summary>One person's work: what can be done now, what waits for this person as witness, what this person waits for.</summary>
+/// <param name="Person">Whose list it is.</param>
 /// <param name="Now">Steps given to this person whose gate is open, nearest car first.</param>
 /// <param name="Witness">Stages others did that this person may look at.</param>
-/// <param name="Waiting">Steps given to this person that wait, with why.</param>
+/// <param name="Waiting">Steps given to this person that wait for somebody or something else, with why.</param>
+/// <param name="Later">How many more steps of this person only come after others of the same list.</param>
 /// <param name="Free">Steps that could begin and are given to nobody.</param>
 public sealed record WorkSheet(
-    IReadOnlyList<WorkItem> Now, IReadOnlyList<WorkItem> Witness, IReadOnlyList<WorkItem> Waiting, IReadOnlyList<WorkItem> Free)
+    PersonId Person, IReadOnlyList<WorkItem> Now, IReadOnlyList<WorkItem> Witness, IReadOnlyList<WorkItem> Waiting, int Later, IReadOnlyList<WorkItem> Free)
 {
     /// <summary>Nothing at all is on the list.</summary>
     public bool IsEmpty => Now.Count + Witness.Count + Waiting.Count + Free.Count == 0;
@@ -33,11 +35,14 @@ public sealed record WorkSheet(
             .SelectMany(reading => reading.State.RunningJobs.SelectMany(job => Open(reading, job)))
             .ToList();
         var mine = steps.Where(step => assigned.Any(row => row.PersonId == here.Person && IsFor(row, step))).ToList();
+        var later = mine.Where(step => step.WaitsOnlyFor(before => mine.Exists(other => other.Job == step.Job && other.Step == before))).ToList();
         var free = steps.Where(step => !assigned.Any(row => IsFor(row, step)) && step.Why is null);
         return new WorkSheet(
+            here.Person,
             [.. mine.Where(step => step.Why is null).Select(Item)],
             [.. readings.Where(_ => here.May(Right.Witness)).SelectMany(reading => ToWitness(reading, here.Person)).Select(Item)],
-            [.. mine.Where(step => step.Why is not null).Select(Item)],
+            [.. mine.Where(step => step.Why is not null).Except(later).Select(Item)],
+            later.Count,
             [.. free.Select(Item)]);
 
         WorkItem Item(OpenStep step) => new(cars[step.Reading.Car], step.Job.Id, step.Step, step.Why ?? step.Words);
@@ -71,5 +76,16 @@ public sealed record WorkSheet(
     private static long LastTouched(CarState state, PersonId person) => state.Positions.Values
         .SelectMany(book => book.Pulls).Where(pull => pull.Person == person).Select(pull => pull.At.Ticks).DefaultIfEmpty().Max();
 
-    private sealed record OpenStep(CarReading Reading, JobBook Job, StepInstance Step, string Words, string? Why);
+    private sealed record OpenStep(CarReading Reading, JobBook Job, StepInstance Step, string Words, string? Why)
+    {
+        /// <summary>True when it waits for nothing but steps that are on the same list.</summary>
+        public bool WaitsOnlyFor(Func<StepInstance, bool> onList)
+        {
+            var placed = Reading.Placed(Job);
+            return Reading.HoldsBeforeStart(Job, Step) is { Count: > 0 } gate
+                && gate.All(point => point.Reason is HoldReason.StepBefore or HoldReason.Cure)
+                && placed.AllBefore(Step).Where(before => Reading.State.StandingOf(Job, placed, before) != StepStanding.Signed) is var open
+                && open.Any() && open.All(onList);
+        }
+    }
 }

@@ -1,10 +1,12 @@
 using System.Globalization;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Components.Step;
 
 /// <summary>The newest thing a person recorded on this step that a correction may still name: what UNDO LAST undoes.</summary>
-public sealed record LastEntry(long Number, string Words)
+/// <param name="Unit">Unit of its value, which may be restated; null where it has none.</param>
+public sealed record LastEntry(long Number, string Words, TorqueUnit? Unit = null)
 {
     /// <summary>The newest pull or hand-tight of this person on this step; null when there is none.</summary>
     public static LastEntry? Of(StepScene scene)
@@ -18,7 +20,7 @@ public sealed record LastEntry(long Number, string Words)
             .Select(one => one.Value.Entry switch
             {
                 TorqueRecorded pull when pull.Job == scene.Job.Id && joints.Contains(pull.Position.Joint) => new LastEntry(
-                    one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Value}"),
+                    one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Value}", pull.Value.Unit),
                 HandTightened hand when hand.Job == scene.Job.Id && hand.Positions.Any(position => joints.Contains(position.Joint)) => new LastEntry(
                     one.Key, $"hand-tight: {string.Join(", ", hand.Positions.Select(scene.Reading.Now.Name))}"),
                 _ => null,

@@ -1,4 +1,5 @@
 using MudBlazor;
+using ShopJobs.Domain.Fasteners;
 
 namespace ShopJobs.Web.Components.Step;
 
@@ -9,11 +10,17 @@ public sealed record ReasonAsked(string Title, string About, string Verb, IReadO
 {
     private static readonly DialogOptions Options = new() { MaxWidth = MaxWidth.Small, FullWidth = true, BackdropClick = false, CloseOnEscapeKey = true };
 
+    /// <summary>Unit in which the right value may be typed instead of voiding; null where only a reason is asked.</summary>
+    public TorqueUnit? Restates { get; init; }
+
     /// <summary>The reason, or null when the person thought better of it.</summary>
-    public async Task<string?> AskAsync(IDialogService dialogs)
+    public async Task<ReasonGiven?> AskAsync(IDialogService dialogs)
     {
         ArgumentNullException.ThrowIfNull(dialogs);
         var dialog = await dialogs.ShowAsync<ReasonDialog>(Title, new DialogParameters<ReasonDialog> { { one => one.Ask, this } }, Options);
-        return (await dialog.Result)?.Data as string;
+        return (await dialog.Result)?.Data as ReasonGiven;
     }
 }
+
+/// <summary>A reason, and the right value where one was typed.</summary>
+public sealed record ReasonGiven(string Text, EnteredTorque? Value);

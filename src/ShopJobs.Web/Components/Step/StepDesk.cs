@@ -38,14 +38,13 @@ public sealed class StepDesk(
         CarId car, CommandId id, string reason, Func<ContentDigest, Command> command, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(command);
-        if (await who.ActingAsync(cancellation) is not { } here)
-        {
-            return DeskAnswer.Failed("Not saved: this tablet is locked. Sign in again, then do it again.");
-        }
-
         var content = NewContent.Of(Encoding.UTF8.GetBytes(reason));
-        return await desk.RunAsync(car, id, here, command(content.Digest), [content], cancellation: cancellation);
+        return await RunAsync(car, id, command(content.Digest), [content], cancellation);
     }
+
+    /// <summary>Runs a command nobody signs and that names no text.</summary>
+    public Task<DeskAnswer> RunAsync(CarId car, CommandId id, Command command, CancellationToken cancellation = default) =>
+        RunAsync(car, id, command, [], cancellation);
 
     /// <summary>Runs a command somebody signed for this screen.</summary>
     /// <param name="shown">Digest of what was shown.</param>
@@ -59,4 +58,10 @@ public sealed class StepDesk(
         var content = finding is null ? null : NewContent.Of(Encoding.UTF8.GetBytes(finding));
         return desk.SignAsync(car, proof, hex, command(hex, content?.Digest), content is null ? [] : [content], cancellation);
     }
+
+    private async Task<DeskAnswer> RunAsync(
+        CarId car, CommandId id, Command command, IReadOnlyList<NewContent> contents, CancellationToken cancellation) =>
+        await who.ActingAsync(cancellation) is { } here
+            ? await desk.RunAsync(car, id, here, command, contents, cancellation: cancellation)
+            : DeskAnswer.Failed("Not saved: this tablet is locked. Sign in again, then do it again.");
 }

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using MudBlazor;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look.Signing;
@@ -19,7 +20,7 @@ public sealed partial class StepPage(
     private StepScene? scene;
     private IReadOnlyList<ToolOffer> offers = [];
     private IReadOnlyList<PeopleBook.Named> others = [];
-    private IReadOnlyList<string>? answer;
+    private DeskAnswer? answer;
     private LastEntry? last;
     private ToolId? chosen;
     private IDisposable? listening;
@@ -106,7 +107,7 @@ public sealed partial class StepPage(
             var answers = draft.Of(scene.Step);
             var done = await desk.SignAsync(scene.Car.Id, proof, request.Digest, null, (shown, _) =>
                 new ConfirmStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values, false, null, shown));
-            Show(done);
+            answer = done;
             if (done.Recorded)
             {
                 await script.InvokeVoidAsync("shopStep.forget");
@@ -117,7 +118,7 @@ public sealed partial class StepPage(
     private Task WitnessAsync(WitnessAsked asked) => OnceAsync(async () =>
     {
         string? finding = null;
-        if (!asked.Accepted && (finding = await StepSheet.Finding(asked).AskAsync(dialogs)) is null)
+        if (!asked.Accepted && (finding = (await StepSheet.Finding(asked).AskAsync(dialogs))?.Text) is null)
         {
             return;
         }
@@ -126,27 +127,46 @@ public sealed partial class StepPage(
         if (await dialogs.SignAsync(request) is { } proof)
         {
             var (instance, stage) = (asked.Awaited.Instance, asked.Awaited.Stage);
-            Show(await desk.SignAsync(scene!.Car.Id, proof, request.Digest, finding, (shown, digest) => new Witness(
-                scene.Job.Id, instance.Group.Id, instance.Place, stage.Number, asked.Method, asked.Accepted, digest, shown)));
+            answer = await desk.SignAsync(scene!.Car.Id, proof, request.Digest, finding, (shown, digest) => new Witness(
+                scene.Job.Id, instance.Group.Id, instance.Place, stage.Number, asked.Method, asked.Accepted, digest, shown));
+        }
+    });
+
+    private Task NotApplicableAsync() => OnceAsync(async () =>
+    {
+        if (await StepSheet.NotApplicable(scene!).AskAsync(dialogs) is not { } given)
+        {
+            return;
+        }
+
+        var request = StepSheet.ToSkip(scene!, given.Text, new CommandId(Guid.NewGuid()));
+        if (await dialogs.SignAsync(request) is { } proof)
+        {
+            answer = await desk.SignAsync(scene!.Car.Id, proof, request.Digest, given.Text, (shown, reason) =>
+                new ConfirmStep(scene.Job.Id, scene.Step.Id, [], [], true, reason, shown));
         }
     });
 
     private Task UndoAsync() => OnceAsync(async () =>
     {
-        if (last is { } entry && await StepSheet.Undo(entry).AskAsync(dialogs) is { } reason)
+        if (last is { } entry && await StepSheet.Undo(entry).AskAsync(dialogs) is { } given)
         {
-            Show(await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), reason, digest => new Correct(entry.Number, null, digest)));
+            answer = await desk.RunAsync(
+                scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new Correct(entry.Number, given.Value, reason));
         }
     });
 
     private Task HoldAsync() => OnceAsync(async () =>
     {
         var positions = StepSheet.ToHold(scene!);
-        if (await StepSheet.Hold(scene!, positions).AskAsync(dialogs) is { } reason)
+        if (await StepSheet.Hold(scene!, positions).AskAsync(dialogs) is { } given)
         {
-            Show(await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), reason, digest => new HoldPositions(positions, digest)));
+            answer = await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new HoldPositions(positions, reason));
         }
     });
+
+    private Task RecordAsync(RecordResult result) => OnceAsync(async () =>
+        answer = await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), result));
 
     private async Task OnceAsync(Func<Task> act)
     {
@@ -169,12 +189,13 @@ public sealed partial class StepPage(
         await ReadAsync();
     }
 
-    private void Show(DeskAnswer done) => answer = done switch
-    {
-        { NotSaved: { } why } => [why],
-        { Reasons.Count: > 0 } => [.. done.Reasons.Select(reason => $"{reason.Words}. Next: {reason.Next}.")],
-        _ => null,
-    };
+    /// <summary>Cautions that stand beside the torque; what the band says of itself is not said twice.</summary>
+    private List<string> Beside(JointGroup group) =>
+    [
+        .. ProcedureCautions.For(scene!.Placed.Procedure, group)
+            .Except(ProcedureCautions.OfThePairOn(scene.Placed.Procedure, group))
+            .Where(caution => !caution.StartsWith("Clamp load: band not computed", StringComparison.Ordinal)),
+    ];
 
     private string Time(DateTime at) => clock.OnTheWall(at).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

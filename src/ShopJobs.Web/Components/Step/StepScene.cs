@@ -39,20 +39,45 @@ public sealed record StepScene(
     /// <summary>A person's name as it is now.</summary>
     public string NameOf(PersonId person) => Names.GetValueOrDefault(person, "somebody");
 
-    /// <summary>What the group's name and place are called on this step.</summary>
-    public static string NameOf(GroupInstance instance) => $"{instance.Group.Name} {instance.Place}";
+    /// <summary>A group at its place, inside a sentence: "wheel nuts front-left".</summary>
+    public static string NameOf(GroupInstance instance)
+    {
+        ArgumentNullException.ThrowIfNull(instance);
+        var name = instance.Group.Name;
+        var isWord = name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]);
+        return $"{(isWord ? char.ToLowerInvariant(name[0]) + name[1..] : name)} {instance.Place}";
+    }
 
-    /// <summary>The group whose picture stands on the screen: that of the next action, else the first lasting one.</summary>
+    /// <summary>
+    /// The group whose picture stands on the screen: that of the next action, else the first lasting one. Jam nuts are drawn as the
+    /// studs that they drive.
+    /// </summary>
     public GroupWork? Shown
     {
         get
         {
             var instance = InstanceOf(Next);
-            return Step.Work.FirstOrDefault(work => work.Instance == instance)
+            return Step.Work.FirstOrDefault(work => instance is { Group.Temporary: true }
+                    ? work.Instance.Group.Jam?.Group == instance.Group.Id && work.Instance.Place == instance.Place
+                    : work.Instance == instance)
                 ?? Step.Work.FirstOrDefault(work => !work.Instance.Group.Temporary)
                 ?? (Step.Work.Count > 0 ? Step.Work[0] : null);
         }
     }
+
+    /// <summary>The one position to work on next, in the picture; null when the next action is about none or several.</summary>
+    public JointPosition? Outlined => (Next switch
+    {
+        NextAction.PullNow { Cell: var cell } => cell.Position,
+        NextAction.TakeOff { Positions: [var only] } => only,
+        NextAction.ByHand { Positions: [var only] } => only,
+        NextAction.Fit { Positions: [var only] } => only,
+        _ => (JointPosition?)null,
+    }) is { } next ? Shown?.Instance.Joint.At(next.Number) : null;
+
+    /// <summary>True once anything of this step's groups was pulled: the work is under way.</summary>
+    public bool IsUnderWay => Step.Work.Any(work => work.Instance.Positions.Any(position =>
+        State.Of(position).Pulls.Any(pull => work.Stages.Contains(pull.Fact.Stage))));
 
     /// <summary>
     /// The stage whose picture stands on the screen: that of the next pull or look, else the first not done, else the last. A step

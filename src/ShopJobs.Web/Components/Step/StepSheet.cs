@@ -45,9 +45,19 @@ internal static class StepSheet
         "Not good", $"What is wrong with {StepScene.NameOf(asked.Awaited.Instance)}? All its records of this stage are held.", "Go on to sign",
         ["a mark is missing", "a mark has moved", "it moved before the torque", "wrong hardware"]);
 
+    /// <summary>The sign-off of a step that does not apply to this car.</summary>
+    public static SignRequest ToSkip(StepScene scene, string reason, CommandId command) => new(
+        "SIGN: does not apply", $"{CarOf(scene)}: {scene.Step.Title()}", [$"Not applicable on this car: {reason}", "It is no result for the steps after it."], command)
+    { Needs = Right.Lead };
+
+    /// <summary>Why a step does not apply.</summary>
+    public static ReasonAsked NotApplicable(StepScene scene) => new(
+        "Does not apply", $"Why does “{scene.Step.Title()}” not apply to this car?", "Go on to sign", ["the car has no such part", "done by another procedure"]);
+
     /// <summary>Why the last entry is undone.</summary>
     public static ReasonAsked Undo(LastEntry entry) => new(
-        "Undo last", $"Void: {entry.Words}. It stays readable, struck out.", "UNDO LAST", ["wrong position", "wrong number", "not done yet", "wrong tool"]);
+        "Undo last", $"Void: {entry.Words}. It stays readable, struck out.", "UNDO LAST", ["wrong position", "wrong number", "not done yet", "wrong tool"])
+    { Restates = entry.Unit };
 
     /// <summary>Why the work is stopped.</summary>
     public static ReasonAsked Hold(StepScene scene, IReadOnlyList<JointPosition> positions) => new(

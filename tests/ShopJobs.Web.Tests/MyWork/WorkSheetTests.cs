@@ -1,0 +1,100 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Components.MyWork;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Data.Jobs;
+using ShopJobs.Web.Tests.Step;
+
+namespace ShopJobs.Web.Tests.MyWork;
+
+public sealed class WorkSheetTests
+{
+    private readonly StepBench bench = StepBench.Wheel();
+
+    [Fact]
+    public void Step_whose_gate_is_open_can_be_done_now_with_its_next_action()
+    {
+        bench.HandTight();
+
+        var item = Assert.Single(Sheet(TestPerson.Tess).Now);
+
+        Assert.Equal("seat@front-left", item.Step.Id);
+        Assert.Equal("Torque wheel nut front-left 1 to 50 N·m, stage 1 of 2", item.Words);
+        Assert.Equal($"/cars/{StepBench.Row.Id.Value}/jobs/{bench.Job.Value}/steps/seat%40front-left", item.Href);
+    }
+
+    [Fact]
+    public void Steps_after_ones_own_are_counted_and_not_listed()
+    {
+        var sheet = Sheet(TestPerson.Tess);
+
+        Assert.Equal("faces@front-left", Assert.Single(sheet.Now).Step.Id);
+        Assert.Empty(sheet.Waiting);
+        Assert.Equal(2, sheet.Later);
+    }
+
+    [Fact]
+    public void Step_that_waits_for_somebody_elses_step_says_why()
+    {
+        var sheet = Sheet(TestPerson.Tess, new Assignment { JobId = bench.Job, PersonId = TestPerson.Tess.Id, StepInstanceId = "seat@front-left" });
+
+        Assert.Empty(sheet.Now);
+        Assert.Equal("“faces, front-left” is not signed. Next: finish and sign it first.", Assert.Single(sheet.Waiting).Words);
+        Assert.Equal(0, sheet.Later);
+    }
+
+    [Fact]
+    public void Step_that_waits_for_its_witness_is_no_work_to_do_now()
+    {
+        bench.Car.TightenWheel(TestPerson.Tess, bench.Job, TestRegister.Left);
+
+        var sheet = Sheet(TestPerson.Tess);
+
+        Assert.Empty(sheet.Now);
+        Assert.Equal("final@front-left", Assert.Single(sheet.Waiting).Step.Id);
+        Assert.Empty(sheet.Witness);
+    }
+
+    [Fact]
+    public void Stage_of_somebody_else_waits_for_me_as_witness()
+    {
+        bench.Car.TightenWheel(TestPerson.Tess, bench.Job, TestRegister.Left);
+
+        Assert.Equal("Look at nuts front-left, stage 2 of 2", Assert.Single(Sheet(TestPerson.Theo).Witness).Words);
+    }
+
+    [Fact]
+    public void Helper_and_person_without_the_right_are_not_asked_to_witness()
+    {
+        bench.HandTight();
+        foreach (var nut in new[] { 1, 3, 5, 2, 4 })
+        {
+            bench.Car.Pull(TestPerson.Tess, bench.Job, "nuts", bench.Nuts[nut - 1], 1, 50, helpers: TestPerson.Theo.Id);
+        }
+
+        bench.Car.Do(TestPerson.Tess, CarWork.Sign(bench.Job, "seat@front-left"));
+        bench.Car.Declare(TestRegister.WheelDown);
+        bench.Car.PullStage(TestPerson.Tess, bench.Job, "nuts", TestRegister.Left, 2);
+
+        Assert.Empty(Sheet(TestPerson.Theo).Witness);
+        Assert.Empty(Sheet(TestPerson.Nobody).Witness);
+        Assert.Single(Sheet(TestPerson.Lee).Witness);
+    }
+
+    [Fact]
+    public void Step_given_to_nobody_is_offered_to_all()
+    {
+        var sheet = Sheet(TestPerson.Theo, Array.Empty<Assignment>());
+
+        Assert.Equal("faces@front-left", Assert.Single(sheet.Free).Step.Id);
+        Assert.Empty(sheet.Now);
+    }
+
+    private WorkSheet Sheet(TestPerson person) => Sheet(person, new Assignment { JobId = bench.Job, PersonId = TestPerson.Tess.Id });
+
+    private WorkSheet Sheet(TestPerson person, params IReadOnlyList<Assignment> assigned)
+    {
+        var scene = bench.Scene("faces", person);
+        return WorkSheet.Of(scene.Here, [scene.Reading], new Dictionary<CarId, Car> { [StepBench.Row.Id] = StepBench.Row }, assigned);
+    }
+}
