@@ -13,7 +13,6 @@ fi
 
 dotnet restore
 dotnet build --no-restore
-dotnet format --verify-no-changes --no-restore
 
 log=$(mktemp)
 status=0
