@@ -17,7 +17,7 @@ dotnet build --no-restore
 log=$(mktemp)
 status=0
 for project in tests/*.Tests; do
-  dotnet test "$project" --no-build --logger "console;verbosity=normal" 2>&1 | tee -a "$log" || status=1
+  dotnet test "$project" --no-build 2>&1 | tee -a "$log" || status=1
 done
 awk '
   /(Passed|Failed|Skipped)! +- Failed:/ {
