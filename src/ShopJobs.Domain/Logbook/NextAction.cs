@@ -163,7 +163,7 @@ public static class NextActions
 
     // Pulled, but what comes before that pull was taken back: it can't be made good under a tight fastener.
     private static bool MustComeOff(CarState state, PositionBook book) => book.Holds.IsEmpty && book.Highest > 0 && !state.IsAtTorque(book)
-        && (book.Fitting is Fitting.Open or Fitting.NewHardware
+        && (book.Fitting != Fitting.HandTight
             || Enumerable.Range(1, book.Highest - 1).Any(stage => !state.IsDone(book, stage)));
 
     private static NextAction Pull(CarState state, Cell cell, GroupWork? jam)

@@ -18,12 +18,64 @@ public sealed class StepOnScreenTests
         var nuts = car.Positions(TestRegister.Nut, TestRegister.Left);
         var sign = CarWork.Sign(job, $"hand@{TestRegister.Left}");
         car.Open(TestPerson.Tess, job, nuts);
-        car.ByHand(TestPerson.Tess, job, "nuts", [.. nuts.Take(4)]);
+        car.ByHand(TestPerson.Tess, job, "nuts", [.. nuts.Take(3)]);
 
-        Assert.Equal([HoldReason.NotHandTight], car.Refused(TestPerson.Tess, sign));
+        var refused = Assert.IsType<Verdict.Refused>(car.Try(TestPerson.Tess, sign));
 
-        car.ByHand(TestPerson.Tess, job, "nuts", nuts[4]);
+        Assert.Equal(
+            [(HoldReason.NotHandTight, nuts[3]), (HoldReason.NotHandTight, nuts[4])],
+            refused.Reasons.Select(point => (point.Reason, point.Position!.Value)));
+        Assert.Equal("wheel nut front-left 4 is not run down by hand: press HAND-TIGHT when it is", refused.Reasons[0].ToString());
+
+        car.ByHand(TestPerson.Tess, job, "nuts", nuts[3], nuts[4]);
         Assert.IsType<StepConfirmed>(car.Do(TestPerson.Tess, sign));
+    }
+
+    [Fact]
+    public void Step_that_only_runs_down_by_hand_waits_while_a_position_is_held()
+    {
+        var byHand = TestProcedures.Step("hand", []) with { Work = [new StepWork("nuts", [])] };
+        var job = car.StartJob(TestProcedures.Wheels(Star) with { Steps = [byHand] }, TestRegister.Left);
+        var nuts = car.Positions(TestRegister.Nut, TestRegister.Left);
+        car.Open(TestPerson.Tess, job, nuts);
+        car.ByHand(TestPerson.Tess, job, "nuts", nuts);
+        car.Do(TestPerson.Tess, new HoldPositions([nuts[1]], CarAtWork.Reason));
+
+        var refused = Assert.IsType<Verdict.Refused>(car.Try(TestPerson.Tess, CarWork.Sign(job, $"hand@{TestRegister.Left}")));
+
+        Assert.Equal("wheel nut front-left 2 is held: the lead decides", Assert.Single(refused.Reasons).ToString());
+    }
+
+    [Fact]
+    public void Step_that_runs_down_only_temporary_nuts_by_hand_does_not_ask_for_them()
+    {
+        var byHand = TestProcedures.Step("hand", []) with { Work = [new StepWork("jam", [])] };
+        var job = car.StartJob(TestProcedures.Studs(1, 2, 3, 4, 5) with { Steps = [byHand] }, TestRegister.Left);
+
+        Assert.IsType<StepConfirmed>(car.Do(TestPerson.Tess, CarWork.Sign(job, $"hand@{TestRegister.Left}")));
+    }
+
+    [Fact]
+    public void Step_by_hand_that_does_not_apply_asks_nothing_of_joints_as_found()
+    {
+        var byHand = TestProcedures.Step("hand", []) with { Work = [new StepWork("nuts", [])] };
+        var job = car.StartJob(TestProcedures.Wheels(Star) with { Steps = [byHand] }, TestRegister.Left);
+        var skip = CarWork.Sign(job, $"hand@{TestRegister.Left}") with { NotApplicable = true, Reason = CarAtWork.Reason };
+
+        Assert.IsType<StepConfirmed>(car.Do(TestPerson.Lee, skip));
+    }
+
+    [Fact]
+    public void Nut_that_was_never_opened_comes_off_once_its_pull_is_void_and_its_hold_decided()
+    {
+        var job = car.StartJob(TestProcedures.Wheels(Star), TestRegister.Left);
+        var nut = car.Positions(TestRegister.Nut, TestRegister.Left)[0];
+        car.Do(TestPerson.Tess, CarWork.Sign(job, $"faces@{TestRegister.Left}", "clean"));
+        car.Pull(TestPerson.Tess, job, "nuts", nut, 1, 50);
+        car.Do(TestPerson.Tess, new Correct(car.Last, null, CarAtWork.Reason));
+        car.Do(TestPerson.Lee, CarWork.Decision(nut, Disposition.UseAsIs, accepted: true));
+
+        Assert.IsType<NextAction.TakeOff>(car.Next(job, $"seat@{TestRegister.Left}"));
     }
 
     [Fact]
