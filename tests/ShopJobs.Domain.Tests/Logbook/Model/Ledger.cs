@@ -6,21 +6,40 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 
 /// <summary>
 /// The rules that may never break, read a second time and as plainly as can be: a flat list of what was recorded, scanned from
-/// the start at every question. It shares no rule with the product.
+/// the start at every question. It shares no rule with the product. A ledger never changes; what it was asked once it remembers.
 /// </summary>
 internal sealed partial class Ledger(
     JointRegister register, IReadOnlyDictionary<ToolId, List<Recorded>> tools, Dictionary<JobId, JobReading> jobs, IReadOnlyList<Line> lines)
 {
+    private readonly Remembered<JointPosition, long> lastOpened = new();
+    private readonly Remembered<JointPosition, IReadOnlyList<Line>> pulls = new();
+    private readonly Remembered<long, bool> passes = new();
+    private readonly Remembered<(JointPosition, int), bool> done = new();
+    private Remembered<long, Ledger> earlier = new();
+
     public IReadOnlyList<Line> Lines => lines;
 
+    /// <summary>The ledger with these lines after it, the tools' logbooks being what they were.</summary>
+    public Ledger With(IReadOnlyList<Line> more)
+    {
+        earlier.Of(lines.Count, _ => this);
+        return new(register, tools, jobs, [.. lines, .. more]) { earlier = earlier };
+    }
+
+    /// <summary>The same ledger, asked anew: a tool's logbook has grown.</summary>
+    public Ledger Anew() => new(register, tools, jobs, lines);
+
     /// <summary>The ledger as it was when this line was the newest.</summary>
-    private Ledger Upto(long number) => new(register, tools, jobs, [.. lines.Take((int)number)]);
+    private Ledger Upto(long number) => number >= lines.Count
+        ? this
+        : earlier.Of(number, _ => new(register, tools, jobs, [.. lines.Take((int)number)]) { earlier = earlier });
 
     private Line At(long number) => lines[(int)number - 1];
 
     // --- openings ---
 
-    private long LastOpened(JointPosition position) => lines.LastOrDefault(line => line.Opens.Contains(position))?.Number ?? 0;
+    private long LastOpened(JointPosition position) =>
+        lastOpened.Of(position, at => lines.LastOrDefault(line => line.Opens.Contains(at))?.Number ?? 0);
 
     private long FirstOpenedAfter(JointPosition position, long number) =>
         lines.Skip((int)number).FirstOrDefault(line => line.Opens.Contains(position))?.Number ?? 0;
@@ -40,10 +59,10 @@ internal sealed partial class Ledger(
 
     // --- pulls ---
 
-    private IEnumerable<Line> PullsOn(JointPosition position) => Since(position)
-        .Where(line => line.Entry is TorqueRecorded fact && fact.Position == position && !IsGone(line.Number));
+    private IReadOnlyList<Line> PullsOn(JointPosition position) => pulls.Of(
+        position, at => [.. Since(at).Where(line => line.Entry is TorqueRecorded fact && fact.Position == at && !IsGone(line.Number))]);
 
-    private Line? LastPull(JointPosition position) => PullsOn(position).LastOrDefault();
+    private Line? LastPull(JointPosition position) => PullsOn(position) is [.., var last] ? last : null;
 
     private static TorqueRecorded Fact(Line pull) => (TorqueRecorded)pull.Entry;
 
@@ -58,7 +77,7 @@ internal sealed partial class Ledger(
         return [.. problems.Concat(Enumerable.Range(0, restated.Count).Where(i => i > ground).SelectMany(ValueProblem)).Distinct()];
 
         IEnumerable<HoldReason> ValueProblem(int index) => ProblemOfValue(
-            Fact(pull).Kind, ((Corrected)restated[index].Entry).Restated!.Value.NewtonMetres, GroupOf(pull).Rules, Fact(pull).Stage, Fact(pull).Tool);
+            Fact(pull).Kind, ((Corrected)restated[index].Entry).Restated!.Value.NewtonMetres, GroupOf(pull).Rules, Fact(pull).Stage, Tool(Fact(pull).Tool, pull.At));
     }
 
     /// <summary>Decided <em>use as is</em>, and not corrected since.</summary>
@@ -66,8 +85,8 @@ internal sealed partial class Ledger(
         lines.LastOrDefault(line => line.Entry is Decided { Disposition: Disposition.UseAsIs } && line.About.Contains(pull.Number)) is { } decision
         && !CorrectionsOf(pull.Number).Any(line => line.Number > decision.Number);
 
-    private bool Passes(Line pull) =>
-        !IsVoid(pull.Number) && pull.Rests.All(Stands) && (IsAccepted(pull) || ProblemsNow(pull).Count == 0);
+    private bool Passes(Line pull) => passes.Of(
+        pull.Number, number => !IsVoid(number) && pull.Rests.All(Stands) && (IsAccepted(pull) || ProblemsNow(pull).Count == 0));
 
     private bool IsShort(Line pull) => !IsAccepted(pull) && ProblemsNow(pull) is [HoldReason.UnderRange];
 
@@ -90,11 +109,13 @@ internal sealed partial class Ledger(
         .. PullsOn(position).Where(line => Fact(line).Stage == stage).GroupBy(line => Fact(line).Visit).Select(cell => cell.Last()),
     ];
 
-    private bool IsDone(JointPosition position, int stage)
+    private bool IsDone(JointPosition position, int stage) => done.Of((position, stage), _ => ScanDone(position, stage));
+
+    private bool ScanDone(JointPosition position, int stage)
     {
         var newest = Newest(position, stage);
         var whole = newest.Count > 0
-            && newest.Count == GroupOf(newest[0]).Stage(stage).Visits.Count(visit => visit == position.Number)
+            && newest.Count >= GroupOf(newest[0]).Stage(stage).Visits.Count(visit => visit == position.Number)
             && newest.All(Passes);
         return whole || NewestOfCells(position).Any(pull => Fact(pull).Stage > stage && IsAccepted(pull) && Passes(pull));
     }

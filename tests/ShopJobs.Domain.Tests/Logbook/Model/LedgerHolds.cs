@@ -6,8 +6,10 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 // Rule 7: what holds a position, and what lets it go.
 internal sealed partial class Ledger
 {
+    private readonly Remembered<JointPosition, IReadOnlyList<ModelHold>> holds = new();
+
     private IReadOnlyList<ModelHold> HoldsOn(JointPosition position) =>
-        [.. lines.Select(line => HoldOf(line, position)).OfType<ModelHold>()];
+        holds.Of(position, at => [.. lines.Select(line => HoldOf(line, at)).OfType<ModelHold>()]);
 
     private ModelHold? HoldOf(Line line, JointPosition position) => line.Entry switch
     {

@@ -18,7 +18,12 @@ internal sealed partial class Ledger
         Run,
     }
 
-    public bool Counts(JointPosition position) => ProblemsOf(position, null, null, null).Count == 0;
+    private readonly Remembered<JointPosition, On> on = new();
+    private readonly Remembered<JointPosition, IReadOnlyList<ToolDoubt>> doubts = new();
+
+    private readonly HashSet<JointPosition> named = [.. lines.SelectMany(line => line.Names)];
+
+    public bool Counts(JointPosition position) => named.Contains(position) && ProblemsOf(position, null, null, null).Count == 0;
 
     /// <summary>Why a position does not count: rule 1, 7 and 9.</summary>
     public IReadOnlyList<HoldReason> ProblemsOf(JointPosition position, int? stage, JobReading? job, GroupAt? group)
@@ -55,6 +60,11 @@ internal sealed partial class Ledger
 
     public PositionState Shows(JointPosition position)
     {
+        if (!named.Contains(position))
+        {
+            return PositionState.AsFound;
+        }
+
         if (HoldsOn(position).Count > 0)
         {
             return PositionState.Held;
@@ -86,7 +96,9 @@ internal sealed partial class Ledger
 
     private bool IsAsFound(JointPosition position) => WhatIsOn(position) == On.AsFound && LastPull(position) is null;
 
-    private On WhatIsOn(JointPosition position)
+    private On WhatIsOn(JointPosition position) => on.Of(position, ScanWhatIsOn);
+
+    private On ScanWhatIsOn(JointPosition position)
     {
         var on = On.AsFound;
         var hand = 0L;
@@ -144,7 +156,9 @@ internal sealed partial class Ledger
     });
 
     /// <summary>Rule 9: doubts of tools on pulls and re-torques of this cycle that the lead has not decided.</summary>
-    private IReadOnlyList<ToolDoubt> DoubtsOn(JointPosition position)
+    private IReadOnlyList<ToolDoubt> DoubtsOn(JointPosition position) => doubts.Of(position, ScanDoubts);
+
+    private IReadOnlyList<ToolDoubt> ScanDoubts(JointPosition position)
     {
         var decided = Since(position).Where(line => line.Entry is Decided fact && fact.Position == position).SelectMany(line => line.Doubts).ToList();
         var work = PullsOn(position).Select(line => (Line: line, Fact(line).Tool));

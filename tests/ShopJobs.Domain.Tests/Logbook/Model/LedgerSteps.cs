@@ -9,10 +9,14 @@ internal readonly record struct Reason(HoldReason Why, JointPosition? Where = nu
 // Whether a sign-off stands, and why a step waits.
 internal sealed partial class Ledger
 {
+    private readonly Remembered<(JobId, string), StepStanding> standings = new();
+
     private Line? SignOff(JobReading job, StepAt step) =>
         lines.LastOrDefault(line => line.Entry is StepConfirmed fact && fact.Job == job.Id && fact.Step == step.Id);
 
-    public StepStanding StandingOf(JobReading job, StepAt step)
+    public StepStanding StandingOf(JobReading job, StepAt step) => standings.Of((job.Id, step.Id), _ => ScanStanding(job, step));
+
+    private StepStanding ScanStanding(JobReading job, StepAt step)
     {
         if (SignOff(job, step) is not { } sign)
         {
@@ -129,6 +133,11 @@ internal sealed partial class Ledger
             yield return new(HoldReason.NotYetOpened);
         }
 
+        foreach (var position in NotByHand(job, step))
+        {
+            yield return new(HoldReason.NotHandTight, position);
+        }
+
         if (job.WorkOf(step).Any(work => work.Group.Rules.Temporary && work.Group.Positions.Any(IsOn)))
         {
             yield return new(HoldReason.TemporaryFitted);
@@ -154,6 +163,14 @@ internal sealed partial class Ledger
             yield return reason;
         }
     }
+
+    /// <summary>Positions of groups that the step works by hand alone, and that nobody ran down or that are held.</summary>
+    private IEnumerable<JointPosition> NotByHand(JobReading job, StepAt step) =>
+        from work in job.WorkOf(step)
+        where !work.Stages.Any() && !work.Group.Rules.Temporary
+        from position in work.Group.Positions
+        where WhatIsOn(position) != On.Run || HoldsOn(position).Any()
+        select position;
 
     // Rule 1: no sign-off while a position it depends on, directly or through a step before it, does not count.
     private IEnumerable<Reason> JointsBefore(JobReading job, StepAt step) =>

@@ -62,7 +62,7 @@ internal sealed partial class Ledger
     }
 
     /// <summary>Both ends inside, in decimal N·m; a confirmed setting is the instructed one within half a graduation and what a jam pair holds.</summary>
-    private IReadOnlyList<HoldReason> ProblemOfValue(TorqueKind kind, decimal value, JointGroup group, int stage, ToolId tool)
+    private static IReadOnlyList<HoldReason> ProblemOfValue(TorqueKind kind, decimal value, JointGroup group, int stage, ToolHistory tool)
     {
         var rules = group.Stages[stage - 1];
         if (value > rules.Permitted.Maximum.NewtonMetres)
@@ -75,7 +75,7 @@ internal sealed partial class Ledger
             return value < rules.Permitted.Minimum.NewtonMetres ? [HoldReason.UnderRange] : [];
         }
 
-        var half = (Tool(tool).Entered?.Graduation ?? 0) / 2;
+        var half = (tool.Entered?.Graduation ?? 0) / 2;
         var jamHolds = group.Jam is { } jam ? jam.JamTorque.NewtonMetres * (1 - (jam.JamToolDeviationPercent / 100)) / 1.04m : decimal.MaxValue;
         var instructed = rules.Value.NewtonMetres;
         return value >= rules.Permitted.Minimum.NewtonMetres && value <= jamHolds && value >= instructed - half && value <= instructed + half
@@ -85,7 +85,7 @@ internal sealed partial class Ledger
 
     private IEnumerable<(HoldReason, bool)> ValueProblemsOf(TorqueKind kind, EnteredTorque value, JointGroup group, int stage, ToolId tool)
     {
-        var found = ProblemOfValue(kind, value.NewtonMetres, group, stage, tool);
+        var found = ProblemOfValue(kind, value.NewtonMetres, group, stage, Tool(tool));
         return ValueProblems.Select(problem => (problem, found.Contains(problem)));
     }
 
@@ -104,6 +104,9 @@ internal sealed partial class Ledger
             _ => false,
         }));
     }
+
+    /// <summary>The tool as its logbook had it at an instant.</summary>
+    private ToolHistory Tool(ToolId id, DateTime at) => new(tools.TryGetValue(id, out var book) ? book.FindAll(line => line.At <= at) : []);
 
     private ToolHistory Tool(ToolId id) => new(tools.TryGetValue(id, out var book) ? book : []);
 

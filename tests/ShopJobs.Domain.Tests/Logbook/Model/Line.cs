@@ -9,6 +9,18 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 /// </summary>
 internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Person, Entry Entry)
 {
+    /// <summary>Positions it says anything about; of a joint that was witnessed, none: a record names each of them before.</summary>
+    public IEnumerable<JointPosition> Names => Opens.Concat(Entry switch
+    {
+        FittedNew fact => fact.Positions,
+        HandTightened fact => fact.Positions,
+        TorqueRecorded fact => [fact.Position],
+        Settled fact => fact.Positions,
+        PositionHeld fact => fact.Positions,
+        Decided fact => [fact.Position],
+        _ => Enumerable.Empty<JointPosition>(),
+    });
+
     /// <summary>Why a report does not count.</summary>
     public IReadOnlyList<HoldReason> Problems { get; init; } = [];
 

@@ -10,17 +10,16 @@ internal sealed class CarHistory
 {
     private static readonly IReadOnlyList<JointPosition> Positions = [.. TestRegister.With(2).Kinds.Values.SelectMany(kind => kind.AllPositions())];
     private readonly Dictionary<JobId, JobReading> readings = [];
-    private readonly List<Line> lines = [];
     private readonly List<string> told = [];
     private readonly ToolShelf shelf = new(CarAtWork.Start);
     private readonly Tally? tally;
-    private Ledger ledger;
+    private Ledger? ledger;
 
-    public CarHistory(HoldRules? rules = null, Tally? tally = null)
+    private CarHistory(HoldRules rules, Tally? tally, bool compared)
     {
         Car = new CarAtWork(2, shelf, rules);
         this.tally = tally;
-        ledger = Model();
+        ledger = !compared ? null : new Ledger(Car.Register, shelf.Logbooks, readings, []);
     }
 
     public CarAtWork Car { get; }
@@ -31,14 +30,19 @@ internal sealed class CarHistory
     /// <summary>Runs a history; the first difference in words, or null.</summary>
     public static string? Run((int First, Move[] Moves) history, HoldRules? rules = null, Tally? tally = null)
     {
-        var run = new CarHistory(rules, tally);
+        var run = new CarHistory(rules ?? HoldRules.Standard, tally, compared: true);
         return run.Play(history) is { } difference ? $"{difference}{Environment.NewLine}{run.Told}" : null;
     }
 
+    /// <summary>Runs a history on the product alone.</summary>
+    public static void Scout((int First, Move[] Moves) history, HoldRules rules) => new CarHistory(rules, null, compared: false).Play(history);
+
     public string? Play((int First, Move[] Moves) history)
     {
-        var begin = new Move(MoveKind.Start, history.First, history.First / 6, 0);
-        return Make(begin with { B = 1 }) ?? history.Moves.Select(Make).FirstOrDefault(difference => difference is not null);
+        var begin = new Move(MoveKind.Start, history.First, 1, 0);
+        return Make(begin)
+            ?? (history.First % 2 == 0 ? Make(begin with { A = history.First % 14 == 0 ? Choices.OtherWheels : history.First / 7 }) : null)
+            ?? history.Moves.Select(Make).FirstOrDefault(difference => difference is not null);
     }
 
     public string? Make(Move move)
@@ -46,10 +50,14 @@ internal sealed class CarHistory
         switch (move.Kind)
         {
             case MoveKind.GoOn:
-                return Enumerable.Range(0, 1 + (move.A % 5)).Select(i => GoOn(move with { B = move.B + i, C = move.C / (i + 1) })).FirstOrDefault(difference => difference is not null);
+                return GoOnFor(move.A % 9 == 0 ? 24 : 1 + (move.A % 5), move);
             case MoveKind.GoOnWrongly:
                 return Running(move.A) is { } job && Guide.Next(Car, job, move) is var (worker, right)
-                    ? Give(move.C % 8 == 0 ? TestPerson.Nobody : worker, Choices.Spoilt(Car, right, move with { A = move.C }))
+                    ? Give(move.C % 8 == 0 ? TestPerson.Nobody : worker, Mistakes.Spoilt(Car, right, move with { A = move.C }))
+                    : null;
+            case MoveKind.Short:
+                return Running(move.A) is { } at && Guide.Next(Car, at, move) is ({ } puller, RecordTorque pull)
+                    ? Give(puller, Mistakes.Short(Car, pull)) ?? Give(puller, pull)
                     : null;
             case MoveKind.Start:
                 var (procedure, places) = Choices.Procedure(move.A);
@@ -59,13 +67,13 @@ internal sealed class CarHistory
                 Car.TellTool(tool, entry);
                 told.Add($"    tool {tool.Value.ToString()[..8]}: {entry}");
                 tally?.Count(entry);
+                ledger = ledger?.Anew();
                 return Compare();
             case MoveKind.Wait:
                 Car.Wait(move.A % 5 == 0 ? TimeSpan.FromDays(300) : TimeSpan.FromHours(25));
                 return null;
             default:
-                var person = move.Kind == MoveKind.Release && move.C % 4 != 0 ? TestPerson.Lee : Choices.Person(move.C);
-                return Choices.Of(Car, move) is { } command ? Give(person, command) : null;
+                return Choices.Of(Car, move) is { } command ? Give(Choices.Signer(Car, command, move), command) : null;
         }
     }
 
@@ -80,15 +88,20 @@ internal sealed class CarHistory
 
         var started = command is StartJob { Job: var id } && Car.State.Jobs.ContainsKey(id);
         var before = Car.Book.Count;
-        var expected = ledger.RefusalsOf(person.Id, person.Rights, command, at);
+        var expected = ledger?.RefusalsOf(person.Id, person.Rights, command, at);
         var verdict = Car.Try(person, command);
-        told.Add($"    {person} {Describe(command)} -> {Describe(verdict)}");
         tally?.Count(verdict);
         if (command is StartJob { Job: var refused } && verdict is Verdict.Refused && !started)
         {
             readings.Remove(refused);
         }
 
+        if (ledger is null || expected is null)
+        {
+            return null;
+        }
+
+        told.Add($"    {person} {CommandWords.Of(command)} -> {Describe(verdict)}");
         if (verdict is Verdict.Refused no)
         {
             var found = no.Reasons.Select(Of).ToHashSet();
@@ -101,9 +114,28 @@ internal sealed class CarHistory
         }
 
         var written = ledger.LinesOf(command, Car.Book[before..], Car.Today);
-        lines.AddRange(written);
-        ledger = Model();
+        ledger = ledger.With(written);
         return written.Select(line => Ledger.Difference(command, line)).FirstOrDefault(difference => difference is not null) ?? Compare();
+    }
+
+    // Goes on until it is told no, or nothing is left to do.
+    private string? GoOnFor(int times, Move move)
+    {
+        for (var i = 0; i < times; i++)
+        {
+            var before = Car.Last;
+            if (GoOn(move with { B = move.B + i, C = move.C / (i + 1) }) is { } difference)
+            {
+                return difference;
+            }
+
+            if (Car.Last == before || Car.Book[^1].Entry is Released)
+            {
+                return null;
+            }
+        }
+
+        return null;
     }
 
     private string? GoOn(Move move)
@@ -138,13 +170,17 @@ internal sealed class CarHistory
         return running.Count == 0 ? null : running[number % running.Count];
     }
 
-    private Ledger Model() => new(Car.Register, shelf.Logbooks, readings, lines);
-
     private static Reason Of(HoldPoint point) => point.Reason is HoldReason.Held or HoldReason.ToolInDoubt or HoldReason.NotAtStage
-        or HoldReason.NotWitnessed or HoldReason.OtherSpecification ? new(point.Reason, point.Position) : new(point.Reason);
+        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotHandTight ? new(point.Reason, point.Position) : new(point.Reason);
 
     private string? Compare()
     {
+        if (ledger is null)
+        {
+            return null;
+        }
+
+        var now = Car.As(TestPerson.Lee);
         foreach (var position in Positions)
         {
             var (shows, model) = (Car.Shows(position), ledger.Shows(position));
@@ -153,7 +189,7 @@ internal sealed class CarHistory
                 return $"{position} shows {shows}, the model says {model}";
             }
 
-            var counts = Car.Rules.Position.All(rule => !rule.Find(new PositionQuestion(Car.State, Car.As(TestPerson.Lee), Car.State.Of(position), null, null, null)).Any());
+            var counts = Car.Rules.Position.All(rule => !rule.Find(new PositionQuestion(Car.State, now, Car.State.Of(position), null, null, null)).Any());
             if (counts != ledger.Counts(position))
             {
                 return $"{position} {(counts ? "counts" : "does not count")}, the model says otherwise";
@@ -176,25 +212,6 @@ internal sealed class CarHistory
         var undone = Car.State.Undone.Keys.ToHashSet();
         return undone.SetEquals(ledger.UndoneNames) ? null : $"undone are [{string.Join(", ", undone)}], the model says [{string.Join(", ", ledger.UndoneNames)}]";
     }
-
-    private static string Describe(Command command) => command switch
-    {
-        RecordTorque pull => $"pulls {pull.Position} stage {pull.Stage} visit {pull.Visit} cycle {pull.Cycle} {pull.Kind} {pull.Value} job {pull.Job.Value.ToString()[..8]}",
-        HandTighten hand => $"runs down {string.Join(", ", hand.Positions)} job {hand.Job.Value.ToString()[..8]}",
-        FitNew fit => $"fits new {string.Join(", ", fit.Positions)}",
-        OpenPositions open => $"opens {string.Join(", ", open.Positions)}",
-        HoldPositions hold => $"holds {string.Join(", ", hold.Positions)}",
-        ConfirmStep confirm => $"signs {confirm.Step} n/a {confirm.NotApplicable} job {confirm.Job.Value.ToString()[..8]}",
-        Witness look => $"looks at {look.Group} {look.Place} stage {look.Stage} accepted {look.Accepted}",
-        DecideHold decide => $"decides {decide.Position} {decide.Disposition}",
-        Correct correct => $"corrects {correct.Target} to {correct.Restated?.ToString() ?? "void"}",
-        ConfirmCorrection confirm => $"confirms {confirm.Correction}",
-        Release release => $"releases to {release.Kind}",
-        RecordResult result => $"records {result.Name}",
-        StartJob start => $"starts {start.Procedure.Code} at {string.Join(", ", start.Places)} as {start.Job.Value.ToString()[..8]}",
-        RecordSettled settled => $"re-torques {string.Join(", ", settled.Positions)} {settled.Value}",
-        _ => command.ToString()!,
-    };
 
     private string Describe(Verdict verdict) => verdict is Verdict.Refused refused
         ? $"refused [{string.Join(", ", refused.Reasons.Select(Of).Distinct())}]"

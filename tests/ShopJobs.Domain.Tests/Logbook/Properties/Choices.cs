@@ -9,9 +9,19 @@ namespace ShopJobs.Domain.Tests.Logbook.Properties;
 /// <summary>Turns a move that is not the next thing into a command on the car as it stands.</summary>
 internal static class Choices
 {
-    private static readonly ToolId[] Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange];
+    public static readonly IReadOnlyList<ToolId> Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange];
+
+    /// <summary>Number of the procedure that asks more of the wheel nuts than procedure 0.</summary>
+    public const int OtherWheels = 4;
 
     public static TestPerson Person(int number) => TestPerson.All[number % 10 switch { < 4 => 0, < 7 => 1, < 9 => 2, _ => 3 }];
+
+    /// <summary>Mostly somebody who may give the command, where there is one.</summary>
+    public static TestPerson Signer(CarAtWork car, Command command, Move move) =>
+        move.C % 3 == 0
+            ? Person(move.B)
+            : TestPerson.All.Skip(move.C % 3).Concat(TestPerson.All)
+                .FirstOrDefault(person => car.State.Decide(command, car.As(person), car.Rules) is Verdict.Accepted) ?? Person(move.B);
 
     public static Command? Of(CarAtWork car, Move move) => move.Kind switch
     {
@@ -21,10 +31,11 @@ internal static class Choices
         MoveKind.Fit => Group(car, move.A) is var (job, group) ? new FitNew(job.Id, group.Group.Id, Some(group, move.B), null) : null,
         MoveKind.Hold => new HoldPositions([Position(car, move.A)], CarAtWork.Reason),
         MoveKind.Decide => CarWork.Decision(Troubled(car, move.A), (Disposition)(move.B % 3), accepted: move.C % 3 != 0),
-        MoveKind.Correct => new Correct(
-            car.Last == 0 ? 1 : move.A % 4 == 0 ? 1 + (move.A % car.Last) : Target(car, move.A), move.B % 2 == 0 ? null : Value(car, move), CarAtWork.Reason),
-        MoveKind.Confirm => new ConfirmCorrection(
-            car.Book.FindLast(line => line.Entry is Corrected)?.Number is { } newest && move.A % 5 != 0 ? newest : 1 + (move.A % (car.Last + 1)), CarAtWork.Reason),
+        MoveKind.Correct => Correction(car, move),
+        MoveKind.Confirm => Waiting(car) is { } newest
+            ? new ConfirmCorrection(move.A % 9 == 0 ? 1 + (move.A % (car.Last + 1)) : newest, CarAtWork.Reason)
+            : move.A % 9 == 0 ? new ConfirmCorrection(1 + (move.B % (car.Last + 1)), CarAtWork.Reason)
+            : Correction(car, move),
         MoveKind.Look => Group(car, move.A) is var (job, group)
             ? CarWork.Looks(job.Id, group.Group.Id, group.Place, move.B % 3 == 0 ? 1 : group.Group.Stages.Count, move.C % 3 != 0) with
             {
@@ -43,37 +54,15 @@ internal static class Choices
         _ => null,
     };
 
-    /// <summary>The same command with something wrong about it.</summary>
-    public static Command Spoilt(CarAtWork car, Command command, Move move) => command switch
-    {
-        RecordTorque pull => (move.A % 12) switch
-        {
-            0 or 1 or 2 or 3 => pull with { Value = Value(car, move, pull) },
-            4 or 5 => pull with { Tool = Tools[move.B % Tools.Length] },
-            6 => pull with { Cycle = pull.Cycle - 1 },
-            7 => pull with { Kind = (TorqueKind)(move.B % 5) },
-            8 => Reordered(car, pull, move) with { Stage = pull.Stage == 1 ? 2 : 1 },
-            _ => Reordered(car, pull, move),
-        },
-        ConfirmStep confirm => (move.A % 5) switch
-        {
-            0 => confirm with { Ticks = [] },
-            1 => confirm with { Values = [] },
-            2 => confirm with { Values = [.. confirm.Values.Select(value => value with { Value = value.Value + 2 })] },
-            3 => confirm with { NotApplicable = true, Reason = CarAtWork.Reason },
-            _ => confirm with { NotApplicable = true },
-        },
-        DecideHold decide => decide with { Acceptance = null },
-        HandTighten hand => hand with { Positions = [hand.Positions[0]], Helpers = [TestPerson.Theo.Id] },
-        FitNew fit => new HandTighten(fit.Job, fit.Group, fit.Positions, []),
-        OpenPositions open when open.Positions.Count > 1 => open with { Positions = [open.Positions[move.B % open.Positions.Count]] },
-        _ => command,
-    };
-
     /// <summary>One thing in a tool's own logbook.</summary>
     public static (ToolId Tool, Entry Entry) ToolEntry(CarAtWork car, Move move)
     {
-        var tool = move.A % 3 == 0 ? TestTools.Dial : TestTools.Click;
+        var tool = (move.A % 6) switch { < 2 => TestTools.Dial, < 5 => TestTools.Click, _ => TestTools.Strange };
+        if (car.Tool(tool).Tool is null)
+        {
+            return (tool, TestTools.StrangeEntered);
+        }
+
         var due = car.Today.AddDays(300);
         return (tool, (move.B % 7) switch
         {
@@ -86,13 +75,14 @@ internal static class Choices
         });
     }
 
-    public static (Procedure Procedure, string[] Places) Procedure(int number) => (number % 6) switch
+    public static (Procedure Procedure, string[] Places) Procedure(int number) => (number % 7) switch
     {
         0 => (TestProcedures.Wheels(1, 2), [TestRegister.Left]),
         1 => (TestProcedures.Studs(1, 2), [TestRegister.Left]),
         2 => (TestProcedures.Strut(), [TestRegister.Left]),
         3 => (TestProcedures.Brake(), [TestRegister.Front]),
-        4 => (TestProcedures.OtherWheels(1, 2), [TestRegister.Left]),
+        OtherWheels => (TestProcedures.OtherWheels(1, 2), [TestRegister.Left]),
+        5 => (TestProcedures.Link(), [TestRegister.Front]),
         _ => (TestProcedures.Wheels(2, 1), [TestRegister.Left, TestRegister.Right]),
     };
 
@@ -134,7 +124,7 @@ internal static class Choices
         return targets.Count == 0 ? 1 : targets[^(1 + (number % Math.Min(6, targets.Count)))];
     }
 
-    private static EnteredTorque Value(CarAtWork car, Move move, RecordTorque? pull = null)
+    public static EnteredTorque Value(CarAtWork car, Move move, RecordTorque? pull = null)
     {
         var target = pull is null ? (car.Book.FindLast(line => line.Entry is TorqueRecorded)?.Entry as TorqueRecorded)?.Position : pull.Position;
         var group = target is { } at ? Opening.GroupOn(car.State, car.As(TestPerson.Lee), at)?.Group : null;
@@ -168,14 +158,13 @@ internal static class Choices
             job.Id, group.Group.Id, position, car.State.Of(position).Cycle, stage.Number, visit, tool.Item2, stage.Value, tool.Item1, []);
     }
 
-    private static RecordTorque Reordered(CarAtWork car, RecordTorque pull, Move move)
-    {
-        var group = car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!;
-        var visits = group.Group.Stages[pull.Stage - 1].Visits;
-        var visit = move.B % visits.Count;
-        var position = group.Joint.At(visits[visit]);
-        return pull with { Visit = visit, Position = position, Cycle = car.State.Of(position).Cycle };
-    }
+    private static Correct Correction(CarAtWork car, Move move) => new(
+        car.Last == 0 ? 1 : move.A % 9 == 0 ? 1 + (move.B % car.Last) : Target(car, move.A),
+        move.B % 2 == 0 ? null : Value(car, move),
+        CarAtWork.Reason);
+
+    private static long? Waiting(CarAtWork car) =>
+        car.State.Corrections.Values.Where(correction => !correction.Confirmed).Max(correction => (long?)correction.Number);
 
     private static ConfirmStep? Sign(CarAtWork car, Move move)
     {
@@ -199,7 +188,7 @@ internal static class Choices
         }
 
         var stage = group.Group.Final;
-        var tool = move.B % 4 == 0 ? (Tools[move.C % Tools.Length], TorqueKind.Reading) : Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
+        var tool = move.B % 4 == 0 ? (Tools[move.C % Tools.Count], TorqueKind.Reading) : Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
         var value = move.C % 3 == 0 ? Value(car, move) : stage.Value;
         return new RecordSettled(job.Id, group.Group.Id, Some(group, move.B), false, null, tool.Item2, value, tool.Item1);
     }

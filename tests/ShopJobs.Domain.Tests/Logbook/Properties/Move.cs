@@ -7,8 +7,9 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
 {
     private static readonly (int, MoveKind)[] Weights =
     [
-        (44, MoveKind.GoOn),
-        (14, MoveKind.GoOnWrongly),
+        (34, MoveKind.GoOn),
+        (34, MoveKind.GoOnWrongly),
+        (4, MoveKind.Short),
         (5, MoveKind.Pull),
         (4, MoveKind.Open),
         (3, MoveKind.Hand),
@@ -27,14 +28,14 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Declare),
         (2, MoveKind.Wait),
         (1, MoveKind.Summary),
-        (2, MoveKind.Nonsense),
+        (4, MoveKind.Nonsense),
     ];
 
     public static readonly Gen<Move> One = Gen.Select(
         Gen.Frequency(Weights), Gen.Int[0, 999], Gen.Int[0, 999], Gen.Int[0, 999], (kind, a, b, c) => new Move(kind, a, b, c));
 
-    /// <summary>A short history. The first number chooses the job it begins with.</summary>
-    public static readonly Gen<(int First, Move[] Moves)> History = Gen.Select(Gen.Int[0, 99], One.Array[4, 16]);
+    /// <summary>A short history. The first number chooses the one or two jobs it begins with.</summary>
+    public static readonly Gen<(int First, Move[] Moves)> History = Gen.Select(Gen.Int[0, 97], One.Array[4, 16]);
 }
 
 internal enum MoveKind
@@ -44,6 +45,9 @@ internal enum MoveKind
 
     /// <summary>The next thing, with something wrong about it.</summary>
     GoOnWrongly,
+
+    /// <summary>The next pull ends short, and is pulled on.</summary>
+    Short,
     Pull,
     Open,
     Hand,

@@ -20,6 +20,13 @@ internal sealed class Tally
 
     public int Of(HoldReason reason) => reasons.GetValueOrDefault(reason);
 
+    /// <summary>Entry kinds and reasons that no history reached.</summary>
+    public IReadOnlyList<string> Never =>
+    [
+        .. EntryCodec.Kinds.Where(kind => Of(kind) == 0),
+        .. Enum.GetValues<HoldReason>().Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
+    ];
+
     public void Count(Verdict verdict)
     {
         Interlocked.Increment(ref commands);

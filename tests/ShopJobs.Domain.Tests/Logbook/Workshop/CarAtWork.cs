@@ -61,7 +61,11 @@ internal sealed class CarAtWork
     /// <summary>The command that puts a procedure on the car; its text is known from here.</summary>
     public StartJob ToStart(JobId job, Procedure procedure, IReadOnlyList<string> places)
     {
-        procedures[job] = procedure;
+        if (!State.Jobs.ContainsKey(job))
+        {
+            procedures[job] = procedure;
+        }
+
         return new StartJob(job, procedure, "digest", "digest", places);
     }
 

@@ -89,6 +89,15 @@ internal static class TestProcedures
             },
         ]);
 
+    /// <summary>Bar link run down by hand in one step and torqued in the next.</summary>
+    public static Procedure Link() => new(
+        "P6", "Fit the bar link", "1", true, [],
+        [Group("link", TestRegister.BarLink) with { Stages = [Stage(1, 60, 55, 65, [1])], Risk = RiskClass.B }],
+        [
+            Step("by-hand", waitsFor: []) with { Places = [TestRegister.Front], Work = [new StepWork("link", [])] },
+            Step("torque", "by-hand") with { Places = [TestRegister.Front], Work = [new StepWork("link", [1])] },
+        ]);
+
     /// <summary>The same wheel nuts for another wheel: tighter, and with another nut.</summary>
     public static Procedure OtherWheels(params int[] star)
     {

@@ -19,8 +19,11 @@ internal static class TestTools
     /// <summary>Small click wrench, 5 to 25 N·m.</summary>
     public static readonly ToolId Small = Id(4);
 
-    /// <summary>A tool nobody entered.</summary>
+    /// <summary>A tool nobody entered at first.</summary>
     public static readonly ToolId Strange = Id(9);
+
+    /// <summary>What the lead enters of it: a click wrench like the first, not calibrated yet.</summary>
+    public static readonly ToolEntered StrangeEntered = Entered(Strange, "W9", ToolKind.Click, 40, 200);
 
     /// <summary>The tools' logbooks as they stand on a day.</summary>
     public static Dictionary<ToolId, List<Recorded>> Logbooks(DateTime at, DateOnly today) => new()

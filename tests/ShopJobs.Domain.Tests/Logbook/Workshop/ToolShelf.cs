@@ -24,8 +24,13 @@ internal sealed class ToolShelf
 
     public void Tell(ToolId id, Entry entry, DateTime at)
     {
-        var recorded = new Recorded(logbooks[id].Count + 1, at, TestPerson.Lee.Id, entry);
-        logbooks[id].Add(recorded);
-        states[id] = states[id].Apply(recorded);
+        if (!logbooks.TryGetValue(id, out var book))
+        {
+            logbooks[id] = book = [];
+        }
+
+        var recorded = new Recorded(book.Count + 1, at, TestPerson.Lee.Id, entry);
+        book.Add(recorded);
+        states[id] = StateOf(id).Apply(recorded);
     }
 }

@@ -1,0 +1,26 @@
+using ShopJobs.Domain.Logbook;
+
+namespace ShopJobs.Domain.Tests.Logbook.Properties;
+
+/// <summary>What somebody did, for a person who reads a failure.</summary>
+internal static class CommandWords
+{
+    public static string Of(Command command) => command switch
+    {
+        RecordTorque pull => $"pulls {pull.Position} stage {pull.Stage} visit {pull.Visit} cycle {pull.Cycle} {pull.Kind} {pull.Value} job {pull.Job.Value.ToString()[..8]}",
+        HandTighten hand => $"runs down {string.Join(", ", hand.Positions)} job {hand.Job.Value.ToString()[..8]}",
+        FitNew fit => $"fits new {string.Join(", ", fit.Positions)}",
+        OpenPositions open => $"opens {string.Join(", ", open.Positions)}",
+        HoldPositions hold => $"holds {string.Join(", ", hold.Positions)}",
+        ConfirmStep confirm => $"signs {confirm.Step} n/a {confirm.NotApplicable} job {confirm.Job.Value.ToString()[..8]}",
+        Witness look => $"looks at {look.Group} {look.Place} stage {look.Stage} accepted {look.Accepted}",
+        DecideHold decide => $"decides {decide.Position} {decide.Disposition}",
+        Correct correct => $"corrects {correct.Target} to {correct.Restated?.ToString() ?? "void"}",
+        ConfirmCorrection confirm => $"confirms {confirm.Correction}",
+        Release release => $"releases to {release.Kind}",
+        RecordResult result => $"records {result.Name}",
+        StartJob start => $"starts {start.Procedure.Code} at {string.Join(", ", start.Places)} as {start.Job.Value.ToString()[..8]}",
+        RecordSettled settled => $"re-torques {string.Join(", ", settled.Positions)} {settled.Value}",
+        _ => command.ToString()!,
+    };
+}

@@ -1,0 +1,74 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+
+namespace ShopJobs.Domain.Tests.Logbook.Properties;
+
+/// <summary>The next command with something wrong about it.</summary>
+internal static class Mistakes
+{
+    /// <summary>The same command with something wrong about it.</summary>
+    public static Command Spoilt(CarAtWork car, Command command, Move move) => command switch
+    {
+        RecordTorque pull => (move.A % 12) switch
+        {
+            0 or 1 or 2 or 3 => pull with { Value = Choices.Value(car, move, pull) },
+            4 or 5 => pull with { Tool = Choices.Tools[move.B % Choices.Tools.Count] },
+            6 => pull with { Cycle = pull.Cycle - 1 },
+            7 => pull with { Kind = (TorqueKind)(move.B % 5) },
+            8 => Reordered(car, pull, move) with { Stage = pull.Stage == 1 ? 2 : 1 },
+            _ => Reordered(car, pull, move),
+        },
+        ConfirmStep confirm => (move.A % 5) switch
+        {
+            0 => confirm with { Ticks = [] },
+            1 => confirm with { Values = [] },
+            2 => confirm with { Values = [.. confirm.Values.Select(value => value with { Value = value.Value + 2 })] },
+            3 => confirm with { NotApplicable = true, Reason = CarAtWork.Reason },
+            _ => confirm with { NotApplicable = true },
+        },
+        DecideHold decide => decide with { Acceptance = null },
+        HandTighten hand => hand with { Positions = [hand.Positions[0]], Helpers = [TestPerson.Theo.Id] },
+        FitNew fit => new HandTighten(fit.Job, fit.Group, fit.Positions, []),
+        OpenPositions { Job: { } job } open when Opener(car, job, open) is { } step => CarWork.Sign(job, step.Id),
+        OpenPositions open when move.A % 3 != 0 && Again(car, open) is { } again => again,
+        Witness look => (move.A % 4) switch
+        {
+            0 => look with { Accepted = false },
+            1 => look with { Stage = look.Stage == 1 ? 2 : 1 },
+            _ => look with { Accepted = false, Finding = CarAtWork.Reason },
+        },
+        OpenPositions open when open.Positions.Count > 1 => open with { Positions = [open.Positions[move.B % open.Positions.Count]] },
+        _ => command,
+    };
+
+    /// <summary>The pull as it reads when it ends a little short.</summary>
+    public static RecordTorque Short(CarAtWork car, RecordTorque pull) => pull with
+    {
+        Kind = TorqueKind.Reading,
+        Tool = TestTools.Dial,
+        Value = CarAtWork.NewtonMetres(car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!.Group.Stages[pull.Stage - 1].Permitted.Minimum.Value - 1),
+    };
+
+    // The step that is done by opening these.
+    private static StepInstance? Opener(CarAtWork car, JobId job, OpenPositions open) =>
+        car.Placed(job).Steps.FirstOrDefault(step => step.Step.Opens.Contains(open.Positions[0].Key));
+
+    /// <summary>Pulls once more where the screen asks to back off first; null where nothing was pulled.</summary>
+    private static RecordTorque? Again(CarAtWork car, OpenPositions open) =>
+        open.Positions.Select(position => car.State.Of(position).Last).FirstOrDefault(pull => pull is not null) is { Fact: var fact }
+            ? new RecordTorque(
+                fact.Job, fact.Group, fact.Position, car.State.Of(fact.Position).Cycle, fact.Stage, fact.Visit, fact.Kind,
+                CarAtWork.NewtonMetres(fact.Spec.Instructed), fact.Tool, [])
+            : null;
+
+    private static RecordTorque Reordered(CarAtWork car, RecordTorque pull, Move move)
+    {
+        var group = car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!;
+        var visits = group.Group.Stages[pull.Stage - 1].Visits;
+        var visit = move.B % visits.Count;
+        var position = group.Joint.At(visits[visit]);
+        return pull with { Visit = visit, Position = position, Cycle = car.State.Of(position).Cycle };
+    }
+}
