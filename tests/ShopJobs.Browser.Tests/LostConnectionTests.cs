@@ -171,7 +171,7 @@ public sealed class LostConnectionTests(LostConnectionShop shop) : IClassFixture
         await tablet.PullAsync("50");
         var clicked = tablet.Page.Locator("[data-keypad-click]");
         await Assertions.Expect(clicked).ToHaveTextAsync("CLICKED 50 N·m");
-        shop.Line.Expect(Fate.HoldAnswer);
+        shop.Line.Expect(Fate.HoldAllAnswers);
 
         await clicked.DblClickAsync();
         await shop.Line.Answered;

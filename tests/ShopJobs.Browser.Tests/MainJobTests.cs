@@ -38,7 +38,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await shop.DisposeAsync();
     }
 
-    [Fact(Skip = "Seen to run as far as the replaced stud; what follows, and its time on a loaded machine, is not proven yet")]
+    [Fact]
     public async Task Studs_and_a_wheel_go_from_the_import_to_the_customers_page_and_are_opened_again()
     {
         var desk = await OpenTheDemoShopAsync();
@@ -72,7 +72,7 @@ public sealed class MainJobTests : IAsyncLifetime
         var page = await lead.NewPageAsync();
         await page.GotoAsync("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
-        await page.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal));
+        await page.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
         await page.IsAccessibleAsync("sign-in");
         await page.CloseAsync();
         return await ShopBrowser.SignInAsync(lead, DemoPeople.Lead, "/");
@@ -99,7 +99,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.GetByText(new Regex("wheel\\.nutt")).First.WaitForAsync();
         await page.IsAccessibleAsync("upload-refused");
         await UploadAsync(page, "P5.yaml", good.Replace("revision: \"2\"\ndemo-data", "revision: \"2a\"\ndemo-data", StringComparison.Ordinal));
-        await page.GotoAsync("/procedures");
+        await page.OpenAsync("/procedures");
         await page.GetByText("2a").First.WaitForAsync();
         await page.IsAccessibleAsync("procedures");
     }
@@ -120,16 +120,16 @@ public sealed class MainJobTests : IAsyncLifetime
     private async Task<IPage> AnotherFloorAsync()
     {
         var page = await lead.NewPageAsync();
-        await page.GotoAsync("/");
+        await page.OpenAsync("/");
         await page.GetByText("Grey").First.WaitForAsync();
         return page;
     }
 
     private async Task<JobId> PutOnAsync(IPage page, CarId car, string code, string askedFor, DemoPeople.DemoPerson who)
     {
-        await page.GotoAsync($"/cars/{car.Value}");
+        await page.OpenAsync($"/cars/{car.Value}");
         var procedure = page.Locator(".start-job .choice", new() { HasTextRegex = new Regex($"^\\s*{code}\\b") }).First;
-        await page.GetByRole(AriaRole.Button, new() { Name = "Put a procedure on the car" }).PressUntilAsync(procedure);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put a procedure on the car" }).ClickAsync();
         await procedure.ClickAsync();
         foreach (var place in new[] { "front-left", "front-right", "rear-left", "rear-right" })
         {
@@ -146,7 +146,7 @@ public sealed class MainJobTests : IAsyncLifetime
         var sheet = page.Locator(".job-sheet", new() { HasText = askedFor });
         await sheet.WaitForAsync();
         var person = sheet.Locator(".assign-people .choice", new() { HasText = who.Name });
-        await sheet.GetByRole(AriaRole.Button, new() { Name = "People" }).PressUntilAsync(person);
+        await sheet.GetByRole(AriaRole.Button, new() { Name = "People" }).ClickAsync();
         await person.ClickAsync();
         await sheet.Locator($".assign-people .choice[aria-pressed=true]", new() { HasText = who.Name }).WaitForAsync();
         await page.IsAccessibleAsync($"car-with-{code}");
@@ -171,15 +171,15 @@ public sealed class MainJobTests : IAsyncLifetime
         await step.SignAsync(DemoPeople.Chassis);
 
         await step.OpenAsync("drive@front-left");
-        await DriveOneAsync(page, step, "73");
-        await DriveOneAsync(page, step, "73");
+        await step.StandsAsAskedAsync();
+        await DriveOneAsync(step);
+        await DriveOneAsync(step);
         await OverTorqueAsync(page, desk, step, car);
-        while (await page.Locator(".work-keys").CountAsync() > 0 || await TakesOffAsync(page))
-        {
-            await DriveOneAsync(page, step, "73");
-        }
-
+        await DriveOneAsync(step);
+        await DriveOneAsync(step);
+        await DriveOneAsync(step);
         await step.AnswerAsync();
+        await step.WitnessAsync(DemoPeople.Engines);
         await step.SignAsync(DemoPeople.Chassis);
         await SignedAsync(step, "shoulder@front-left", ("gaps", 0));
         await SignedAsync(step, "protrusion@front-left", ("shortest", 31.5m), ("spread", 0.2m));
@@ -195,36 +195,29 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.CloseAsync();
     }
 
-    /// <summary>One stud: jam the two nuts at 90, drive to the setting, take the nuts off; whichever of them is next.</summary>
-    private static async Task DriveOneAsync(IPage page, StepScreen step, string setting)
+    /// <summary>One stud: jam the two nuts at 90, drive to 73, take the nuts off.</summary>
+    private static async Task DriveOneAsync(StepScreen step)
     {
-        if (await page.Locator(".work-keys").CountAsync() > 0 && (await step.NextAsync())!.Contains("jam", StringComparison.Ordinal))
-        {
-            await step.StandsAsAskedAsync();
-            await step.TakeAsync("W7");
-            await step.SetToAsync("90");
-            await step.ClickedAsync();
-        }
-
-        if (await page.Locator(".work-keys").CountAsync() > 0)
-        {
-            await step.StandsAsAskedAsync();
-            await step.TakeAsync("W5");
-            await step.SetToAsync(setting);
-            await step.ClickedAsync();
-        }
-
-        await step.ReportAllAsync();
+        await JamAsync(step);
+        await step.StandsAtAsync("wheel stud front-left");
+        await step.TakeAsync("W5");
+        await step.SetToAsync("73");
+        await step.ClickedAsync();
+        await step.ReportedAsync();
     }
 
-    private static async Task<bool> TakesOffAsync(IPage page) => await page.Locator(".group-report").CountAsync() > 0;
-
-    private async Task OverTorqueAsync(IPage page, IPage desk, StepScreen step, CarId car)
+    private static async Task JamAsync(StepScreen step)
     {
+        await step.StandsAtAsync("jam nuts on a wheel stud front-left");
         await step.TakeAsync("W7");
         await step.SetToAsync("90");
         await step.ClickedAsync();
-        var over = await step.NextAsync();
+    }
+
+    private async Task OverTorqueAsync(IPage page, IPage desk, StepScreen step, CarId car)
+    {
+        await JamAsync(step);
+        var over = await step.StandsAtAsync("wheel stud front-left");
         await page.IsAccessibleAsync("step-drive");
         await step.TakeAsync("W5");
         await step.SetAnewAsync("97");
@@ -233,15 +226,14 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.IsAccessibleAsync("step-held");
         Assert.Equal(1, shop.Read(car).State.Positions.Values.Count(book => !book.Holds.IsEmpty));
 
-        await desk.GotoAsync("/");
-        await desk.Locator(".held-band a", new() { HasText = over! }).ClickAsync();
-        await desk.Locator(".decide-option", new() { HasTextRegex = new Regex("^\\s*REPLACE") }).PressUntilAsync(desk.Locator("#decide-why"));
+        await desk.OpenAsync("/");
+        await desk.Locator(".held-band a", new() { HasText = over }).ClickAsync();
+        await desk.Locator(".decide-option", new() { HasTextRegex = new Regex("^\\s*REPLACE") }).ClickAsync();
         await desk.Locator("#decide-why").FillAsync("Over 95 N·m: the stud is scrap");
         await desk.IsAccessibleAsync("decide-held");
         await desk.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).SignWithAsync(desk, DemoPeople.Lead, "DECIDE");
         await desk.GetByText(new Regex("Decided: replace")).First.WaitForAsync();
-        await page.Locator(".group-report").WaitForAsync();
-        await step.ReportAllAsync();
+        await step.ReportedAsync();
     }
 
     private static async Task SignedAsync(StepScreen step, string id, params (string Measure, decimal Value)[] values)
@@ -275,7 +267,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await step.SignAsync(DemoPeople.Engines);
         await step.OpenAsync("final@front-left");
         await step.StandsAsAskedAsync();
-        Assert.Equal("wheel nut front-left 1", await step.NextAsync());
+        Assert.Equal("Wheel nut front-left 1", await step.StandsAtAsync("wheel nut"));
         await page.IsAccessibleAsync("step-final");
         await step.PullAllAsync("W7", "110");
         await page.Locator(".witness-panel").WaitForAsync();
@@ -293,31 +285,25 @@ public sealed class MainJobTests : IAsyncLifetime
 
     private static async Task ReleaseAsync(IPage page, CarId car, IPage floor)
     {
-        await page.GotoAsync($"/cars/{car.Value}/release");
+        await page.OpenAsync($"/cars/{car.Value}/release");
         await page.Locator("#track.is-no").WaitForAsync();
         var release = page.Locator("#road button[type=submit]:not([disabled])");
-        while (!await release.IsVisibleAsync())
-        {
-            await page.Locator("#km-Road").FillAsync("");
-            await page.Locator("#km-Road").FillAsync("41230");
-            await page.Locator("#road button[type=submit]").ScrollIntoViewIfNeededAsync();
-        }
-
+        await page.Locator("#km-Road").FillAsync("41230");
         await page.IsAccessibleAsync("release");
         await release.SignWithAsync(page, DemoPeople.Lead, "RELEASE TO ROAD");
-        await page.Locator("#road", new() { HasTextRegex = new Regex("released") }).WaitForAsync();
+        await page.Locator("#road", new() { HasTextRegex = new Regex("Released \\d") }).WaitForAsync();
         await Sheet(floor).GetByText("released to road").WaitForAsync();
     }
 
     private static async Task<string> IssueAsync(IPage page, CarId car)
     {
-        await page.GotoAsync($"/cars/{car.Value}/summary");
+        await page.OpenAsync($"/cars/{car.Value}/summary");
         await page.Locator("#contact").FillAsync("01632 960100");
         await page.Locator("#contact").BlurAsync();
         await page.IsAccessibleAsync("summary-desk");
         await page.GetByRole(AriaRole.Button, new() { Name = "Issue version 1" }).SignWithAsync(page, DemoPeople.Lead, "SIGN: issue");
         await page.GetByRole(AriaRole.Link, new() { Name = "Version 1" }).WaitForAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Make a link" }).PressUntilAsync(page.Locator("#made-link"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make a link" }).ClickAsync();
         var link = await page.Locator("#made-link").InputValueAsync();
         return new Uri(link).AbsolutePath;
     }
@@ -346,18 +332,19 @@ public sealed class MainJobTests : IAsyncLifetime
     private async Task OpenAgainAsync(IPage page, IPage floor, CarId car, string link)
     {
         var issued = await CustomerTextAsync(link);
-        await page.GotoAsync($"/cars/{car.Value}");
+        await page.OpenAsync($"/cars/{car.Value}");
         await page.Locator("a.joint-tile[href*='wheel.nut'][href*='front-left']").ClickAsync();
         await page.Locator(".open-button").WaitForAsync();
         await page.IsAccessibleAsync("joint-before-opening");
-        await page.Locator(".open-button").PressUntilAsync(page.GetByText("Open already"));
+        await page.Locator(".open-button").ClickAsync();
+        await page.GetByText("Open already").WaitForAsync();
         await page.IsAccessibleAsync("joint-opened");
 
         await Sheet(floor).GetByText("NO", new() { Exact = true }).WaitForAsync();
-        await page.GotoAsync($"/cars/{car.Value}/release");
+        await page.OpenAsync($"/cars/{car.Value}/release");
         await page.Locator("#road", new() { HasTextRegex = new Regex("void") }).WaitForAsync();
         await page.KeepAsync("release-void");
-        await page.GotoAsync($"/cars/{car.Value}/summary");
+        await page.OpenAsync($"/cars/{car.Value}/summary");
         await page.Locator(".summary-preview").GetByText("Not finished").WaitForAsync();
         var after = await CustomerTextAsync(link);
         Assert.Contains("Superseded", after, StringComparison.Ordinal);

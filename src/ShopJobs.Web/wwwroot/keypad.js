@@ -7,7 +7,7 @@
   const page = () => at('[data-step]');
   const keypad = () => at('[data-keypad]');
   const field = () => at('[data-keypad-field]');
-  let running = false, resting = false, spoiled = false, wake = () => {}, again = null, seen = null;
+  let running = false, resting = false, spoiled = false, wake = () => {}, again = null, seen = null, said = null;
   const leftToOthers = new Set();
 
   // What is kept on the tablet.
@@ -25,6 +25,7 @@
   const say = (kind, lines, buttons = []) => {
     const status = at('[data-cell-status]');
     if (!status) return;
+    said = { kind, lines, buttons, on: status, page: location.pathname };
     status.dataset.kind = kind;
     status.setAttribute('role', kind === 'ask' || kind === 'held' ? 'alert' : 'status');
     status.replaceChildren(
@@ -34,6 +35,10 @@
         button.dataset[name] = value ?? '';
         return button;
       }));
+  };
+  // The page may be drawn anew around a report that is on its way: what was said is said on the new element.
+  const sayAgain = () => {
+    if (said && said.page === location.pathname && said.on !== at('[data-cell-status]')) say(said.kind, said.lines, said.buttons);
   };
   const sayUnsent = (record, why, buttons) => say('unsent', [`Not saved: ${record.label}.`, why], buttons);
 
@@ -198,6 +203,7 @@
 
   // What the tablet knows, put on the page again: after a reload, and whenever the page is drawn anew.
   const tend = () => {
+    sayAgain();
     const person = at('[data-person]'), root = page();
     if (person && seen !== location.pathname) { seen = location.pathname; queueMicrotask(arrive); }
     if (!root) return;

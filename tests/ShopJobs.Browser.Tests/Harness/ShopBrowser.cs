@@ -54,6 +54,7 @@ public sealed class ShopBrowser : IAsyncDisposable
         await page.Locator("#pin").FillAsync(person.Pin);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
         await page.WaitForURLAsync(url => new Uri(url).AbsolutePath == path.Split('?')[0]);
+        await page.Locator("main.page:not(.is-asleep)").WaitForAsync();
         return page;
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Demo;
@@ -11,8 +12,8 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     /// <summary>Opens a step and waits until it is drawn.</summary>
     public async Task OpenAsync(string step)
     {
-        await page.GotoAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/{step}");
-        await page.Locator("[data-step]").WaitForAsync();
+        await page.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/{step}");
+        await page.Locator("main.page:not(.is-asleep) [data-step]").WaitForAsync();
     }
 
     /// <summary>Presses every button that says what is done to a whole group or joint until none is left: OPEN, FITTED NEW, HAND-TIGHT.</summary>
@@ -22,6 +23,13 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         {
             await PressAsync(Report.First);
         }
+    }
+
+    /// <summary>Waits for such a button, and presses every one.</summary>
+    public async Task ReportedAsync()
+    {
+        await Report.First.WaitForAsync();
+        await ReportAllAsync();
     }
 
     /// <summary>Says that the car stands as the stage asks.</summary>
@@ -37,7 +45,8 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     /// <summary>Takes a tool in hand.</summary>
     public async Task TakeAsync(string tool)
     {
-        if (await page.Locator(".tool-chip .tool-name", new() { HasText = tool }).CountAsync() > 0)
+        var taken = page.Locator(".tool-chip .tool-name", new() { HasText = tool });
+        if (await taken.CountAsync() > 0)
         {
             return;
         }
@@ -45,10 +54,11 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         var offer = page.Locator(".tool-offer", new() { HasText = tool });
         if (await offer.CountAsync() == 0)
         {
-            await page.Locator(".tool-chip").PressUntilAsync(offer);
+            await page.Locator(".tool-chip").ClickAsync();
         }
 
-        await offer.PressUntilAsync(page.Locator(".tool-chip .tool-name", new() { HasText = tool }));
+        await offer.ClickAsync();
+        await taken.WaitForAsync();
         await page.Locator("[data-keypad]").WaitForAsync();
     }
 
@@ -97,9 +107,13 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         }
     }
 
-    /// <summary>The position that is next, in words; null when nothing is to be pulled.</summary>
-    public async Task<string?> NextAsync() =>
-        await page.Locator(".work-which").CountAsync() > 0 ? await page.Locator(".work-which").InnerTextAsync() : null;
+    /// <summary>Waits until a position whose words begin so is the one to be pulled; its words.</summary>
+    public async Task<string> StandsAtAsync(string words)
+    {
+        var which = page.Locator(".work-which", new() { HasTextRegex = new Regex($"^\\s*{Regex.Escape(words)}") });
+        await which.WaitForAsync();
+        return await which.InnerTextAsync();
+    }
 
     /// <summary>Ticks everything and types the values given.</summary>
     public async Task AnswerAsync(params (string Measure, decimal Value)[] values)

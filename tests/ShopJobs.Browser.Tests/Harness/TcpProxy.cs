@@ -19,6 +19,9 @@ public enum Fate
 
     /// <summary>The server does it, and its answer waits until <see cref="TcpProxy.LetAnswersPass"/>.</summary>
     HoldAnswer,
+
+    /// <summary>As <see cref="HoldAnswer"/>, for this and every report until <see cref="TcpProxy.LetAnswersPass"/>.</summary>
+    HoldAllAnswers,
 }
 
 /// <summary>A line between tablet and server that a test can cut, silence and tamper with. Bytes pass unchanged.</summary>
@@ -49,7 +52,7 @@ public sealed class TcpProxy : IAsyncDisposable
     /// <summary>Where the tablet connects.</summary>
     public Uri Address { get; }
 
-    /// <summary>The fate of the next report; <see cref="Fate.Pass"/> again once it was met.</summary>
+    /// <summary>The fate of the next report; <see cref="Fate.Pass"/> again once it was met, or once held answers may pass.</summary>
     public Fate Next { get; set; }
 
     /// <summary>Ends when the server has answered a report whose answer was lost or is held.</summary>
@@ -77,7 +80,11 @@ public sealed class TcpProxy : IAsyncDisposable
     }
 
     /// <summary>Lets held answers go on.</summary>
-    public void LetAnswersPass() => answers.TrySetResult();
+    public void LetAnswersPass()
+    {
+        Next = Fate.Pass;
+        answers.TrySetResult();
+    }
 
     /// <summary>Sets the fate of the next report.</summary>
     public void Expect(Fate fate)
@@ -180,7 +187,7 @@ public sealed class TcpProxy : IAsyncDisposable
             if (fromTablet && Next != Fate.Pass && Encoding.Latin1.GetString(buffer, 0, read).Contains(Marker, StringComparison.Ordinal))
             {
                 met.Fate = Next;
-                Next = Fate.Pass;
+                Next = met.Fate == Fate.HoldAllAnswers ? Next : Fate.Pass;
                 if (met.Fate == Fate.LoseRequest)
                 {
                     Break(id);
@@ -188,7 +195,7 @@ public sealed class TcpProxy : IAsyncDisposable
                 }
             }
 
-            if (!fromTablet && met.Fate is Fate.LoseAnswer or Fate.HoldAnswer)
+            if (!fromTablet && met.Fate is Fate.LoseAnswer or Fate.HoldAnswer or Fate.HoldAllAnswers)
             {
                 answered.TrySetResult();
                 if (met.Fate == Fate.LoseAnswer)

@@ -15,6 +15,9 @@ public sealed partial class ShopLayout(IJSRuntime script, NavigationManager navi
 
     private string Here => "/" + navigation.ToBaseRelativePath(navigation.Uri).Split('#')[0];
 
+    // Drawn by the server before the page has its line; pages that never have one are awake at once.
+    private bool IsAsleep => AssignedRenderMode is not null && !RendererInfo.IsInteractive;
+
     protected override void OnInitialized() => dark = StartsDark;
 
     protected override void OnParametersSet() => boundary?.Recover();
