@@ -5,7 +5,15 @@ using ShopJobs.Domain.Tools;
 namespace ShopJobs.Domain.Logbook;
 
 /// <summary>A value somebody measured, with its unit as entered.</summary>
-public readonly record struct MeasuredValue(string Name, decimal Value, string Unit);
+public readonly record struct MeasuredValue(string Name, decimal Value, string Unit)
+{
+    /// <summary>Value and unit as they are read out: a counted unit is singular for one, "1 piece".</summary>
+    public string Amount()
+    {
+        var unit = Value == 1 && Unit is ("pieces" or "turns" or "hours" or "days") ? Unit[..^1] : Unit;
+        return FormattableString.Invariant($"{Value} {unit}").TrimEnd();
+    }
+}
 
 /// <summary>One fact of a logbook, in the past tense. Who, when and where stand in its envelope.</summary>
 public abstract record Entry

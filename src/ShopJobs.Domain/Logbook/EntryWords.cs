@@ -86,7 +86,7 @@ public static class EntryWords
 
     private static string Values(IReadOnlyList<MeasuredValue> values) => values.Count == 0
         ? ""
-        : $": {string.Join(", ", values.Select(value => FormattableString.Invariant($"{value.Name} {value.Value} {value.Unit}")))}";
+        : $": {string.Join(", ", values.Select(value => $"{value.Name} {value.Amount()}"))}";
 
     private static string Helped(IReadOnlyList<PersonId> helpers, EntryNames names) =>
         helpers.Count == 0 ? "" : $", helped by {string.Join(", ", helpers.Select(names.Person))}";

@@ -35,5 +35,5 @@ internal static class ResultLines
         basis);
 
     private static string Words(MeasuredValue value) =>
-        string.Create(CultureInfo.InvariantCulture, $"{value.Name.Replace('-', ' ')} {value.Value} {value.Unit}").Trim();
+        $"{value.Name.Replace('-', ' ')} {value.Amount()}".Trim();
 }

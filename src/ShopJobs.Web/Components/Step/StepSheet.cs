@@ -15,8 +15,7 @@ internal static class StepSheet
         [
             $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}",
             .. scene.Step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
-            .. answers.Values.Select(value => string.Create(
-                CultureInfo.InvariantCulture, $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Value} {value.Unit}")),
+            .. answers.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
             .. from work in scene.Step.Work
                where !work.Instance.Group.Temporary
                from stage in work.Stages
