@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Domain.Summaries;
