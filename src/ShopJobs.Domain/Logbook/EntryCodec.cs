@@ -9,28 +9,28 @@ namespace ShopJobs.Domain.Logbook;
 public static class EntryCodec
 {
     private static readonly Dictionary<Type, (string Kind, JsonTypeInfo Type)> ByType = [];
-    private static readonly Dictionary<string, JsonTypeInfo> ByKind = [];
+    private static readonly Dictionary<string, (JsonTypeInfo Type, EntryKeyReader Keys)> ByKind = [];
 
     static EntryCodec()
     {
         var json = EntryJson.Context;
-        Add("job-started", json.JobStarted);
+        Add("job-started", json.JobStarted, JobIn.Job);
         Add("condition-declared", json.CarConditionDeclared);
-        Add("step-confirmed", json.StepConfirmed);
-        Add("result-recorded", json.ResultRecorded);
-        Add("opened", json.Opened);
-        Add("fitted-new", json.FittedNew);
-        Add("hand-tight", json.HandTightened);
-        Add("torque-recorded", json.TorqueRecorded);
-        Add("settled", json.Settled);
-        Add("witnessed", json.Witnessed);
-        Add("held", json.PositionHeld);
-        Add("decided", json.Decided);
+        Add("step-confirmed", json.StepConfirmed, JobIn.Job);
+        Add("result-recorded", json.ResultRecorded, JobIn.JobIfAny);
+        Add("opened", json.Opened, JobIn.JobIfAny, PositionIn.Positions);
+        Add("fitted-new", json.FittedNew, JobIn.Job, PositionIn.Positions);
+        Add("hand-tight", json.HandTightened, JobIn.Job, PositionIn.Positions);
+        Add("torque-recorded", json.TorqueRecorded, JobIn.Job, PositionIn.Position, tool: true);
+        Add("settled", json.Settled, JobIn.Job, PositionIn.Positions, tool: true);
+        Add("witnessed", json.Witnessed, JobIn.Job, PositionIn.Joint);
+        Add("held", json.PositionHeld, position: PositionIn.Positions);
+        Add("decided", json.Decided, position: PositionIn.Position);
         Add("corrected", json.Corrected);
         Add("correction-confirmed", json.CorrectionConfirmed);
         Add("released", json.Released);
         Add("summary-issued", json.SummaryIssued);
-        Add("tool-entered", json.ToolEntered);
+        Add("tool-entered", json.ToolEntered, tool: true);
         Add("calibrated", json.Calibrated);
         Add("quarantined", json.Quarantined);
         Add("doubted", json.Doubted);
@@ -51,14 +51,10 @@ public static class EntryCodec
     /// <summary>The entry. Throws <see cref="UnknownEntryException"/> for a kind or version it does not know.</summary>
     public static Entry Decode(string kind, int version, ReadOnlySpan<byte> payload)
     {
-        if (version != 1 || !ByKind.TryGetValue(kind, out var type))
-        {
-            throw new UnknownEntryException(kind, version);
-        }
-
+        var known = Known(kind, version);
         try
         {
-            return (Entry?)JsonSerializer.Deserialize(payload, type) ?? throw new FormatException($"An entry of kind “{kind}” is empty.");
+            return (Entry?)JsonSerializer.Deserialize(payload, known.Type) ?? throw new FormatException($"An entry of kind “{kind}” is empty.");
         }
         catch (JsonException e)
         {
@@ -66,8 +62,8 @@ public static class EntryCodec
         }
     }
 
-    /// <summary>As <see cref="EntryKeysOf"/>.</summary>
-    public static EntryKeys KeysOf(string kind, int version, ReadOnlyMemory<byte> payload) => KeysOf(Decode(kind, version, payload.Span));
+    /// <summary>As <see cref="EntryKeysOf"/>. The entry is not built: what is no key is not looked at.</summary>
+    public static EntryKeys KeysOf(string kind, int version, ReadOnlyMemory<byte> payload) => Known(kind, version).Keys.Read(payload.Span);
 
     /// <summary>The keys that are copied beside the entry.</summary>
     public static EntryKeys KeysOf(Entry entry)
@@ -107,10 +103,13 @@ public static class EntryCodec
         return new EntryKeys(job, position?.Key, position?.Place, position?.Number, tool);
     }
 
-    private static void Add<T>(string kind, JsonTypeInfo<T> type)
+    private static (JsonTypeInfo Type, EntryKeyReader Keys) Known(string kind, int version) =>
+        version == 1 && ByKind.TryGetValue(kind, out var known) ? known : throw new UnknownEntryException(kind, version);
+
+    private static void Add<T>(string kind, JsonTypeInfo<T> type, JobIn job = JobIn.Nowhere, PositionIn position = PositionIn.Nowhere, bool tool = false)
         where T : Entry
     {
         ByType.Add(typeof(T), (kind, type));
-        ByKind.Add(kind, type);
+        ByKind.Add(kind, (type, new EntryKeyReader(kind, type, job, position, tool)));
     }
 }

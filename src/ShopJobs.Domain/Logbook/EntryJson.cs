@@ -32,11 +32,11 @@ internal static class EntryJson
             RespectRequiredConstructorParameters = false,
             Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         };
-        options.Converters.Add(new AsText<JobId>(id => Text(id.Value), text => new JobId(Guid.ParseExact(text, "N"))));
-        options.Converters.Add(new AsText<PersonId>(id => Text(id.Value), text => new PersonId(Guid.ParseExact(text, "N"))));
-        options.Converters.Add(new AsText<ToolId>(id => Text(id.Value), text => new ToolId(Guid.ParseExact(text, "N"))));
+        options.Converters.Add(new AsText<JobId>(id => Text(id.Value), text => new JobId(ReadId(text))));
+        options.Converters.Add(new AsText<PersonId>(id => Text(id.Value), text => new PersonId(ReadId(text))));
+        options.Converters.Add(new AsText<ToolId>(id => Text(id.Value), text => new ToolId(ReadId(text))));
         options.Converters.Add(new AsText<ContentDigest>(digest => digest.ToString(), ReadDigest));
-        options.Converters.Add(new AsText<Joint>(joint => $"{joint.Key}/{joint.Place}", text => ReadPosition(text + "/1").Joint));
+        options.Converters.Add(new AsText<Joint>(joint => $"{joint.Key}/{joint.Place}", ReadJoint));
         options.Converters.Add(new AsText<JointPosition>(at => string.Create(CultureInfo.InvariantCulture, $"{at.Key}/{at.Place}/{at.Number}"), ReadPosition));
         options.Converters.Add(new AsText<CarCondition>(condition => $"{condition.Aspect}={condition.Value}", ReadCondition));
         options.Converters.Add(new AsText<Undone>(undone => undone.ToString(), ReadUndone));
@@ -49,8 +49,14 @@ internal static class EntryJson
     private static ContentDigest ReadDigest(string text) =>
         ContentDigest.TryParse(text, out var digest) ? digest : throw new JsonException($"“{text}” is not a content digest.");
 
-    private static JointPosition ReadPosition(string text) =>
-        text.Split('/') is [var key, var place, var number]
+    /// <summary>Reads an id as entries write it.</summary>
+    internal static Guid ReadId(string? text) => Guid.ParseExact(text ?? "", "N");
+
+    internal static Joint ReadJoint(string? text) => ReadPosition(text + "/1").Joint;
+
+    /// <summary>Reads a position as entries write it.</summary>
+    internal static JointPosition ReadPosition(string? text) =>
+        text?.Split('/') is [var key, var place, var number]
             ? new JointPosition(key, place, int.Parse(number, CultureInfo.InvariantCulture))
             : throw new JsonException($"“{text}” is not a joint position.");
 

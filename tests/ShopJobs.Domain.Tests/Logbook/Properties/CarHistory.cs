@@ -34,8 +34,13 @@ internal sealed class CarHistory
         return run.Play(history) is { } difference ? $"{difference}{Environment.NewLine}{run.Told}" : null;
     }
 
-    /// <summary>Runs a history on the product alone.</summary>
-    public static void Scout((int First, Move[] Moves) history, HoldRules rules) => new CarHistory(rules, null, compared: false).Play(history);
+    /// <summary>Runs a history on the product alone; the car as it is after it.</summary>
+    public static CarAtWork Scout((int First, Move[] Moves) history, HoldRules rules)
+    {
+        var run = new CarHistory(rules, null, compared: false);
+        run.Play(history);
+        return run.Car;
+    }
 
     public string? Play((int First, Move[] Moves) history)
     {
