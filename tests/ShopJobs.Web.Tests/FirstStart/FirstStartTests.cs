@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using ShopJobs.Web.Running;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Running;
 using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.FirstStart;

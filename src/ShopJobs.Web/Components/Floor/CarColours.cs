@@ -5,9 +5,21 @@ public static class CarColours
 {
     private static readonly Dictionary<string, string> Known = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["black"] = "#17191B", ["white"] = "#FFFFFF", ["grey"] = "#83888C", ["gray"] = "#83888C", ["silver"] = "#BFC4C8",
-        ["red"] = "#B3261E", ["orange"] = "#E27A1B", ["yellow"] = "#EBC21C", ["green"] = "#2E7D4F", ["blue"] = "#2459A8",
-        ["purple"] = "#6B3FA0", ["brown"] = "#6F4E37", ["beige"] = "#D8C9A8", ["gold"] = "#B8902F", ["pink"] = "#D67A9B",
+        ["black"] = "#17191B",
+        ["white"] = "#FFFFFF",
+        ["grey"] = "#83888C",
+        ["gray"] = "#83888C",
+        ["silver"] = "#BFC4C8",
+        ["red"] = "#B3261E",
+        ["orange"] = "#E27A1B",
+        ["yellow"] = "#EBC21C",
+        ["green"] = "#2E7D4F",
+        ["blue"] = "#2459A8",
+        ["purple"] = "#6B3FA0",
+        ["brown"] = "#6F4E37",
+        ["beige"] = "#D8C9A8",
+        ["gold"] = "#B8902F",
+        ["pink"] = "#D67A9B",
         ["turquoise"] = "#1F9CA6",
     };
 
