@@ -38,11 +38,15 @@ public static class ClampLoad
     /// </summary>
     public static Force AtYieldUtilisation(ThreadSize thread, Pressure yieldStress, double threadFriction, double utilisation = 0.9)
     {
-        var pitchDiameter = thread.PitchDiameterMm;
-        var stressDiameter = (pitchDiameter + thread.MinorDiameter.Millimeters) / 2;
-        var torsion = 1.5 * pitchDiameter / stressDiameter
-            * ((thread.PitchMm / (Math.PI * pitchDiameter)) + (2 / Math.Sqrt(3) * threadFriction));
+        var torsion = TighteningStress.TorsionOverTension(thread, threadFriction);
         return Force.FromNewtons(
             utilisation * yieldStress.Megapascals * thread.StressArea.SquareMillimeters / Math.Sqrt(1 + (3 * torsion * torsion)));
+    }
+
+    /// <summary>F = T/(K d), the short form the other way. K above zero.</summary>
+    public static Force FromTorque(double nutFactor, Length nominalDiameter, Torque torque)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(nutFactor);
+        return Force.FromNewtons(torque.NewtonMeters / (nutFactor * nominalDiameter.Meters));
     }
 }

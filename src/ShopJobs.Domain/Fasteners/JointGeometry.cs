@@ -19,7 +19,7 @@ public readonly record struct JointGeometry(double Pitch, double PitchDiameter, 
     public double LooseningTorquePerForce(double threadFriction, double bearingFriction) =>
         (-Pitch / (2 * Math.PI)) + (Flank * threadFriction * PitchDiameter) + (bearingFriction * BearingArm);
 
-    /// <summary>The geometry of a thread on a seat; false with the reason where the seat is unknown or not covered.</summary>
+    /// <summary>The geometry of a thread on a seat; false with the reason where the seat is not known.</summary>
     public static bool TryFor(ThreadSize thread, Seat? seat, out JointGeometry geometry, [NotNullWhen(false)] out string? reason)
     {
         geometry = default;
@@ -29,12 +29,16 @@ public readonly record struct JointGeometry(double Pitch, double PitchDiameter, 
             return false;
         }
 
-        if (!seat.TryBearingArm(out var arm, out reason))
-        {
-            return false;
-        }
-
-        geometry = new JointGeometry(thread.PitchMm, thread.PitchDiameterMm, arm.Millimeters);
+        reason = null;
+        geometry = For(thread, seat);
         return true;
+    }
+
+    /// <summary>The geometry of a thread on a known seat.</summary>
+    public static JointGeometry For(ThreadSize thread, Seat seat)
+    {
+        ArgumentNullException.ThrowIfNull(thread);
+        ArgumentNullException.ThrowIfNull(seat);
+        return new JointGeometry(thread.PitchMm, thread.PitchDiameterMm, seat.BearingArm.Millimeters);
     }
 }

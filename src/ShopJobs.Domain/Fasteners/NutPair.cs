@@ -48,23 +48,16 @@ public static class NutPair
         CreepTorque(thread, meanFaceDiameter, jam.ToTorque(), friction.High),
         friction);
 
+    /// <summary>Dm of two plain hexagon nuts, <see cref="HexagonFace.BetweenNuts"/>; null for other sizes.</summary>
+    public static Length? PlainNutFace(ThreadSize thread) => HexagonFace.BetweenNuts(thread);
+
     /// <summary>
-    /// Dm = (dw + d)/2 of a plain hexagon nut, dw the least bearing diameter of ISO 4032 (from memory); null for other sizes.
+    /// Stress in the stud between the nuts while it is driven: tension Fj/As with torsion Tdrive/(pi d0^3/12), combined by
+    /// von Mises, over the yield; above 0.9 the stud itself is the limit. Greatest at the least friction, where Fj is greatest.
     /// </summary>
-    public static Length? PlainNutFace(ThreadSize thread)
-    {
-        double? bearing = (thread.Standard, thread.DiameterMm) switch
-        {
-            (ThreadStandard.MetricIso, 6) => 8.88,
-            (ThreadStandard.MetricIso, 8) => 11.63,
-            (ThreadStandard.MetricIso, 10) => 14.63,
-            (ThreadStandard.MetricIso, 12) => 16.63,
-            (ThreadStandard.MetricIso, 14) => 19.64,
-            (ThreadStandard.MetricIso, 16) => 22.49,
-            _ => null,
-        };
-        return bearing is { } dw ? Length.FromMillimeters((dw + thread.DiameterMm) / 2) : null;
-    }
+    public static double StudUtilisation(
+        ThreadSize thread, Length meanFaceDiameter, Torque jam, Torque drive, double friction, Pressure yieldStress) =>
+        TighteningStress.Of(thread, JamLoad(thread, meanFaceDiameter, jam, friction), drive).Equivalent / yieldStress;
 
     private static JointGeometry Geometry(ThreadSize thread, Length meanFaceDiameter) =>
         new(thread.PitchMm, thread.PitchDiameterMm, meanFaceDiameter.Millimeters / 2);

@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace ShopJobs.Domain.Fasteners;
@@ -11,10 +10,17 @@ public abstract record Seat
     }
 
     /// <summary>
-    /// The lever on which friction of the seat acts, so that its torque is mu_b F arm; false with the reason in words where
-    /// the seat is not covered.
+    /// How many times the clamp load presses on the face: 1 on a flat. A cone or ball holds the clamp load on a sloping face, so the
+    /// face is pressed harder than the bolt pulls (1/sin of the angle between axis and face; 2 on a 60 degree cone) and friction
+    /// under the nut eats the more of the torque: the same reading clamps less.
     /// </summary>
-    public abstract bool TryBearingArm(out Length arm, [NotNullWhen(false)] out string? reason);
+    public abstract double WedgeFactor { get; }
+
+    /// <summary>Diameter at which friction of the seat acts, Dkm.</summary>
+    public abstract Length MeanFrictionDiameter { get; }
+
+    /// <summary>The lever on which friction of the seat acts, Dkm/2 x <see cref="WedgeFactor"/>: its torque is mu_b F arm.</summary>
+    public Length BearingArm => MeanFrictionDiameter / 2 * WedgeFactor;
 
     private protected static Length Above(Length value, Length limit, string name) =>
         value > limit && double.IsFinite(value.Millimeters)
@@ -32,12 +38,10 @@ public sealed record FlatSeat(Length HeadDiameter, Length HoleDiameter) : Seat
     public Length HoleDiameter { get; } = Above(HoleDiameter, Length.Zero, nameof(HoleDiameter));
 
     /// <inheritdoc/>
-    public override bool TryBearingArm(out Length arm, [NotNullWhen(false)] out string? reason)
-    {
-        arm = (HeadDiameter + HoleDiameter) / 4;
-        reason = null;
-        return true;
-    }
+    public override double WedgeFactor => 1;
+
+    /// <inheritdoc/>
+    public override Length MeanFrictionDiameter => (HeadDiameter + HoleDiameter) / 2;
 }
 
 /// <summary>
@@ -55,28 +59,37 @@ public sealed record ConeSeat(Angle IncludedAngle, Length MeanDiameter) : Seat
     public Length MeanDiameter { get; } = Above(MeanDiameter, Length.Zero, nameof(MeanDiameter));
 
     /// <inheritdoc/>
-    public override bool TryBearingArm(out Length arm, [NotNullWhen(false)] out string? reason)
-    {
-        arm = MeanDiameter / 2 / Math.Sin(IncludedAngle.Radians / 2);
-        reason = null;
-        return true;
-    }
-}
-
-/// <summary>A ball (radius) face. Where the ring of contact lies depends on both parts, so its friction is not computed.</summary>
-public sealed record BallSeat(Length Radius, Length MeanDiameter) : Seat
-{
-    /// <summary>Radius of the ball; above zero.</summary>
-    public Length Radius { get; } = Above(Radius, Length.Zero, nameof(Radius));
-
-    /// <summary>Mean diameter of the contact ring; above zero.</summary>
-    public Length MeanDiameter { get; } = Above(MeanDiameter, Length.Zero, nameof(MeanDiameter));
+    public override double WedgeFactor => 1 / Math.Sin(IncludedAngle.Radians / 2);
 
     /// <inheritdoc/>
-    public override bool TryBearingArm(out Length arm, [NotNullWhen(false)] out string? reason)
+    public override Length MeanFrictionDiameter => MeanDiameter;
+}
+
+/// <summary>
+/// A ball (radius) face whose centre lies on the axis. At the ring of contact it is a cone touching the ball: with r = half the
+/// mean diameter the normal leans from the axis by asin(r/R), so arm = r / sqrt(1 - (r/R)^2). Own statics, no published source.
+/// Where the ring lies depends on both parts: its mean diameter is measured on the witness mark, and must be below 2R.
+/// </summary>
+public sealed record BallSeat(Length Radius, Length MeanDiameter) : Seat
+{
+    /// <summary>Radius R of the ball; above zero.</summary>
+    public Length Radius { get; } = Above(Radius, Length.Zero, nameof(Radius));
+
+    /// <summary>Mean diameter of the contact ring; above zero and below twice the radius.</summary>
+    public Length MeanDiameter { get; } = Above(MeanDiameter, Length.Zero, nameof(MeanDiameter)) < Radius * 2
+        ? MeanDiameter
+        : throw new ArgumentOutOfRangeException(nameof(MeanDiameter), MeanDiameter, "Must be below twice the radius of the ball.");
+
+    /// <inheritdoc/>
+    public override double WedgeFactor
     {
-        arm = default;
-        reason = "a ball seat is not covered: where nut and wheel touch depends on both parts";
-        return false;
+        get
+        {
+            var lean = MeanDiameter / 2 / Radius;
+            return 1 / Math.Sqrt(1 - (lean * lean));
+        }
     }
+
+    /// <inheritdoc/>
+    public override Length MeanFrictionDiameter => MeanDiameter;
 }

@@ -27,6 +27,9 @@ public sealed record ThreadSize
 
     internal double PitchMm { get; }
 
+    /// <summary>True for a size of the UNC or UNF series.</summary>
+    internal bool IsUncOrUnf => name.EndsWith("UNC", StringComparison.Ordinal) || name.EndsWith("UNF", StringComparison.Ordinal);
+
     internal double PitchDiameterMm => DiameterMm - (0.649519 * PitchMm);
 
     /// <summary>d, the nominal (major) diameter.</summary>
