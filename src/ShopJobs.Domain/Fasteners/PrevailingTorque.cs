@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace ShopJobs.Domain.Fasteners;
 
 /// <summary>
@@ -7,13 +9,13 @@ namespace ShopJobs.Domain.Fasteners;
 /// </summary>
 public static class PrevailingTorque
 {
-    private static readonly Dictionary<string, decimal> LeastInPoundInches = new()
+    private static readonly FrozenDictionary<string, decimal> LeastInPoundInches = new (string Size, decimal Least)[]
     {
-        ["7/16-20"] = 8, ["1/2-20"] = 10, ["9/16-18"] = 13, ["5/8-18"] = 18, ["3/4-16"] = 27, ["7/8-14"] = 40, ["1-14"] = 55,
-        ["1 1/8-12"] = 73, ["1 1/4-12"] = 94,
-        ["7/16-14"] = 8, ["1/2-13"] = 10, ["9/16-12"] = 14, ["5/8-11"] = 20, ["3/4-10"] = 27, ["7/8-9"] = 40, ["1-8"] = 51,
-        ["1 1/8-8"] = 68, ["1 1/4-8"] = 88,
-    };
+        ("7/16-20", 8), ("1/2-20", 10), ("9/16-18", 13), ("5/8-18", 18), ("3/4-16", 27), ("7/8-14", 40), ("1-14", 55),
+        ("1 1/8-12", 73), ("1 1/4-12", 94),
+        ("7/16-14", 8), ("1/2-13", 10), ("9/16-12", 14), ("5/8-11", 20), ("3/4-10", 27), ("7/8-9", 40), ("1-8", 51),
+        ("1 1/8-8", 68), ("1 1/4-8", 88),
+    }.ToFrozenDictionary(row => row.Size, row => row.Least);
 
     /// <summary>The published least torque of a used nut; null where the table has none for the size.</summary>
     public static EnteredTorque? LeastOfUsedNut(ThreadSize thread)
