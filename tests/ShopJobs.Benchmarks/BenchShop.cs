@@ -62,7 +62,10 @@ internal sealed class BenchShop : IDisposable
         Do(car, new StartJob(job, procedure, procedureDigest, registerDigest, places));
         var nuts = places.SelectMany(place => Enumerable.Range(1, 5).Select(number => new JointPosition("wheel.nut", place, number))).ToList();
         Do(car, new OpenPositions(nuts, job, null));
+        SignAll(car, job, "faces", places);
         Do(car, new HandTighten(job, "wheel-nuts", nuts, []));
+        SignAll(car, job, "by-hand", places);
+        SignAll(car, job, "snug", places);
         Do(car, new DeclareCondition([new CarCondition("stand", "wheel-up"), new CarCondition("hub", "held")]));
         return (car, job);
     }
@@ -77,6 +80,15 @@ internal sealed class BenchShop : IDisposable
             TorqueKind.SettingConfirmed, new EnteredTorque(50, TorqueUnit.NewtonMetre), Wrench, []);
     }
 
+    /// <summary>A pull that counts: otherwise the wrong thing would be measured.</summary>
+    public void DoCounting(CarId car, RecordTorque pull)
+    {
+        if (!Do(car, pull).Counts)
+        {
+            throw new InvalidOperationException($"The pull on {pull.Position} does not count.");
+        }
+    }
+
     public DeskAnswer Do(CarId car, Command command)
     {
         var answer = Desk.RunAsync(car, new CommandId(Guid.NewGuid()), Lead, command).GetAwaiter().GetResult();
@@ -88,6 +100,22 @@ internal sealed class BenchShop : IDisposable
         services.Dispose();
         SqliteConnection.ClearAllPools();
         Directory.Delete(Folder.Root, recursive: true);
+    }
+
+    private void SignAll(CarId car, JobId job, string id, IReadOnlyList<string> places)
+    {
+        var step = procedure.Steps.First(step => step.Id == id);
+        foreach (var place in places)
+        {
+            Do(car, new ConfirmStep(
+                job,
+                $"{id}@{place}",
+                [.. step.Ticks.Select(tick => tick.Id)],
+                [.. step.Measures.Select(measure => new MeasuredValue(measure.Id, measure.Minimum ?? 9, measure.Unit))],
+                NotApplicable: false,
+                Reason: null,
+                Shown: ""));
+        }
     }
 
     private static JointRegister JointRegisterOf() =>

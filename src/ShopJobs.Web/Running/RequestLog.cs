@@ -22,6 +22,9 @@ internal static class RequestLog
     internal static void UseShopLog(this WebApplication app) => app.UseSerilogRequestLogging(options =>
     {
         options.Logger = app.Services.GetRequiredService<Serilog.ILogger>();
+        options.GetLevel = (http, _, broken) => broken is not null || http.Response.StatusCode >= StatusCodes.Status500InternalServerError
+            ? LogEventLevel.Error
+            : Path.HasExtension(http.Request.Path) ? LogEventLevel.Debug : LogEventLevel.Information; // style sheets and fonts would drown the rest
         options.GetMessageTemplateProperties = (http, path, elapsed, status) =>
         [
             new LogEventProperty("RequestMethod", new ScalarValue(http.Request.Method)),
