@@ -38,9 +38,8 @@ public static class ClampLoad
     /// </summary>
     public static Force AtYieldUtilisation(ThreadSize thread, Pressure yieldStress, double threadFriction, double utilisation = 0.9)
     {
-        var torsion = TighteningStress.TorsionOverTension(thread, threadFriction);
-        return Force.FromNewtons(
-            utilisation * yieldStress.Megapascals * thread.StressArea.SquareMillimeters / Math.Sqrt(1 + (3 * torsion * torsion)));
+        ArgumentNullException.ThrowIfNull(thread);
+        return Force.FromNewtons(utilisation * yieldStress.Megapascals / StressGeometry.For(thread).Equivalent(1, threadFriction));
     }
 
     /// <summary>F = T/(K d), the short form the other way. K above zero.</summary>

@@ -7,7 +7,7 @@ public static class ClampLoadBand
 {
     /// <summary>
     /// Band of <paramref name="torque"/> set with a tool that may be off by <paramref name="toolDeviationPercent"/> (0 to below 100).
-    /// Not computed, with the reason, where seat or friction is unknown, the seat is not covered, or the torque is zero.
+    /// Not computed, with the reason, where seat or friction is unknown, or the torque is zero.
     /// Without a class, or with one that has no value for the thread, the band comes without proof load.
     /// </summary>
     public static ClampBand For(
@@ -35,7 +35,14 @@ public static class ClampLoadBand
         ProofUtilisation? utilisation = proof is { Newtons: var load }
             ? new ProofUtilisation(band.Minimum / load, band.Nominal / load, band.Maximum / load)
             : null;
+        YieldUtilisation? whileTightening = strength?.YieldLoad(thread) is not null
+            && strength.YieldStress(thread.NominalDiameter) is { Megapascals: var yield }
+                ? YieldUtilisation.For(band, StressGeometry.For(thread), yield, friction.Low, friction.Nominal, friction.High)
+                : null;
         return new ClampBand.Computed(
-            Force.FromNewtons(band.Minimum), Force.FromNewtons(band.Nominal), Force.FromNewtons(band.Maximum), proof, utilisation);
+            Force.FromNewtons(band.Minimum), Force.FromNewtons(band.Nominal), Force.FromNewtons(band.Maximum), proof, utilisation)
+        {
+            WhileTightening = whileTightening,
+        };
     }
 }

@@ -29,6 +29,9 @@ public sealed record TargetQuestion
     /// <summary>Setting over torque at the fastener, above zero: 1 without adapter, L/(L + E cos a) with one.</summary>
     public decimal SettingRatio { get; init; } = 1;
 
+    /// <summary>Computed limits, drawn beside the room and said as cautions; they change neither the room nor the choice.</summary>
+    public IReadOnlyList<ComputedLimit> Computed { get; init; } = [];
+
     private static decimal Checked(decimal percent)
     {
         ToolDeviation.Check(percent);

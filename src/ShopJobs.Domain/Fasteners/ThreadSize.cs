@@ -32,6 +32,9 @@ public sealed record ThreadSize
 
     internal double PitchDiameterMm => DiameterMm - (0.649519 * PitchMm);
 
+    /// <summary>d0 = (d2 + d3)/2.</summary>
+    internal double StressDiameterMm => (PitchDiameterMm + MinorDiameter.Millimeters) / 2;
+
     /// <summary>d, the nominal (major) diameter.</summary>
     public Length NominalDiameter => Length.FromMillimeters(DiameterMm);
 

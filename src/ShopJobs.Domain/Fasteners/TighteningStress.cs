@@ -14,12 +14,12 @@ public readonly record struct TighteningStress(Pressure Tension, Pressure Torsio
 {
     /// <summary>Stress at a clamp load with a thread friction of 0 to 1.</summary>
     public static TighteningStress At(ThreadSize thread, Force clampLoad, double threadFriction) =>
-        From(clampLoad.Newtons / thread.StressArea.SquareMillimeters, TorsionOverTension(thread, threadFriction));
+        From(clampLoad.Newtons / thread.StressArea.SquareMillimeters, StressGeometry.For(thread).TorsionOverTension(threadFriction));
 
     /// <summary>Stress from a tension and a torque that twists the shank, both known.</summary>
     public static TighteningStress Of(ThreadSize thread, Force tension, Torque twist)
     {
-        var modulus = Math.PI * Math.Pow(StressDiameter(thread), 3) / 12;
+        var modulus = Math.PI * Math.Pow(thread.StressDiameterMm, 3) / 12;
         var sigma = tension.Newtons / thread.StressArea.SquareMillimeters;
         return From(sigma, sigma == 0 ? 0 : twist.NewtonMeters * 1000 / modulus / sigma);
     }
@@ -30,16 +30,6 @@ public readonly record struct TighteningStress(Pressure Tension, Pressure Torsio
     /// </summary>
     public static double Utilisation(ThreadSize thread, Force clampLoad, double threadFriction, Pressure yieldStress) =>
         At(thread, clampLoad, threadFriction).Equivalent / yieldStress;
-
-    /// <summary>tau/sigma = 1.5 d2/d0 (P/(pi d2) + 1.1547 mu_t): the form of VDI 2230 behind its assembly tables.</summary>
-    internal static double TorsionOverTension(ThreadSize thread, double threadFriction)
-    {
-        var pitchDiameter = thread.PitchDiameterMm;
-        return 1.5 * pitchDiameter / StressDiameter(thread)
-            * ((thread.PitchMm / (Math.PI * pitchDiameter)) + (2 / Math.Sqrt(3) * threadFriction));
-    }
-
-    private static double StressDiameter(ThreadSize thread) => (thread.PitchDiameterMm + thread.MinorDiameter.Millimeters) / 2;
 
     private static TighteningStress From(double sigma, double ratio) => new(
         Pressure.FromMegapascals(sigma),

@@ -47,6 +47,21 @@ public sealed record TorqueSpecification
     /// <summary>What the instruction says about run-down torque.</summary>
     public RunDown RunDown { get; init; }
 
+    /// <summary>Run-down torque of the self-locking part, least to greatest; null where it is not known.</summary>
+    public RunDownTorque? RunDownTorque { get; init; }
+
+    /// <summary>Class of the nut on the bolt; null where there is none or it is not known.</summary>
+    public NutClass? Nut { get; init; }
+
+    /// <summary>Full thread engaged in nut or part; null where it is not known.</summary>
+    public Length? Engaged { get; init; }
+
+    /// <summary>Tensile strength of the nut or part with the internal thread; null where it is not known.</summary>
+    public Pressure? PartTensile { get; init; }
+
+    /// <summary>Pressure that the face under the turned part bears; null where it is not known.</summary>
+    public Pressure? BearingLimit { get; init; }
+
     /// <summary>What a failure may cause.</summary>
     public required RiskClass Risk { get; init; }
 
@@ -55,6 +70,9 @@ public sealed record TorqueSpecification
 
     /// <summary>Stated friction, else the one assumed for the condition; null without either.</summary>
     public FrictionBand? Friction => StatedFriction ?? (Condition is { } condition ? FrictionBand.Assumed(condition) : null);
+
+    /// <summary>Tensile strength of the bolt by its class; null where the class has none for the thread.</summary>
+    public Pressure? BoltTensile => Class?.UltimateLoad(Thread) is null ? null : Class.TensileStrength(Thread.NominalDiameter);
 
     /// <summary>Deviation of the driving tool in percent that computations use for <paramref name="torque"/>.</summary>
     public decimal DeviationPercentAt(EnteredTorque torque) => ToolDeviationPercent ?? ToolDeviation.ClassLimitPercent(torque);

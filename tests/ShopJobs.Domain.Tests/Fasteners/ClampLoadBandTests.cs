@@ -78,16 +78,52 @@ public class ClampLoadBandTests
     public void The_plain_arithmetic_allocates_nothing()
     {
         var joint = new JointGeometry(1.5, 11.03, 8.1);
-        var sum = ClampFigures.For(joint, 110, 0.04, 0.1, 0.14, 0.18).Nominal;
+        var stress = StressGeometry.For(ThreadSize.Parse("M12x1.5"));
+        var sum = Top(110);
         var before = GC.GetAllocatedBytesForCurrentThread();
         for (var i = 1; i <= 1000; i++)
         {
-            sum += ClampFigures.For(joint, i, 0.04, 0.1, 0.14, 0.18).Maximum;
+            sum += Top(i);
         }
 
         Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
         Assert.True(sum > 0);
+
+        double Top(double torque)
+        {
+            var band = ClampFigures.For(joint, torque, 0.04, 0.1, 0.14, 0.18);
+            return YieldUtilisation.For(band, stress, 940, 0.1, 0.14, 0.18).Maximum;
+        }
     }
+
+    [Fact]
+    public void The_band_of_stress_while_tightening_contains_its_nominal() => Gen.Select(
+        Gen.Decimal[1, 500], Gen.Decimal[0, 20], Gen.Enum<ThreadCondition>(), Gen.Double[30, 170]).Sample((torque, deviation, condition, angle) =>
+        {
+            var cone = new ConeSeat(Angle.FromDegrees(angle), Length.FromMillimeters(16));
+            var u = ((ClampBand.Computed)ClampLoadBand.For(
+                new EnteredTorque(torque, TorqueUnit.NewtonMetre), deviation, ThreadSize.Parse("M12x1.5"), cone,
+                FrictionBand.Assumed(condition), StrengthClass.Parse("10.9"))).WhileTightening!.Value;
+            return u.Minimum < u.Nominal && u.Nominal < u.Maximum;
+        });
+
+    [Fact]
+    public void A_bigger_bolt_or_a_wider_seat_clamps_less_at_one_torque() => Gen.Select(Gen.Double[6, 30], Gen.Double[1.01, 1.5], Gen.Double[0.05, 0.3]).Sample((d2, more, friction) =>
+        ClampFigures.For(new JointGeometry(1.5, d2 * more, d2 * 0.7), 50, 0.04, friction, friction, friction).Nominal
+            < ClampFigures.For(new JointGeometry(1.5, d2, d2 * 0.7), 50, 0.04, friction, friction, friction).Nominal
+        && ClampFigures.For(new JointGeometry(1.5, d2, d2 * 0.7 * more), 50, 0.04, friction, friction, friction).Nominal
+            < ClampFigures.For(new JointGeometry(1.5, d2, d2 * 0.7), 50, 0.04, friction, friction, friction).Nominal);
+
+    [Fact]
+    public void The_unit_a_torque_is_written_in_does_not_change_its_band() => Gen.Select(Gen.Decimal[1, 300], Gen.Enum<TorqueUnit>()).Sample((value, unit) =>
+    {
+        var written = new EnteredTorque(Math.Round(value, 3), unit);
+        var metric = new EnteredTorque(written.NewtonMetres, TorqueUnit.NewtonMetre);
+        return Of(written) == Of(metric);
+
+        static ClampBand Of(EnteredTorque torque) =>
+            ClampLoadBand.For(torque, 4, ThreadSize.Parse("M12x1.5"), Flat(19, 13.5), Dry, StrengthClass.Parse("10.9"));
+    });
 
     private static string Reason(string torque, Seat? seat, FrictionBand? friction) => Assert.IsType<ClampBand.NotComputed>(
         ClampLoadBand.For(EnteredTorque.Parse(torque), 4, ThreadSize.Parse("M12x1.5"), seat, friction, null)).Reason;

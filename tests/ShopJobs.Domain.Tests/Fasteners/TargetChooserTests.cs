@@ -1,5 +1,6 @@
 using CsCheck;
 using ShopJobs.Domain.Fasteners;
+using UnitsNet;
 
 namespace ShopJobs.Domain.Tests.Fasteners;
 
@@ -108,6 +109,74 @@ public class TargetChooserTests
             return true;
         },
         iter: 2_000);
+
+    [Fact]
+    public void Where_the_maker_states_one_value_nothing_is_chosen()
+    {
+        var stated = Assert.IsType<TargetChoice.Stated>(TargetChooser.Choose(Stud(jam: null) with { Permitted = new(Nm(90), Nm(90)), ToolTop = Nm(100) }));
+
+        Assert.Equal(("90 N·m", "90 N·m"), (stated.Value.ToString(), stated.Setting.ToString()));
+        Assert.Empty(stated.Conflicts);
+    }
+
+    [Fact]
+    public void A_stated_value_the_tool_or_the_jam_does_not_allow_is_said_and_kept()
+    {
+        var stated = Assert.IsType<TargetChoice.Stated>(TargetChooser.Choose(Stud(jam: 90) with { Permitted = new(Nm(90), Nm(90)), ToolTop = Nm(80) }));
+
+        Assert.Equal("90 N·m", stated.Value.ToString());
+        Assert.Contains(stated.Conflicts, c => c.StartsWith("not above 83.07 N·m: the jam torque", StringComparison.Ordinal));
+        Assert.Contains(stated.Conflicts, c => c.StartsWith("not above 80 N·m: the tool ends at 80 N·m", StringComparison.Ordinal));
+    }
+
+    /// <summary>Own computation: with 2 % in place of 4 % the lower end is 60/0.98 = 61.23 N·m.</summary>
+    [Fact]
+    public void The_choice_says_what_would_widen_it()
+    {
+        var choice = TargetChooser.Choose(Stud(jam: 90));
+
+        Assert.Equal(
+            ["a tool with half the deviation would let it start at 61.23 N·m", "a higher jam torque, as the maker allows, or tools with less deviation would let it go higher"],
+            choice.Widening);
+        Assert.Contains(TargetChooser.Choose(Stud(jam: 64)).Widening, w => w.StartsWith("a higher jam torque", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_hard_limit_has_its_sentence() => Assert.Equal(
+        5, Assert.IsType<TargetChoice.Safe>(TargetChooser.Choose(Stud(jam: 90) with { ToolBottom = Nm(20), ToolTop = Nm(100) })).Limits.Count);
+
+    [Fact]
+    public void Computed_limits_are_said_and_move_nothing() => Gen.Select(Questions, Gen.Double[1, 300], Gen.Double[0, 200]).Sample((q, earliest, more) =>
+    {
+        var limit = new ComputedLimit("proof load", Torque.FromNewtonMeters(earliest), Torque.FromNewtonMeters(earliest + more), "the proof load is reached");
+        var (plain, drawn) = (TargetChooser.Choose(q), TargetChooser.Choose(q with { Computed = [limit] }));
+        return (plain, drawn) switch
+        {
+            (TargetChoice.Safe a, TargetChoice.Safe b) => (a.Target, a.Setting, a.Low, a.High) == (b.Target, b.Setting, b.Low, b.High)
+                && b.Cautions.Count == (limit.MayBeReachedBy(b.Target, q.DeviationPercent) ? 1 : 0),
+            (TargetChoice.None, TargetChoice.None) => true,
+            (TargetChoice.Stated a, TargetChoice.Stated b) => a.Value == b.Value,
+            _ => false,
+        };
+    });
+
+    [Fact]
+    public void The_unit_a_range_is_written_in_does_not_change_the_choice() => Questions.Sample(q =>
+    {
+        var other = q with { Permitted = new(InKgf(q.Permitted.Minimum), InKgf(q.Permitted.Maximum)) };
+        if (other.Permitted.Minimum.NewtonMetres != q.Permitted.Minimum.NewtonMetres || other.Permitted.Maximum.NewtonMetres != q.Permitted.Maximum.NewtonMetres)
+        {
+            return true;
+        }
+
+        return (TargetChooser.Choose(q), TargetChooser.Choose(other)) switch
+        {
+            (TargetChoice.Safe a, TargetChoice.Safe b) => (a.Target, a.Setting) == (b.Target, b.Setting),
+            var (a, b) => a.GetType() == b.GetType(),
+        };
+
+        static EnteredTorque InKgf(EnteredTorque torque) => new(torque.NewtonMetres / 9.80665m, TorqueUnit.KilogramForceMetre);
+    });
 
     private static Gen<TargetQuestion> Questions =>
         from least in Gen.Decimal[5, 200]

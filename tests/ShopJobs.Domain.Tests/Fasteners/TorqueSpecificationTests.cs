@@ -19,6 +19,15 @@ public class TorqueSpecificationTests
         Risk = RiskClass.A,
     };
 
+    private static readonly TorqueSpecification Flange = WheelNut with
+    {
+        Thread = ThreadSize.Parse("M8"),
+        Class = StrengthClass.Parse("8.8"),
+        Seat = new FlatSeat(Length.FromMillimeters(11.6), Length.FromMillimeters(9)),
+        Permitted = Range("21", "25"),
+        Target = EnteredTorque.Parse("24"),
+    };
+
     private static readonly TorqueSpecification WheelStud = WheelNut with
     {
         Class = StrengthClass.Parse("12.9"),
@@ -83,19 +92,60 @@ public class TorqueSpecificationTests
         "64 N·m leaves no safe target in 60..95 N·m", Error(WheelStud with { Jam = EnteredTorque.Parse("64") }, "jam-too-low", "Jam"), StringComparison.Ordinal);
 
     [Fact]
-    public void A_band_above_proof_load_is_a_caution_with_its_figures()
-    {
-        var flange = WheelNut with
-        {
-            Thread = ThreadSize.Parse("M8"),
-            Class = StrengthClass.Parse("8.8"),
-            Seat = new FlatSeat(Length.FromMillimeters(11.6), Length.FromMillimeters(9)),
-            Permitted = Range("21", "25"),
-            Target = EnteredTorque.Parse("24"),
-        };
+    public void A_band_above_proof_load_is_a_caution_with_its_figures() => Assert.Contains(
+        "at 24 N·m dry the top of the band is 104 %, oiled 125 %, of proof load", Caution(Flange, "band-over-proof", "Target"), StringComparison.Ordinal);
 
-        Assert.Contains(
-            "at 24 N·m dry the top of the band is 104 %, oiled 125 %, of proof load", Caution(flange, "band-over-proof", "Target"), StringComparison.Ordinal);
+    [Fact]
+    public void Tension_and_torsion_above_yield_are_a_caution_with_their_figures() => Assert.Contains(
+        "at 24 N·m dry tension and torsion while tightening may reach 104 %, oiled 122 %, of yield",
+        Caution(Flange, "band-over-yield", "Target"), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_stainless_bolt_is_judged_by_its_yield()
+    {
+        var stainless = Flange with { Class = StrengthClass.Parse("A2-70") };
+
+        Caution(stainless, "band-over-yield", "Target");
+        Assert.DoesNotContain(Validate(stainless), f => f.ErrorCode is "class-unknown" or "band-over-proof");
+    }
+
+    [Fact]
+    public void A_weaker_nut_is_a_caution() => Assert.Contains(
+        "carries bolts up to 8.8", Caution(WheelNut with { Nut = NutClass.Parse("8") }, "nut-weaker", "Nut"), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_short_thread_in_soft_metal_is_a_caution_with_the_length_needed()
+    {
+        var soft = WheelNut with { Engaged = Length.FromMillimeters(10), PartTensile = Pressure.FromMegapascals(240) };
+
+        Assert.Contains("10 mm, below the", Caution(soft, "engagement-short", "Engaged"), StringComparison.Ordinal);
+        Assert.Contains("stripping of 10 mm of engaged thread", Caution(soft, "may-strip", "Engaged"), StringComparison.Ordinal);
+        Assert.DoesNotContain(Validate(soft with { Engaged = Length.FromMillimeters(40) }), f => f.ErrorCode is "engagement-short" or "may-strip");
+    }
+
+    [Fact]
+    public void A_face_that_may_give_is_a_caution() =>
+        Caution(Flange with { BearingLimit = Pressure.FromMegapascals(490) }, "face-may-give", "BearingLimit");
+
+    [Fact]
+    public void Run_down_torque_not_stated_is_a_caution_with_both_ends()
+    {
+        var locking = WheelNut with { RunDownTorque = new(EnteredTorque.Parse("2"), EnteredTorque.Parse("8")) };
+
+        Assert.Contains("from 97 N·m to 115 N·m of it clamps", Caution(locking, "run-down-not-stated", "RunDown"), StringComparison.Ordinal);
+        Assert.DoesNotContain(Validate(locking with { RunDown = RunDown.Add }), f => f.ErrorCode == "run-down-not-stated");
+    }
+
+    [Fact]
+    public void A_jam_that_overloads_the_stud_between_the_nuts_is_a_caution() =>
+        Caution(WheelStud with { Class = StrengthClass.Parse("8.8"), ClassIsEquivalent = false }, "stud-between-nuts", "Jam");
+
+    [Fact]
+    public void Cautions_never_move_a_number_and_are_never_errors()
+    {
+        var before = Flange with { };
+        Assert.All(Validate(Flange), f => Assert.Equal(Severity.Warning, f.Severity));
+        Assert.Equal(before, Flange);
     }
 
     [Fact]
