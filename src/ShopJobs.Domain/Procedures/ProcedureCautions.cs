@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Procedures;
 /// <summary>The cautions that stand beside a group's torque. They rest on assumed friction and never move a stated number.</summary>
 public static class ProcedureCautions
 {
-    private static readonly string[] OfThePair = ["pair-creep", "creep-not-computed"];
+    private static readonly string[] OfThePair = ["pair-creep", "creep-not-computed", "stud-between-nuts"];
 
     private static readonly TorqueSpecificationValidator Validator = new();
 
