@@ -42,6 +42,7 @@ public class ProcedureDocumentTests
         { "after: 50 km, before: 100 km", "after: 50, before: 100 km", "“50” is not a number of km", "with its unit" },
         { "after: 50 km, before: 100 km", "after: 100 km, before: 50 km", "is not above the one from which it is allowed", "below" },
         { "seat: {kind: cone, angle: 60 deg, mean-diameter: 16.25 mm}", "seat: {kind: conical}", "A seat of the kind “conical” is not known", "flat, cone, ball" },
+        { "seat: {kind: cone, angle: 60 deg, mean-diameter: 16.25 mm}", "seat: {kind: ball, radius: 12 mm, mean-diameter: 24 mm}", "The ring of contact is not smaller than the ball", "measure both again" },
         { "angle: 60 deg", "angle: 20 deg", "“20 deg” is not a number of deg from 30 to 170", "with its unit" },
         { StudStage, "{value: 60, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "“60” has no unit", "60 N·m" },
         { StudStage, "{value: 60 N·m, permitted: 65..55 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "The least permitted torque, 65 N·m, is above the greatest", "read both again" },

@@ -76,7 +76,18 @@ internal sealed class FastenerReader(ProblemBook problems)
 
         if (word == "ball")
         {
-            return Length(seat, "radius") is { } radius && Length(seat, "mean-diameter") is { } mean ? new BallSeat(radius, mean) : null;
+            if (Length(seat, "radius") is not { } radius || Length(seat, "mean-diameter") is not { } mean)
+            {
+                return null;
+            }
+
+            if (mean < radius * 2)
+            {
+                return new BallSeat(radius, mean);
+            }
+
+            problems.Error(seat.At("mean-diameter"), "The ring of contact is not smaller than the ball", "measure both again");
+            return null;
         }
 
         if (Length(seat, "head") is not { } head || Length(seat, "hole") is not { } hole)
