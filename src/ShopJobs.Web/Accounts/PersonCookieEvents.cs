@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Web.Data;
+using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Accounts;
 
@@ -45,7 +46,7 @@ internal sealed class PersonCookieEvents(
         var back = Uri.EscapeDataString(http.Request.Path + http.Request.QueryString);
         await using var shop = await database.CreateDbContextAsync(http.RequestAborted);
         http.Response.Redirect(
-            !await shop.People.AnyAsync(http.RequestAborted) ? "/start"
+            await shop.NeedsOpeningAsync(http.RequestAborted) ? "/start"
             : await tablets.FindAsync(http) is null ? $"/enrol?returnUrl={back}"
             : $"/sign-in?returnUrl={back}");
     }

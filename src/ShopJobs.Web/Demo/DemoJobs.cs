@@ -10,7 +10,7 @@ internal sealed class DemoJobs(DemoTablet tablet, Func<string, (Procedure Proced
     public async Task<JobId> StartAsync(CarId car, string code, string askedFor, PersonId assigned)
     {
         var (procedure, digest) = procedures(code);
-        var job = new JobId(Guid.NewGuid());
+        var job = new JobId(DemoTablet.Numbered(car, $"job {code}"));
         var by = (await tablet.PresentAsync()).Person;
         await tablet.DoAsync(
             car,

@@ -1,5 +1,7 @@
+using System.Globalization;
 using System.Security.Claims;
 using System.Security.Cryptography;
+using System.Text;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -18,9 +20,16 @@ namespace ShopJobs.Web.Demo;
 /// judged by the same desks as everybody; no browser ever holds this tablet's token, and it is revoked at the end.
 /// </summary>
 internal sealed class DemoTablet(
-    IDbContextFactory<ShopDbContext> database, SessionBook sessions, PinCheck pins, CarDesk cars, ShopClock clock, IReadOnlyDictionary<string, PersonId> people)
+    IDbContextFactory<ShopDbContext> database,
+    SessionBook sessions,
+    PinCheck pins,
+    CarDesk cars,
+    ShopClock clock,
+    IReadOnlyDictionary<string, PersonId> people,
+    string script)
 {
     private readonly Circuit circuit = new();
+    private readonly Dictionary<CarId, int> given = [];
     private Tablet? tablet;
 
     /// <summary>Who sits at it.</summary>
@@ -37,13 +46,13 @@ internal sealed class DemoTablet(
     /// <summary>A command nobody signs. Throws when it is not recorded.</summary>
     public async Task<DeskAnswer> DoAsync(
         CarId car, Command command, IReadOnlyList<NewContent>? contents = null, Action<SqliteTransaction>? rows = null) => Expect(
-            await cars.RunAsync(car, new CommandId(Guid.NewGuid()), await PresentAsync(), command, contents, rows), command.GetType().Name);
+            await cars.RunAsync(car, NextOn(car), await PresentAsync(), command, contents, rows), command.GetType().Name);
 
     /// <summary>A signed command. The proof covers a note that nothing but the demo's script was shown.</summary>
     public async Task SignAsync(CarId car, DemoPeople.DemoPerson signer, Func<string, Command> of)
     {
         var digest = ShownDigest.Of("Demo shop", ["Invented work, signed by the script that furnishes the demo shop."]);
-        var proof = await ProveAsync(signer, new CommandId(Guid.NewGuid()), digest);
+        var proof = await ProveAsync(signer, NextOn(car), digest);
         var shown = Convert.ToHexStringLower(digest);
         var command = of(shown);
         Expect(await cars.SignAsync(car, proof, shown, command), command.GetType().Name);
@@ -57,6 +66,18 @@ internal sealed class DemoTablet(
             SignatureAnswer.Refused refused => throw new InvalidOperationException($"The demo shop's {signer.Name} could not sign: {refused.Words}"),
             var other => throw new InvalidOperationException($"Unknown answer {other.GetType().Name}."),
         };
+
+    // The script gives the same commands in the same order, so each gets the id it would get again: run once more, it gets the
+    // first answers and records nothing twice.
+    private CommandId NextOn(CarId car)
+    {
+        given[car] = given.GetValueOrDefault(car) + 1;
+        return new CommandId(Numbered(car, string.Create(CultureInfo.InvariantCulture, $"{script} {given[car]}")));
+    }
+
+    /// <summary>An id that is always the same for a car and a purpose.</summary>
+    public static Guid Numbered(CarId car, string purpose) =>
+        new(SHA256.HashData(Encoding.UTF8.GetBytes($"{car.Value} {purpose}")).AsSpan(0, 16));
 
     /// <summary>Everybody leaves and the tablet is revoked.</summary>
     public async Task PutAwayAsync()

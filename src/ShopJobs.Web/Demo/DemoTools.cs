@@ -16,14 +16,17 @@ internal static class DemoTools
         new("W9", "NB-0930", ToolKind.Click, "100", "500", "2", MonthsAgo: [13], ["100", "300", "500"], ["101", "302", "497"]),
     ];
 
-    /// <summary>Enters them; W9 is past its calibration, W5 is due soon. Gives their ids by name.</summary>
+    /// <summary>Enters what of them is not there yet; W9 is past its calibration, W5 is due soon. Gives their ids by name.</summary>
     public static async Task<IReadOnlyDictionary<string, ToolId>> EnterAsync(ToolShelf shelf, DateOnly today)
     {
         var ids = new Dictionary<string, ToolId>();
+        var known = shelf.All().ToDictionary(line => line.Tool.Name);
         foreach (var tool in All)
         {
+            known.TryGetValue(tool.Name, out var there);
             var form = new ToolForm
             {
+                Id = there?.Id ?? new ToolId(Guid.NewGuid()),
                 Name = tool.Name,
                 Serial = tool.Serial,
                 Kind = tool.Kind,
@@ -31,8 +34,12 @@ internal static class DemoTools
                 Top = tool.Top,
                 Graduation = tool.Graduation,
             };
-            DemoTablet.Expect(await shelf.SaveAsync(form), $"enter {tool.Name}");
-            foreach (var months in tool.MonthsAgo)
+            if (there is null)
+            {
+                DemoTablet.Expect(await shelf.SaveAsync(form), $"enter {tool.Name}");
+            }
+
+            foreach (var months in tool.MonthsAgo.Skip(there?.State.Calibrations.Count ?? 0))
             {
                 var calibration = CalibrationOf(tool, shelf.Find(form.Id)!.Tool, today.AddMonths(-months).AddDays(12));
                 DemoTablet.Expect(await shelf.CalibrateAsync(form.Id, new CommandId(Guid.NewGuid()), calibration, default), $"calibrate {tool.Name}");

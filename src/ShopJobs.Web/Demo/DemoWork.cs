@@ -31,7 +31,9 @@ public sealed class DemoWork(
     private static readonly DemoPeople.DemoPerson Second = DemoPeople.Engines;
     private static readonly CarCondition[] WheelUp = [new("stand", "wheel-up"), new("hub", "held"), new("steering", "straight"), new("engine", "cold")];
 
-    /// <summary>Works through it. Called once, right after the demo shop's people and cars were entered.</summary>
+    /// <summary>
+    /// Works through it, right after the demo shop's people and cars were entered. Broken off and run again, it goes on where it was.
+    /// </summary>
     public async Task RunAsync()
     {
         var people = await NamedAsync(shop => shop.People.ToDictionaryAsync(person => person.Name, person => person.Id));
@@ -66,6 +68,11 @@ public sealed class DemoWork(
 
     private async Task SummariseAsync(DemoTablet tablet, CarId car)
     {
+        if (!cars.Read(car, null).State.Summaries.IsEmpty)
+        {
+            return;
+        }
+
         var desk = new SummaryDesk(cars, snapshots, database, settings, clock);
         var form = desk.NewForm(car);
         form.Contact = "Ninth Bay, 01632 960100 (invented)";

@@ -10,7 +10,10 @@ using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.FirstStart;
 
-/// <summary>Opens the shop for the first time, once: while there is nobody in the database.</summary>
+/// <summary>
+/// Opens the shop for the first time, once: while there is nobody in the database. A demo shop whose furnishing was broken off
+/// is furnished on from where it stands.
+/// </summary>
 public sealed class FirstStartDesk(
     IDbContextFactory<ShopDbContext> database,
     TabletDesk tablets,
@@ -19,13 +22,25 @@ public sealed class FirstStartDesk(
     IPasswordHasher<Person> hasher,
     DemoShop demo,
     DemoWork work,
-    Listening listening)
+    Listening listening) : IDisposable
 {
+    private const string FirstTablet = "First tablet";
+    private readonly SemaphoreSlim oneAtATime = new(1);
+
     public async Task<bool> IsNeededAsync(CancellationToken cancellation = default)
     {
         await using var shop = await database.CreateDbContextAsync(cancellation);
-        return !await shop.People.AnyAsync(cancellation);
+        return await shop.NeedsOpeningAsync(cancellation);
     }
+
+    /// <summary>True when the demo shop was begun and not finished: then nothing else can be opened here.</summary>
+    public async Task<bool> IsHalfFurnishedAsync(CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.IsHalfFurnishedAsync(cancellation);
+    }
+
+    public void Dispose() => oneAtATime.Dispose();
 
     /// <summary>Why the demo shop may not be opened here, or null.</summary>
     public string? DemoRefusal => listening.LoopbackOnly ? null : listening.Refusal(demo: true);
@@ -38,14 +53,55 @@ public sealed class FirstStartDesk(
             return refusal;
         }
 
-        var facts = new ShopFacts(DemoShop.Name, TimeZoneInfo.FindSystemTimeZoneById(DemoShop.Zone), Demo: true);
-        var notOpened = await OpenAsync(http, facts, "First tablet", (shop, today, at) => demo.Furnish(shop, today, at));
-        if (notOpened is null)
+        await oneAtATime.WaitAsync(http.RequestAborted);
+        try
         {
-            await work.RunAsync();
+            return await FurnishAsync(http);
+        }
+        finally
+        {
+            oneAtATime.Release();
+        }
+    }
+
+    private async Task<string?> FurnishAsync(HttpContext http)
+    {
+        var facts = new ShopFacts(DemoShop.Name, TimeZoneInfo.FindSystemTimeZoneById(DemoShop.Zone), Demo: true);
+        if (await IsHalfFurnishedAsync(http.RequestAborted))
+        {
+            await TakeOverAsync(http);
+        }
+        else if (await OpenAsync(http, facts, FirstTablet, (shop, today, at) => Begin(shop, today, at)) is { } notOpened)
+        {
+            return notOpened;
         }
 
-        return notOpened;
+        await work.RunAsync();
+        await using var furnished = await database.CreateDbContextAsync();
+        await furnished.EndFurnishingAsync();
+        return null;
+    }
+
+    private PersonId Begin(ShopDbContext shop, DateOnly today, DateTime at)
+    {
+        shop.BeginFurnishing();
+        return demo.Furnish(shop, today, at);
+    }
+
+    // Whoever began it never got an answer: their tablets and sessions end, and this browser becomes the first tablet.
+    private async Task TakeOverAsync(HttpContext http)
+    {
+        await using var shop = await database.CreateDbContextAsync(http.RequestAborted);
+        await using var locked = await shop.Database.BeginTransactionAsync(http.RequestAborted);
+        var at = time.GetUtcNow().UtcDateTime;
+        var lead = await shop.People.Where(person => person.Name == DemoPeople.Lead.Name).Select(person => person.Id).SingleAsync(http.RequestAborted);
+        await shop.Sessions.Where(row => row.EndedAt == null).ExecuteUpdateAsync(rows => rows.SetProperty(row => row.EndedAt, at), http.RequestAborted);
+        await shop.Tablets.Where(row => row.RevokedAt == null).ExecuteUpdateAsync(
+            rows => rows.SetProperty(row => row.RevokedAt, at).SetProperty(row => row.RevokedBy, lead), http.RequestAborted);
+        tablets.Enrol(shop, http, FirstTablet, lead);
+        await shop.SaveChangesAsync(http.RequestAborted);
+        await locked.CommitAsync(http.RequestAborted);
+        await settings.LoadAsync(http.RequestAborted);
     }
 
     /// <summary>Opens an empty shop with its first lead; null, or why not.</summary>
@@ -55,7 +111,7 @@ public sealed class FirstStartDesk(
     public Task<string?> OpenEmptyAsync(HttpContext http, NewShop form, string pin)
     {
         var facts = new ShopFacts(form.ShopName.Trim(), TimeZoneInfo.FindSystemTimeZoneById(form.Zone), Demo: false);
-        return OpenAsync(http, facts, "First tablet", (shop, today, at) =>
+        return OpenAsync(http, facts, FirstTablet, (shop, today, at) =>
         {
             var lead = new Person
             {

@@ -8,6 +8,7 @@ public sealed partial class StartPage(FirstStartDesk desk, NavigationManager nav
 {
     private string? refusal;
     private string? pin;
+    private bool half;
 
     [CascadingParameter]
     private HttpContext Http { get; set; } = default!;
@@ -23,6 +24,8 @@ public sealed partial class StartPage(FirstStartDesk desk, NavigationManager nav
         {
             navigation.NavigateTo("/");
         }
+
+        half = await desk.IsHalfFurnishedAsync(Http.RequestAborted);
     }
 
     private async Task OpenDemoAsync()

@@ -30,7 +30,7 @@ public sealed partial class EnrolPage(
     protected override async Task OnInitializedAsync()
     {
         await using var shop = await database.CreateDbContextAsync(Http.RequestAborted);
-        if (!await shop.People.AnyAsync(Http.RequestAborted))
+        if (await shop.NeedsOpeningAsync(Http.RequestAborted))
         {
             navigation.NavigateTo("/start");
         }

@@ -45,8 +45,7 @@ public sealed partial class SignInPage(
         tablet = await tablets.FindAsync(Http);
         if (tablet is null)
         {
-            var nobody = !await shop.People.AnyAsync(Http.RequestAborted);
-            navigation.NavigateTo(nobody ? "/start" : $"/enrol?returnUrl={Uri.EscapeDataString(Back)}");
+            navigation.NavigateTo(await shop.NeedsOpeningAsync(Http.RequestAborted) ? "/start" : $"/enrol?returnUrl={Uri.EscapeDataString(Back)}");
         }
     }
 
