@@ -28,15 +28,15 @@ internal static class CorrectionUse
             : EntryUse.Read;
     }
 
-    /// <summary>Whoever worked on what is corrected, made the correction or recorded the entry.</summary>
-    public static IReadOnlySet<PersonId> NotBy(CarState state, Recorded entry)
-    {
-        if (entry.Entry is not Corrected fact || !state.Correctables.TryGetValue(fact.Target, out var target))
-        {
-            return new HashSet<PersonId>();
-        }
+    /// <summary>Who may not confirm a correction; nobody where the entry is none.</summary>
+    public static IReadOnlySet<PersonId> NotBy(CarState state, Recorded entry) =>
+        entry.Entry is Corrected && state.Corrections.TryGetValue(entry.Number, out var correction) ? NotBy(state, correction) : new HashSet<PersonId>();
 
+    /// <summary>Whoever worked on what is corrected, made the correction or recorded the entry.</summary>
+    public static IReadOnlySet<PersonId> NotBy(CarState state, CorrectionBook correction)
+    {
+        var target = state.Correctables[correction.Fact.Target];
         var workers = target.Entry is TorqueRecorded pull ? state.Of(pull.Position).Workers : [];
-        return workers.Union([entry.Person, target.Person]);
+        return workers.Union([correction.Person, target.Person]);
     }
 }
