@@ -10,6 +10,7 @@ using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.Logbook.Verify;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Tests.TorqueTools;
 
@@ -192,6 +193,29 @@ public sealed class LogbookPageTests : BunitContext, IAsyncLifetime
     }
 
     [Fact]
+    public async Task Verify_tells_how_far_it_has_come()
+    {
+        var car = await bench.CarAsync();
+        await bench.WriteAsync(LogbookId.Of(car), [.. Enumerable.Range(0, (2 * LogbookWalk.ReportEvery) + 1).Select(_ => Open(1))]);
+        var told = new Told();
+
+        var report = await bench.Get<LogbookCheck>().RunAsync(LogbookId.Of(car), told);
+
+        Assert.Empty(report.Problems);
+        Assert.Equal([LogbookWalk.ReportEvery, 2 * LogbookWalk.ReportEvery], told.Entries);
+    }
+
+    [Fact]
+    public void While_it_verifies_the_page_says_how_many_are_checked()
+    {
+        var result = Render<VerifyResult>(parameters => parameters
+            .Add(verify => verify.Running, true).Add(verify => verify.Entries, 91_000).Add(verify => verify.Reached, 2_560));
+
+        Assert.Contains("2560 of 91000 checked", result.Markup, StringComparison.Ordinal);
+        Assert.Equal(("91000", "2560"), (result.Find("progress").GetAttribute("max"), result.Find("progress").GetAttribute("value")));
+    }
+
+    [Fact]
     public async Task Verify_finds_a_changed_copy()
     {
         var car = await bench.CarAsync();
@@ -224,6 +248,13 @@ public sealed class LogbookPageTests : BunitContext, IAsyncLifetime
 
         Assert.Contains("Entered W7, click, serial S-W7, 40 to 200 N·m, graduation 1.", page.FindAll(".entry")[1].TextContent, StringComparison.Ordinal);
         Assert.Contains("as left 40 read 40, 110 read 110, 200 read 200", page.FindAll(".entry")[0].TextContent, StringComparison.Ordinal);
+    }
+
+    private sealed class Told : IProgress<long>
+    {
+        public List<long> Entries { get; } = [];
+
+        public void Report(long value) => Entries.Add(value);
     }
 
     private IRenderedComponent<LogbookPage> Open(CarId car) => Render<LogbookPage>(parameters => parameters.Add(logbook => logbook.CarId, car.Value));

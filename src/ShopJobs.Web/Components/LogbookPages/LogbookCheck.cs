@@ -8,6 +8,7 @@ namespace ShopJobs.Web.Components.LogbookPages;
 public sealed class LogbookCheck(DataFolder folder)
 {
     /// <summary>Reads every entry of the logbook and compares chain, columns and head.</summary>
-    public Task<VerifyReport> RunAsync(LogbookId logbook) =>
-        Task.Run(() => new LogbookVerifier(folder.Database, EntryCodec.KeysOf).Verify(logbook));
+    /// <param name="reached">Told now and then how many entries were read.</param>
+    public Task<VerifyReport> RunAsync(LogbookId logbook, IProgress<long> reached) =>
+        Task.Run(() => new LogbookVerifier(folder.Database, EntryCodec.KeysOf).Verify(logbook, reached));
 }

@@ -14,6 +14,7 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
     private VerifyReport? report;
     private bool loading = true;
     private bool verifying;
+    private long reached;
     private IDisposable? subscription;
 
     [Parameter]
@@ -63,14 +64,20 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
         StateHasChanged();
     }
 
+    private void Reached(long entries)
+    {
+        reached = entries;
+        StateHasChanged();
+    }
+
     private async Task VerifyAsync()
     {
         verifying = true;
-        report = null;
+        (report, reached) = (null, 0);
         StateHasChanged();
         try
         {
-            report = await check.RunAsync(Logbook);
+            report = await check.RunAsync(Logbook, new Progress<long>(Reached));
         }
         finally
         {

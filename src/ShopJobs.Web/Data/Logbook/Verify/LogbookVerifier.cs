@@ -36,7 +36,8 @@ public sealed class LogbookVerifier(string file, EntryKeysOf keysOf)
     }
 
     /// <summary>Verifies one logbook, and the guards.</summary>
-    public VerifyReport Verify(LogbookId logbook)
+    /// <param name="reached">Told now and then how many of its entries were read.</param>
+    public VerifyReport Verify(LogbookId logbook, IProgress<long>? reached = null)
     {
         using var connection = new VerifyConnection(file);
         var problems = Guards(connection);
@@ -47,7 +48,7 @@ public sealed class LogbookVerifier(string file, EntryKeysOf keysOf)
 
         using var moment = connection.Connection.BeginTransaction(deferred: true);
         var stored = StoredHeads.Read(connection, problems);
-        var head = new LogbookWalk(connection, keysOf).Through(logbook, stored, problems);
+        var head = new LogbookWalk(connection, keysOf).Through(logbook, stored, problems, reached);
         return new VerifyReport(new Dictionary<LogbookId, Head> { [logbook] = head }, 0, 0, problems);
     }
 

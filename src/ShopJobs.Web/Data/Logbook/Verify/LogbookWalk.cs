@@ -5,11 +5,17 @@ namespace ShopJobs.Web.Data.Logbook.Verify;
 /// <summary>Reads one logbook in the order of its numbers and names each thing that is wrong.</summary>
 internal sealed class LogbookWalk(VerifyConnection connection, EntryKeysOf keysOf)
 {
+    /// <summary>Entries between two reports of how far it has come.</summary>
+    public const int ReportEvery = 256;
+
     private readonly EntryCheck check = new(keysOf);
 
     /// <summary>The last entry there is.</summary>
-    public Head Through(LogbookId logbook, IReadOnlyDictionary<LogbookId, Head> stored, List<LogbookProblem> problems)
+    /// <param name="reached">Told now and then how many entries were read.</param>
+    public Head Through(
+        LogbookId logbook, IReadOnlyDictionary<LogbookId, Head> stored, List<LogbookProblem> problems, IProgress<long>? reached = null)
     {
+        var read = 0L;
         var head = default(Head);
         var findings = new List<Finding>();
         foreach (var statement in connection.Rows(
@@ -27,6 +33,10 @@ internal sealed class LogbookWalk(VerifyConnection connection, EntryKeysOf keysO
 
             findings.Clear();
             head = row.Number > head.Number ? row.Head : head;
+            if (++read % ReportEvery == 0)
+            {
+                reached?.Report(read);
+            }
         }
 
         if (WrongHead(head, stored, logbook) is { } wrong)
