@@ -40,7 +40,7 @@ public static class PositionRules
             Fitting.NewHardware => "fitted new, not run down",
             _ when stagesDone > 0 => $"staged {stagesDone}/{of}",
             _ => "hand-tight",
-        }, "torque it")];
+        }, q.Book.Holds.Any(hold => hold.Decision is null) ? "leave it until it is decided" : "torque it")];
     }
 
     private static IEnumerable<(string, string)> NotWitnessed(PositionQuestion q)

@@ -55,8 +55,12 @@ public sealed record WorkSheet(
                where reading.State.StandingOf(job, placed, step) != StepStanding.Signed
                let gate = reading.HoldsBeforeStart(job, step)
                let next = reading.State.NextOn(step)
-               select new OpenStep(reading, job, step, NextWords.Of(next, reading.Now), WhyItWaits(gate, next, reading.Now));
+               select new OpenStep(reading, job, step, WordsOf(step, next, reading.Now), WhyItWaits(gate, next, reading.Now));
     }
+
+    // A step without joints of its own has no next action on one.
+    private static string WordsOf(StepInstance step, NextAction next, Circumstances now) =>
+        next is NextAction.Done && step.Work.Count == 0 ? "Do what the step says and sign it" : NextWords.Of(next, now);
 
     private static string? WhyItWaits(IReadOnlyList<HoldPoint> gate, NextAction next, Circumstances now) => gate.Count > 0
         ? $"{gate[0].Words}. Next: {gate[0].Next}."

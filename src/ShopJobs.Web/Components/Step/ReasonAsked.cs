@@ -8,6 +8,9 @@ namespace ShopJobs.Web.Components.Step;
 /// <param name="Usual">Reasons that are one touch.</param>
 public sealed record ReasonAsked(string Title, string About, string Verb, IReadOnlyList<string> Usual)
 {
+    /// <summary>The reason of a correction that only puts a mistyped number right.</summary>
+    public const string Slip = "number typed wrong";
+
     private static readonly DialogOptions Options = new() { MaxWidth = MaxWidth.Small, FullWidth = true, BackdropClick = false, CloseOnEscapeKey = true };
 
     /// <summary>Unit in which the right value may be typed instead of voiding; null where only a reason is asked.</summary>

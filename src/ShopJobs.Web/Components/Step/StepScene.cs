@@ -26,6 +26,13 @@ public sealed record StepScene(
     /// <summary>The one thing to do next.</summary>
     public NextAction Next => State.NextOn(Step);
 
+    /// <summary>The step of this job to go on with, at the same place where there is one; null when none may begin now.</summary>
+    public StepInstance? Onward => Placed.Steps
+        .Where(step => step.Id != Step.Id && State.StandingOf(Job, Placed, step) != StepStanding.Signed
+            && Reading.HoldsBeforeStart(Job, step).Count == 0 && State.NextOn(step) is not NextAction.Stopped)
+        .OrderBy(step => step.Place == Step.Place ? 0 : 1)
+        .FirstOrDefault();
+
     /// <summary>The newest sign-off, standing or not.</summary>
     public SignOff? SignOff => Job.SignOffs.GetValueOrDefault(Step.Id);
 

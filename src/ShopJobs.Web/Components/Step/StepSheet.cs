@@ -55,7 +55,7 @@ internal static class StepSheet
 
     /// <summary>Why the last entry is undone.</summary>
     public static ReasonAsked Undo(LastEntry entry) => new(
-        "Undo last", $"Void: {entry.Words}. It stays readable, struck out.", "UNDO LAST", ["wrong position", "wrong number", "not done yet", "wrong tool"])
+        "Undo the last record", $"Recorded: {entry.Words}.", "VOID IT", ["wrong position", "not done yet", "wrong tool"])
     { Restates = entry.Unit };
 
     /// <summary>Why the work is stopped.</summary>
