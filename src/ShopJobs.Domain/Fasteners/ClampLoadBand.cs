@@ -14,7 +14,7 @@ public static class ClampLoadBand
         EnteredTorque torque, decimal toolDeviationPercent, ThreadSize thread, Seat? seat, FrictionBand? friction, StrengthClass? strength)
     {
         ToolDeviation.Check(toolDeviationPercent);
-        if (!JointGeometry.TryFor(thread, seat, out var joint, out var reason))
+        if (!JointFigures.TryFor(thread, seat, strength, out var joint, out var reason))
         {
             return new ClampBand.NotComputed(reason);
         }
@@ -29,20 +29,12 @@ public static class ClampLoadBand
             return new ClampBand.NotComputed("the torque is zero");
         }
 
-        var band = ClampFigures.For(
-            joint, (double)torque.NewtonMetres, (double)toolDeviationPercent / 100, friction.Low, friction.Nominal, friction.High);
-        var proof = strength?.ProofLoad(thread);
-        ProofUtilisation? utilisation = proof is { Newtons: var load }
-            ? new ProofUtilisation(band.Minimum / load, band.Nominal / load, band.Maximum / load)
-            : null;
-        YieldUtilisation? whileTightening = strength?.YieldLoad(thread) is not null
-            && strength.YieldStress(thread.NominalDiameter) is { Megapascals: var yield }
-                ? YieldUtilisation.For(band, StressGeometry.For(thread), yield, friction.Low, friction.Nominal, friction.High)
-                : null;
+        var band = joint.Band((double)torque.NewtonMetres, (double)toolDeviationPercent / 100, friction);
         return new ClampBand.Computed(
-            Force.FromNewtons(band.Minimum), Force.FromNewtons(band.Nominal), Force.FromNewtons(band.Maximum), proof, utilisation)
+            Force.FromNewtons(band.Load.Minimum), Force.FromNewtons(band.Load.Nominal), Force.FromNewtons(band.Load.Maximum),
+            joint.ProofLoad is { } proof ? Force.FromNewtons(proof) : null, band.Proof)
         {
-            WhileTightening = whileTightening,
+            WhileTightening = band.WhileTightening,
         };
     }
 }

@@ -77,8 +77,7 @@ public class ClampLoadBandTests
     [Fact]
     public void The_plain_arithmetic_allocates_nothing()
     {
-        var joint = new JointGeometry(1.5, 11.03, 8.1);
-        var stress = StressGeometry.For(ThreadSize.Parse("M12x1.5"));
+        Assert.True(JointFigures.TryFor(ThreadSize.Parse("M12x1.5"), Flat(19, 13.5), StrengthClass.Parse("10.9"), out var joint, out _));
         var sum = Top(110);
         var before = GC.GetAllocatedBytesForCurrentThread();
         for (var i = 1; i <= 1000; i++)
@@ -91,8 +90,8 @@ public class ClampLoadBandTests
 
         double Top(double torque)
         {
-            var band = ClampFigures.For(joint, torque, 0.04, 0.1, 0.14, 0.18);
-            return YieldUtilisation.For(band, stress, 940, 0.1, 0.14, 0.18).Maximum;
+            var band = joint.Band(torque, 0.04, Dry);
+            return band.Proof!.Value.Maximum + band.WhileTightening!.Value.Maximum;
         }
     }
 

@@ -161,21 +161,17 @@ public class TargetChooserTests
     });
 
     [Fact]
-    public void The_unit_a_range_is_written_in_does_not_change_the_choice() => Questions.Sample(q =>
+    public void The_unit_a_range_is_written_in_does_not_change_the_choice() => Gen.Select(Questions, Gen.Enum<TorqueUnit>()).Sample((q, unit) =>
     {
-        var other = q with { Permitted = new(InKgf(q.Permitted.Minimum), InKgf(q.Permitted.Maximum)) };
-        if (other.Permitted.Minimum.NewtonMetres != q.Permitted.Minimum.NewtonMetres || other.Permitted.Maximum.NewtonMetres != q.Permitted.Maximum.NewtonMetres)
+        var written = new TorqueRange(In(q.Permitted.Minimum), In(q.Permitted.Maximum));
+        var metric = new TorqueRange(Nm(written.Minimum.NewtonMetres), Nm(written.Maximum.NewtonMetres));
+        return (TargetChooser.Choose(q with { Permitted = written }), TargetChooser.Choose(q with { Permitted = metric })) switch
         {
-            return true;
-        }
-
-        return (TargetChooser.Choose(q), TargetChooser.Choose(other)) switch
-        {
-            (TargetChoice.Safe a, TargetChoice.Safe b) => (a.Target, a.Setting) == (b.Target, b.Setting),
+            (TargetChoice.Safe a, TargetChoice.Safe b) => (a.Target, a.Setting, a.Low, a.High) == (b.Target, b.Setting, b.Low, b.High),
             var (a, b) => a.GetType() == b.GetType(),
         };
 
-        static EnteredTorque InKgf(EnteredTorque torque) => new(torque.NewtonMetres / 9.80665m, TorqueUnit.KilogramForceMetre);
+        EnteredTorque In(EnteredTorque torque) => new(Math.Round(torque.NewtonMetres / unit.NewtonMetresPerUnit(), 2), unit);
     });
 
     private static Gen<TargetQuestion> Questions =>

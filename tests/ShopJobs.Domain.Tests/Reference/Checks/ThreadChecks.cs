@@ -19,6 +19,11 @@ internal static class ThreadChecks
 
         row.Near("d", row.Number("d"), thread.NominalDiameter.As(unit), 1e-6);
         row.Near("pitch", row.Number("pitch"), thread.Pitch.As(unit), 6e-7);
+        if (row["tpi"].Length > 0)
+        {
+            row.Near("tpi", row.Number("tpi"), 1 / thread.Pitch.Inches, 1e-6);
+        }
+
         Digits("d2", thread.PitchDiameter.As(unit), 1);
         Digits("d3", (isFlatRoot ? thread.FlatRootMinorDiameter : thread.MinorDiameter).As(unit), isFlatRoot ? 1 : 2);
         Digits("D1", thread.NutMinorDiameter.As(unit), 1);

@@ -40,16 +40,31 @@ internal static class WrenchChecks
         row.Near("greatest", double.Parse(printed[1], CultureInfo.InvariantCulture), (double)permitted.Maximum.Value, 1e-9);
     }
 
+    /// <summary>A limit of a class of tools is compared with the classes; any other rule with the statements held.</summary>
     private static void Rule(ReferenceRow row)
     {
-        RowWords.MatchesOne(row, row["inputs"], row["published"], [.. PublishedToolRules.All.Select(r => (r.Topic, r.Statement))]);
-        if (Regex.Match(row["published"], @"^\+-(?<p>\d+) %$") is { Success: true } limit)
+        if (Regex.Match(row["published"], @"^\+-(?<p>[0-9.]+) %$") is { Success: true } limit)
         {
-            var small = row["inputs"].Contains('>', StringComparison.Ordinal) ? 11m : 10m;
-            var toolClass = row["inputs"].Contains("screwdriver", StringComparison.Ordinal) ? ToolClass.SettingScrewdriver
-                : row["inputs"].Contains("bar", StringComparison.Ordinal) ? ToolClass.IndicatingBar : ToolClass.SettingGraduated;
-            row.Near("limit", double.Parse(limit.Groups["p"].Value, CultureInfo.InvariantCulture),
-                (double)toolClass.PermittedPercent(new EnteredTorque(small, Unit.NewtonMetre)), 1e-9);
+            ClassLimit(row, double.Parse(limit.Groups["p"].Value, CultureInfo.InvariantCulture));
+            return;
+        }
+
+        RowWords.MatchesOne(row, row["inputs"], row["published"], [.. PublishedToolRules.All.Select(r => (r.Topic, r.Statement))]);
+    }
+
+    /// <summary>"any size" holds below and above 10 N·m; "above", "over" or a greater-than sign above it, anything else up to it.</summary>
+    private static void ClassLimit(ReferenceRow row, double printed)
+    {
+        var words = row["inputs"];
+        var toolClass = words.Contains("screwdriver", StringComparison.Ordinal) ? ToolClass.SettingScrewdriver
+            : Regex.IsMatch(words, @"\bbar\b|beam") ? ToolClass.IndicatingBar
+            : words.Contains("wrench", StringComparison.Ordinal) ? ToolClass.SettingGraduated
+            : throw new InvalidDataException($"{row.Id}: no kind of tool in \"{words}\".");
+        decimal[] sizes = words.Contains("any size", StringComparison.Ordinal) ? [10, 11]
+            : Regex.IsMatch(words, ">(?!=)|above|over") ? [11] : [10];
+        foreach (var size in sizes)
+        {
+            row.Near($"limit at {size} N·m", printed, (double)toolClass.PermittedPercent(new EnteredTorque(size, Unit.NewtonMetre)), 1e-9);
         }
     }
 }
