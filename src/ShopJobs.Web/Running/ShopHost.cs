@@ -29,7 +29,9 @@ internal static class ShopHost
             return 1;
         }
 
-        app.Lifetime.ApplicationStarted.Register(() => Welcome.Print(Console.Out, app.Urls, app.Services.GetRequiredService<ShopSettings>().Current));
+        var toOpen = await NeedsOpeningAsync(app.Services);
+        app.Lifetime.ApplicationStarted.Register(
+            () => Welcome.Print(Console.Out, app.Urls, app.Services.GetRequiredService<ShopSettings>().Current, toOpen));
         try
         {
             await app.RunAsync();
@@ -90,6 +92,12 @@ internal static class ShopHost
         app.MapCells();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders
+    }
+
+    private static async Task<bool> NeedsOpeningAsync(IServiceProvider services)
+    {
+        await using var shop = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
+        return await shop.NeedsOpeningAsync();
     }
 
     private static async Task<bool> HasDemoAccountAsync(IServiceProvider services)

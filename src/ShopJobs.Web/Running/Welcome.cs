@@ -6,15 +6,18 @@ namespace ShopJobs.Web.Running;
 /// <summary>What the console says once the shop is open.</summary>
 internal static class Welcome
 {
-    internal static void Print(TextWriter console, IEnumerable<string> addresses, ShopFacts shop)
+    /// <param name="toOpen">True before the first start chose between the demo shop and an empty one.</param>
+    internal static void Print(TextWriter console, IEnumerable<string> addresses, ShopFacts shop, bool toOpen)
     {
-        console.WriteLine($"{shop.Name} is open at {string.Join(", ", addresses)}");
-        if (!shop.Demo)
+        console.WriteLine(toOpen
+            ? $"{shop.Name} waits at {string.Join(", ", addresses)}: choose there between the demo shop and an empty one."
+            : $"{shop.Name} is open at {string.Join(", ", addresses)}");
+        if (!shop.Demo && !toOpen)
         {
             return;
         }
 
-        console.WriteLine("Demo shop, invented data. Sign in with:");
+        console.WriteLine(toOpen ? "In the demo shop, all of it invented, sign in with:" : "Demo shop, invented data. Sign in with:");
         foreach (var person in DemoPeople.All)
         {
             console.WriteLine($"  {person.Name,-6} PIN {person.Pin}  {person.Does}");
