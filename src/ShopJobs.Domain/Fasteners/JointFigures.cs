@@ -37,6 +37,3 @@ public readonly record struct JointFigures(JointGeometry Geometry, StressGeometr
             Yield is { } yield ? YieldUtilisation.For(load, Stress, yield, friction.Low, friction.Nominal, friction.High) : null);
     }
 }
-
-/// <summary>A clamp band in plain numbers: loads in N, and their shares of proof load and of yield while tightening.</summary>
-public readonly record struct BandFigures(ClampFigures Load, ProofUtilisation? Proof, YieldUtilisation? WhileTightening);

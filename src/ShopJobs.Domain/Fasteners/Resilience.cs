@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace ShopJobs.Domain.Fasteners;
 
 /// <summary>

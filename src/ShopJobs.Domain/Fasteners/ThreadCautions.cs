@@ -1,5 +1,4 @@
 using FluentValidation.Results;
-using UnitsNet;
 
 namespace ShopJobs.Domain.Fasteners;
 

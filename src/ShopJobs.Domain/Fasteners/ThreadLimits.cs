@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace ShopJobs.Domain.Fasteners;
 
 /// <summary>
@@ -26,9 +24,3 @@ public static class ThreadLimits
             : InchThreadTolerance.Internal(thread.DiameterMm, thread.PitchMm, thread.IsUncOrUnf);
     }
 }
-
-/// <summary>Greatest and least major diameter d and pitch diameter d2 of a bolt thread, and the class they belong to.</summary>
-public readonly record struct ExternalThreadLimits(string Class, Length MajorMax, Length MajorMin, Length PitchMax, Length PitchMin);
-
-/// <summary>Least and greatest pitch diameter D2 and minor diameter D1 of a nut thread, and the class they belong to.</summary>
-public readonly record struct InternalThreadLimits(string Class, Length PitchMin, Length PitchMax, Length MinorMin, Length MinorMax);

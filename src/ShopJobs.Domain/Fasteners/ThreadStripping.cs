@@ -51,6 +51,3 @@ public static class ThreadStripping
             Math.PI / p * engaged.Millimeters * at.Millimeters * ((p / 2) + (over.Millimeters / Math.Sqrt(3))));
     }
 }
-
-/// <summary>Area that shears off the bolt and area that shears out of the nut, over one engaged length.</summary>
-public readonly record struct StrippingAreas(Area Bolt, Area Nut);
