@@ -14,14 +14,23 @@ internal static class Seed
     public static LoadedDocument<Procedure> Procedure(string file) =>
         ProcedureDocument.Load(Bytes($"procedures/{file}"), file, Register);
 
-    public static byte[] Bytes(string file)
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "ShopJobs.sln")))
-        {
-            folder = folder.Parent!;
-        }
+    /// <summary>Every procedure of the demo shop.</summary>
+    public static IReadOnlyList<string> Files =>
+        [.. Directory.GetFiles(Path.Combine(Folder, "procedures"), "*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
 
-        return File.ReadAllBytes(Path.Combine(folder.FullName, "seed", file));
+    private static string Folder
+    {
+        get
+        {
+            var folder = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!File.Exists(Path.Combine(folder.FullName, "ShopJobs.sln")))
+            {
+                folder = folder.Parent!;
+            }
+
+            return Path.Combine(folder.FullName, "seed");
+        }
     }
+
+    public static byte[] Bytes(string file) => File.ReadAllBytes(Path.Combine(Folder, file));
 }

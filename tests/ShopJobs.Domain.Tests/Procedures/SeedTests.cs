@@ -14,9 +14,10 @@ public class SeedTests
         Assert.True(Seed.Register.DemoData);
     }
 
+    public static TheoryData<string> Files => [.. Seed.Files];
+
     [Theory]
-    [InlineData("P3-wheel-studs.yaml")]
-    [InlineData("P5-wheel-fit-up.yaml")]
+    [MemberData(nameof(Files))]
     public void Every_procedure_loads_without_an_error_and_says_that_it_is_invented(string file)
     {
         var loaded = Seed.Procedure(file);

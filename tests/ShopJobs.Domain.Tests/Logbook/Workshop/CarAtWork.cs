@@ -17,9 +17,9 @@ internal sealed class CarAtWork
     private readonly ToolShelf shelf;
     private readonly Dictionary<JobId, PlacedProcedure> placed = [];
 
-    public CarAtWork(int nuts = 5, ToolShelf? shelf = null, HoldRules? rules = null)
+    public CarAtWork(int nuts = 5, ToolShelf? shelf = null, HoldRules? rules = null, JointRegister? register = null)
     {
-        Register = TestRegister.With(nuts);
+        Register = register ?? TestRegister.With(nuts);
         this.shelf = shelf ?? new ToolShelf(Start);
         Rules = rules ?? HoldRules.Standard;
     }

@@ -1,0 +1,125 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tests.Procedures;
+using ShopJobs.Domain.Tools;
+using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
+
+namespace ShopJobs.Domain.Tests.Logbook.Workshop;
+
+/// <summary>One of the shop's own procedures on a car: Tess works as the screens lead, Theo looks.</summary>
+internal sealed class SeedJob
+{
+    private const int MostActions = 200;
+
+    public SeedJob(string file, params string[] places)
+    {
+        Car = new CarAtWork(shelf: SeedTools.Shelf(CarAtWork.Start), register: Seed.Register);
+        var loaded = Seed.Procedure(file);
+        Assert.Empty(loaded.Errors.Select(problem => problem.ToString()));
+        Id = Car.StartJob(loaded.Value!, places);
+    }
+
+    public CarAtWork Car { get; }
+
+    public JobId Id { get; }
+
+    public PlacedProcedure Placed => Car.Placed(Id);
+
+    /// <summary>Every pull of the job, in the order of the book.</summary>
+    public IReadOnlyList<TorqueRecorded> Pulls => [.. Car.Book.Select(line => line.Entry).OfType<TorqueRecorded>()];
+
+    /// <summary>Positions of a joint, all of them or those named.</summary>
+    public IReadOnlyList<JointPosition> At(string key, string place, params int[] numbers) =>
+        [.. Car.Positions(key, place).Where(position => numbers.Length == 0 || numbers.Contains(position.Number))];
+
+    public void Stand(string aspect, string value) => Car.Declare(new CarCondition(aspect, value));
+
+    /// <summary>Reports as open what a step opens outside its own work.</summary>
+    public void Open(string step)
+    {
+        var instance = Placed.Step(step)!;
+        foreach (var key in instance.Step.Opens)
+        {
+            foreach (var place in Car.Register.Kinds[key].Places.Where(place => instance.Place is null ? Car.State.Jobs[Id].Fact.Places.Contains(place) : place == instance.Place))
+            {
+                Car.Open(Tess, Id, Car.Positions(key, place));
+            }
+        }
+    }
+
+    /// <summary>Does on a step what the screen asks for, one action after the other, with one wrench; stops where a witness must look.</summary>
+    public void Work(string step, params ToolId[] wrenches)
+    {
+        for (var count = 0; count < MostActions; count++)
+        {
+            switch (Car.Next(Id, step))
+            {
+                case NextAction.TakeOff off:
+                    Car.Open(Tess, Id, off.Positions);
+                    break;
+                case NextAction.Fit fit:
+                    Car.FitNew(Tess, Id, fit.Instance.Group.Id, fit.Positions);
+                    break;
+                case NextAction.ByHand hand:
+                    Assert.Empty(Car.ByHand(Tess, Id, hand.Instance.Group.Id, hand.Positions).Problems);
+                    break;
+                case NextAction.PullNow { Cell: var cell }:
+                    Assert.Empty(Pull(cell, wrenches.First(wrench => Car.Tool(wrench).Tool!.IsInRange(cell.Stage.Value))).Problems);
+                    break;
+                default:
+                    return;
+            }
+        }
+
+        Assert.Fail($"“{step}” has no end.");
+    }
+
+    /// <summary>Pulls a cell at the instructed value.</summary>
+    public TorqueRecorded Pull(Cell cell, ToolId wrench) =>
+        (TorqueRecorded)Car.Do(Tess, new RecordTorque(
+            Id, cell.Instance.Group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit,
+            TorqueKind.SettingConfirmed, cell.Stage.Value, wrench, []));
+
+    /// <summary>Pulls the cell that is next on a step.</summary>
+    public TorqueRecorded PullNext(string step, ToolId wrench) => Pull(Assert.IsType<NextAction.PullNow>(Car.Next(Id, step)).Cell, wrench);
+
+    /// <summary>Theo looks at everything of a step that waits for a second person, and accepts it.</summary>
+    public void Look(string step)
+    {
+        while (Car.Next(Id, step) is NextAction.Look look)
+        {
+            Car.Do(Theo, CarWork.Looks(Id, look.Instance.Group.Id, look.Instance.Place, look.Stage.Number));
+        }
+    }
+
+    /// <summary>The sign-off with every tick, and with a value inside the limits for each measure that is not given.</summary>
+    public ConfirmStep ToSign(string step, params (string Measure, decimal Value)[] given)
+    {
+        var instance = Placed.Step(step)!.Step;
+        return CarWork.Sign(Id, step, [.. instance.Ticks.Select(tick => tick.Id)]) with
+        {
+            Values =
+            [
+                .. instance.Measures.Select(measure => new MeasuredValue(
+                    measure.Id,
+                    given.Where(value => value.Measure == measure.Id).Select(value => (decimal?)value.Value).FirstOrDefault()
+                        ?? measure.Minimum ?? measure.Maximum ?? 1,
+                    measure.Unit)),
+            ],
+        };
+    }
+
+    public void Sign(string step, params (string Measure, decimal Value)[] given) => Car.Do(Tess, ToSign(step, given));
+
+    /// <summary>Opens, works, lets the second person look and signs.</summary>
+    public void Finish(string step, params ToolId[] wrenches)
+    {
+        Open(step);
+        Work(step, wrenches);
+        Look(step);
+        Sign(step);
+    }
+
+    /// <summary>True when every step of the job is signed.</summary>
+    public bool IsSigned => Placed.Steps.All(step => Car.Standing(Id, step.Id) == StepStanding.Signed);
+}
