@@ -47,7 +47,9 @@ internal static class BandCautions
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Target), "utilisation-low", FormattableString.Invariant(
                 $"Target: {target} gives {u.Nominal * 100:0} % {bolt}, below 40 %. ")
-                + "Check number and unit; the limit may be another part, such as a bearing or a soft thread, and not the bolt.");
+                + (s.LimitedBy is { } limit
+                    ? $"The limit is {limit}, not the bolt: never pull on towards the proof load."
+                    : "Check number and unit; the limit may be another part, such as a bearing or a soft thread, and not the bolt."));
         }
         else if (u.Nominal > HighUtilisation)
         {

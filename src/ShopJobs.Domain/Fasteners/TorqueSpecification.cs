@@ -62,6 +62,9 @@ public sealed record TorqueSpecification
     /// <summary>Pressure that the face under the turned part bears; null where it is not known.</summary>
     public Pressure? BearingLimit { get; init; }
 
+    /// <summary>The part that limits the torque where it is not the bolt, such as "the wheel bearing"; null where nothing is stated.</summary>
+    public string? LimitedBy { get; init; }
+
     /// <summary>What a failure may cause.</summary>
     public required RiskClass Risk { get; init; }
 

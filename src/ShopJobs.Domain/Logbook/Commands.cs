@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
@@ -55,7 +56,15 @@ public sealed record RecordTorque(
     TorqueKind Kind,
     EnteredTorque Value,
     ToolId Tool,
-    IReadOnlyList<PersonId> Helpers) : Command;
+    IReadOnlyList<PersonId> Helpers) : Command
+{
+    /// <summary>
+    /// Run-down torque read on the way down, where the instruction adds it. Null takes the one recorded with an earlier pull of
+    /// the position since it was opened.
+    /// </summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public EnteredTorque? RunDown { get; init; }
+}
 
 /// <summary>Report a re-torque after the drive.</summary>
 public sealed record RecordSettled(

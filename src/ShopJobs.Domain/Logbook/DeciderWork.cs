@@ -77,6 +77,7 @@ public static partial class Decider
         var job = state.Jobs[pull.Job];
         var stage = instance.Group.Stages[pull.Stage - 1];
         var spec = SpecificationOf(now, instance.Group, stage, pull.Position, pull.Tool);
+        var runDown = instance.Group.RunDown == RunDown.Add ? pull.RunDown ?? state.Of(pull.Position).RunDownOf() : null;
         var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(pull.Position))
         {
             Stage = stage,
@@ -84,12 +85,20 @@ public static partial class Decider
             Visit = pull.Visit,
             Kind = pull.Kind,
             Value = pull.Value,
+            RunDown = runDown,
+            RunDownGiven = pull.RunDown,
             ToolId = pull.Tool,
             Spec = spec,
         };
         return Accept(new TorqueRecorded(
             pull.Job, pull.Group, pull.Position, question.Book.Cycle, pull.Stage, pull.Visit, pull.Kind, pull.Value, pull.Tool, now.Today,
-            spec, pull.Helpers, RestsOn(state, instance, pull), Failing(rules.Pull, question)));
+            spec, pull.Helpers, RestsOn(state, instance, pull), Failing(rules.Pull, question))
+        {
+            RunDown = runDown,
+            AtFastener = runDown is null && spec.SettingRatio is null
+                ? null
+                : new EnteredTorque(Judging.AtFastener(pull.Value.NewtonMetres, spec, runDown), TorqueUnit.NewtonMetre),
+        });
     }
 
     private static Verdict Settle(CarState state, RecordSettled settled, Circumstances now, HoldRules rules)
@@ -115,6 +124,7 @@ public static partial class Decider
                     Stage = instance.Group.Final,
                     Kind = settled.Kind,
                     Value = settled.Value,
+                    RunDown = instance.Group.RunDown == RunDown.Add ? state.Of(position).RunDownOf() : null,
                     ToolId = settled.Tool,
                     Spec = SpecificationOf(now, instance.Group, instance.Group.Final, position, settled.Tool),
                 };
@@ -161,7 +171,10 @@ public static partial class Decider
             stage.Witness,
             group.Risk,
             group.IfShort,
-            group.ReTorque);
+            group.ReTorque)
+        {
+            SettingRatio = group.Adapter?.Setting.Ratio,
+        };
     }
 
     private static Verdict? UnknownJob(CarState state, JobId? job) =>

@@ -112,11 +112,16 @@ public sealed record SpecificationInForce(
     bool AsksWitness,
     RiskClass Risk,
     IfShort IfShort,
-    ReTorque? ReTorque);
+    ReTorque? ReTorque)
+{
+    /// <summary>Setting of the tool over torque at the fastener, where an adapter sits between; null where none does.</summary>
+    public decimal? SettingRatio { get; init; }
+}
 
 /// <summary>One pull on one cell. With problems it does not count.</summary>
 /// <param name="Cycle">Openings of the position before this pull.</param>
 /// <param name="Visit">Index in the stage's order of visits, from 0.</param>
+/// <param name="Value">The number on the tool, as entered.</param>
 /// <param name="On">Shop's date: calibration is judged by the day.</param>
 /// <param name="RestsOn">Numbers of the lower-stage and hand-tight entries it rests on.</param>
 public sealed record TorqueRecorded(
@@ -133,7 +138,17 @@ public sealed record TorqueRecorded(
     SpecificationInForce Spec,
     IReadOnlyList<PersonId> Helpers,
     IReadOnlyList<long> RestsOn,
-    IReadOnlyList<HoldReason> Problems) : Entry;
+    IReadOnlyList<HoldReason> Problems) : Entry
+{
+    /// <summary>Run-down torque of this position, where it is added to the instructed torque: <see cref="Value"/> holds both.</summary>
+    public EnteredTorque? RunDown { get; init; }
+
+    /// <summary>
+    /// What <see cref="Value"/> on the tool is at the fastener, in N·m: through the adapter, and without the run-down torque.
+    /// Null where that is the value itself.
+    /// </summary>
+    public EnteredTorque? AtFastener { get; init; }
+}
 
 /// <summary>Re-torqued after the drive: moved or not, by what angle. With problems it does not settle and holds.</summary>
 public sealed record Settled(

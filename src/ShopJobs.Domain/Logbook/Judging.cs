@@ -15,13 +15,34 @@ public static class Judging
     /// Compared in decimal N·m, both ends inside, no rounding and no tool tolerance. A confirmed setting measures nothing, so it
     /// is never "under": it was the instructed setting or it was not.
     /// </remarks>
-    public static HoldReason? ValueProblem(TorqueKind kind, decimal newtonMetres, SpecificationInForce spec)
+    /// <param name="newtonMetres">The number on the tool.</param>
+    /// <param name="runDown">Run-down torque of the position, where it is added.</param>
+    public static HoldReason? ValueProblem(TorqueKind kind, decimal newtonMetres, SpecificationInForce spec, EnteredTorque? runDown = null)
     {
         ArgumentNullException.ThrowIfNull(spec);
-        return newtonMetres > spec.Maximum ? HoldReason.OverRange
-            : kind == TorqueKind.SettingConfirmed ? IsInstructed(newtonMetres, spec) ? null : HoldReason.SettingNotInstructed
-            : newtonMetres < spec.Minimum ? HoldReason.UnderRange
+        var atFastener = AtFastener(newtonMetres, spec, runDown);
+        return atFastener > spec.Maximum ? HoldReason.OverRange
+            : kind == TorqueKind.SettingConfirmed ? IsInstructed(newtonMetres, atFastener, spec, runDown) ? null : HoldReason.SettingNotInstructed
+            : atFastener < spec.Minimum ? HoldReason.UnderRange
             : null;
+    }
+
+    /// <summary>
+    /// What a number on the tool is at the fastener, in N·m: through the adapter, without the run-down torque. Through an adapter
+    /// it is rounded to a thousandth of a newton metre, because its ratio comes out of measured lengths.
+    /// </summary>
+    public static decimal AtFastener(decimal newtonMetres, SpecificationInForce spec, EnteredTorque? runDown)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        var through = spec.SettingRatio is { } ratio ? Math.Round(newtonMetres / ratio, 3) : newtonMetres;
+        return Math.Max(0, through - (runDown?.NewtonMetres ?? 0));
+    }
+
+    /// <summary>The run-down torque that stands on a position: that of its newest pull with one, void pulls left out.</summary>
+    public static EnteredTorque? RunDownOf(this PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Pulls.FindLast(pull => !pull.Voided && pull.Fact.RunDown is not null)?.Fact.RunDown;
     }
 
     /// <summary>True when the pull meets its own stage's evidence, corrections and decisions included.</summary>
@@ -148,10 +169,11 @@ public static class Judging
         Enumerable.Range(1, positions).Min(number => state.StateOf(joint.At(number), tool));
 
     private static IEnumerable<HoldReason> ProblemOf(Pull pull, EnteredTorque value) =>
-        ValueProblem(pull.Fact.Kind, value.NewtonMetres, pull.Fact.Spec) is { } problem ? [problem] : [];
+        ValueProblem(pull.Fact.Kind, value.NewtonMetres, pull.Fact.Spec, pull.Fact.RunDown) is { } problem ? [problem] : [];
 
-    private static bool IsInstructed(decimal newtonMetres, SpecificationInForce spec) =>
-        newtonMetres >= spec.Minimum
-        && Math.Abs(newtonMetres - spec.Instructed) <= spec.HalfGraduation
-        && (spec.SettingLimit is not { } limit || newtonMetres <= limit);
+    // The graduation is the tool's, so the setting is compared on the tool; everything else at the fastener.
+    private static bool IsInstructed(decimal newtonMetres, decimal atFastener, SpecificationInForce spec, EnteredTorque? runDown) =>
+        atFastener >= spec.Minimum
+        && Math.Abs(newtonMetres - ((spec.Instructed + (runDown?.NewtonMetres ?? 0)) * (spec.SettingRatio ?? 1))) <= spec.HalfGraduation
+        && (spec.SettingLimit is not { } limit || atFastener <= limit);
 }

@@ -72,12 +72,12 @@ public static class NextSteps
         _ when before.Any(point => point.Reason == HoldReason.Cure) => Blocker.Cure,
         _ when before.Count > 0 => Blocker.Step,
         NextAction.Look => Blocker.Witness,
-        NextAction.PullNow pull when !ready.Exists(tool => Covers(tool.Tool!, pull.Cell.Stage)) => Blocker.Wrench,
+        NextAction.PullNow pull when !ready.Exists(tool => Covers(tool.Tool!, pull.Cell)) => Blocker.Wrench,
         _ => null,
     };
 
-    private static bool Covers(TorqueTool tool, Stage stage) =>
-        tool.IsInRange(stage.Value) && stage.Evidence switch
+    private static bool Covers(TorqueTool tool, Cell cell) =>
+        tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, null)) && cell.Stage.Evidence switch
         {
             Evidence.Setting => tool.Kind != ToolKind.Indicating,
             Evidence.Reading => tool.Kind != ToolKind.Click,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
@@ -12,7 +13,7 @@ public static class NextWords
         NextAction.Fit fit => $"Fit new {fit.Instance.Group.Hardware.Name}: {Name(now, fit.Instance, fit.Positions)}",
         NextAction.ByHand hand => $"Run down by hand: {Name(now, hand.Instance, hand.Positions)}",
         NextAction.PullNow { Cell: var cell } =>
-            $"Torque {now.Name(cell.Position)} to {cell.Stage.Value}{StageOf(cell.Instance.Group, cell.Stage)}",
+            $"Torque {now.Name(cell.Position)} to {cell.Stage.Value}{More(cell.Instance.Group)}{StageOf(cell.Instance.Group, cell.Stage)}",
         NextAction.TakeOff { Instance.Group.Temporary: true } off => $"Remove {Name(now, off.Instance, off.Positions)}",
         NextAction.TakeOff off => $"Back off {Name(now, off.Instance, off.Positions)}: {off.Why}",
         NextAction.Stopped stopped => $"{now.Name(stopped.Position)} is held: the lead decides",
@@ -27,6 +28,9 @@ public static class NextWords
         ArgumentNullException.ThrowIfNull(stage);
         return group.Stages.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", stage {stage.Number} of {group.Stages.Count}");
     }
+
+    private static string More(JointGroup group) => (group.RunDown == RunDown.Add ? " and its run-down torque" : "")
+        + (group.Adapter is { } adapter ? $" with the {adapter.Name}" : "");
 
     private static string Name(Circumstances now, GroupInstance instance, IReadOnlyList<JointPosition> positions) =>
         positions.Count == 1 ? now.Name(positions[0])

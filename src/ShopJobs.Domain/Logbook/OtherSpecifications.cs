@@ -44,7 +44,7 @@ public static class OtherSpecifications
     private static bool Passes(Pull pull, JointGroup theirs, int number, JointGroup ours)
     {
         var stage = ours.Stages[number - 1];
-        return stage.Permitted.Contains(pull.Value)
+        return stage.Permitted.Contains(pull.AtFastener)
             && theirs.Condition == ours.Condition
             && theirs.Hardware == ours.Hardware
             && theirs.Stages.Count == ours.Stages.Count

@@ -47,6 +47,11 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>The value that counts now.</summary>
     public EnteredTorque Value => Restated ?? Fact.Value;
 
+    /// <summary>The value that counts now at the fastener: through the adapter, without the run-down torque; the value itself where there is neither.</summary>
+    public EnteredTorque AtFastener => Fact is { RunDown: null, Spec.SettingRatio: null }
+        ? Value
+        : new EnteredTorque(Judging.AtFastener(Value.NewtonMetres, Fact.Spec, Fact.RunDown), TorqueUnit.NewtonMetre);
+
     /// <summary>What is wrong with it now, corrections included. A void is apart from this.</summary>
     public IReadOnlyList<HoldReason> Problems => Judging.ProblemsOf(this);
 

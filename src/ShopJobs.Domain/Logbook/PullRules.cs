@@ -21,6 +21,12 @@ public sealed record PullQuestion(
 
     public EnteredTorque Value { get; init; }
 
+    /// <summary>Run-down torque of the position; null where the instruction does not add it, or none is recorded.</summary>
+    public EnteredTorque? RunDown { get; init; }
+
+    /// <summary>The run-down torque that came with this report; one recorded earlier was judged then.</summary>
+    public EnteredTorque? RunDownGiven { get; init; }
+
     public ToolId ToolId { get; init; }
 
     /// <summary>The specification it is judged by.</summary>
@@ -64,6 +70,8 @@ public static class PullRules
         new(HoldReason.OutOfOrder, OutOfOrder),
         new(HoldReason.JamPairMissing, JamPairMissing),
         new(HoldReason.WrongCarCondition, q => !q.Stage!.Conditions.All(q.State.Is)),
+        new(HoldReason.ValueMissing, q => q.Instance.Group.RunDown == RunDown.Add && q.RunDown is null),
+        new(HoldReason.ValueOutside, q => q.RunDownGiven is { } given && q.Instance.Group.RunDownPermitted?.Contains(given) == false),
         .. ToolRules,
         new(HoldReason.EvidenceNotAllowed, q => !EvidenceAllowed(q)),
         new(HoldReason.SettingNotInstructed, q => ValueIs(q, HoldReason.SettingNotInstructed)),
@@ -92,7 +100,7 @@ public static class PullRules
     ];
 
     private static bool ValueIs(PullQuestion q, HoldReason reason) =>
-        Judging.ValueProblem(q.Kind, q.Value.NewtonMetres, q.Spec!) == reason;
+        Judging.ValueProblem(q.Kind, q.Value.NewtonMetres, q.Spec!, q.RunDown) == reason;
 
     private static bool LowerStageMissing(PullQuestion q) => Enumerable.Range(1, q.Stage!.Number - 1).Any(stage =>
         q.Instance.Positions.Any(position => !q.State.IsDone(q.State.Of(position), stage)));

@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 
@@ -18,9 +19,10 @@ public static class ToolChoice
     /// <summary>What a pull with this kind of tool is recorded as: a click tool confirms its setting, any other gives a reading.</summary>
     public static TorqueKind Evidence(this ToolKind kind) => kind == ToolKind.Click ? TorqueKind.SettingConfirmed : TorqueKind.Reading;
 
-    /// <summary>Why this tool cannot do a stage at its instructed torque; empty when it can.</summary>
+    /// <summary>Why this tool cannot do a stage at what it is to be set to; empty when it can.</summary>
+    /// <param name="runDown">Run-down torque of the position that is next, where it is added and known.</param>
     public static IReadOnlyList<HoldReason> Against(
-        this CarState state, Circumstances now, JobBook job, GroupInstance instance, Stage stage, ToolId tool)
+        this CarState state, Circumstances now, JobBook job, GroupInstance instance, Stage stage, ToolId tool, EnteredTorque? runDown = null)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(now);
@@ -30,7 +32,7 @@ public static class ToolChoice
         var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(position))
         {
             Stage = stage,
-            Value = stage.Value,
+            Value = instance.Group.SettingFor(stage, runDown),
             ToolId = tool,
             Kind = (now.Tool(tool).Tool?.Kind ?? ToolKind.Indicating).Evidence(),
         };

@@ -104,7 +104,7 @@ public static class ToolTraces
                 yield return (pull.Position, new TracedRecord(
                     entry.Number, entry.At, entry.Person, pull.Kind, value, pull.Stage, pull.Spec.Stages,
                     live is { Voided: false } ? TraceClass.Live : TraceClass.VoidedSince,
-                    delivered, Judge(tool, delivered, pull.Spec),
+                    delivered, Judge(tool, delivered, pull.Spec, pull.RunDown),
                     live is { IsGone: false } && Undecided(tool, id, book, pull.On, entry.At)));
                 break;
             case Settled settled when settled.Tool == id && (from is null || settled.On >= from):
@@ -116,7 +116,7 @@ public static class ToolTraces
                     yield return (position, new TracedRecord(
                         entry.Number, entry.At, entry.Person, settled.Kind, settled.Value, null, null,
                         stands ? TraceClass.Live : TraceClass.VoidedSince,
-                        truly, settledBook.Last is { } last ? Judge(tool, truly, last.Fact.Spec) : TrueTorque.Unknown,
+                        truly, settledBook.Last is { } last ? Judge(tool, truly, last.Fact.Spec, last.Fact.RunDown) : TrueTorque.Unknown,
                         stands && Undecided(tool, id, settledBook, settled.On, entry.At)));
                 }
 
@@ -133,9 +133,9 @@ public static class ToolTraces
             ? next.Fact.AsFound.TrueTorque(value.Value)
             : null;
 
-    private static TrueTorque Judge(ToolState tool, decimal? delivered, SpecificationInForce spec) =>
+    private static TrueTorque Judge(ToolState tool, decimal? delivered, SpecificationInForce spec, EnteredTorque? runDown) =>
         delivered is not { } value || tool.Tool is not { } known ? TrueTorque.Unknown
-            : new EnteredTorque(value, known.Unit).NewtonMetres is var truly && truly < spec.Minimum ? TrueTorque.Under
+            : Judging.AtFastener(new EnteredTorque(value, known.Unit).NewtonMetres, spec, runDown) is var truly && truly < spec.Minimum ? TrueTorque.Under
             : truly > spec.Maximum ? TrueTorque.Over
             : TrueTorque.Inside;
 

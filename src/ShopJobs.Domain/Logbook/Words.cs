@@ -34,6 +34,8 @@ public static class Words
         HoldReason.ReTorqueNotDue => "no re-torque is due on it",
         HoldReason.ToolInDoubt => "its tool is in doubt",
         HoldReason.OtherSpecification => "torqued to another job's specification",
+        HoldReason.ValueMissing => "the run-down torque was not recorded",
+        HoldReason.ValueOutside => "the run-down torque is not what the nut's maker permits",
         HoldReason.Held => "stopped by hand",
         _ => reason.ToString(),
     };

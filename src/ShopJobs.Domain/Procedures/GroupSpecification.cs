@@ -21,6 +21,8 @@ public static class GroupSpecification
             Jam = group.Jam?.JamTorque,
             JamToolDeviationPercent = group.Jam?.JamToolDeviationPercent,
             RunDown = group.RunDown,
+            RunDownTorque = group.RunDownPermitted is { } permitted ? new RunDownTorque(permitted.Minimum, permitted.Maximum) : null,
+            LimitedBy = group.LimitedBy,
             Risk = group.Risk,
         };
     }

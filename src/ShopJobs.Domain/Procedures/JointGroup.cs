@@ -90,9 +90,29 @@ public sealed record JointGroup(
     IReadOnlyList<Stage> Stages,
     Provenance Source)
 {
+    /// <summary>What sits between wrench and fastener; null where the wrench goes straight on.</summary>
+    public Adapter? Adapter { get; init; }
+
+    /// <summary>What the run-down torque may be, both ends inside; a loaded document has it wherever the run-down torque is added.</summary>
+    public TorqueRange? RunDownPermitted { get; init; }
+
+    /// <summary>The part that limits the torque where it is not the bolt, such as "the wheel bearing"; null where nothing is stated.</summary>
+    public string? LimitedBy { get; init; }
+
     /// <summary>The stage that brings the joint to torque.</summary>
     public Stage Final => Stages[^1];
 
     /// <summary>True when any stage of this group asks for a witness.</summary>
     public bool AsksWitness => Stages.Any(stage => stage.Witness);
+
+    /// <summary>
+    /// What is set on the wrench for a stage: its torque, with the run-down torque where the instruction leaves that out, through the
+    /// adapter. In the stage's unit, not rounded to a tool.
+    /// </summary>
+    public EnteredTorque SettingFor(Stage stage, EnteredTorque? runDown)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        var atFastener = runDown is { } measured ? RunDownTorque.ToSet(stage.Value, RunDown, measured) : stage.Value;
+        return Adapter?.Setting.SettingFor(atFastener) ?? atFastener;
+    }
 }

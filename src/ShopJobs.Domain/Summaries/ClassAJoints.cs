@@ -36,7 +36,7 @@ internal static class ClassAJoints
             return null;
         }
 
-        var figures = pulls.OrderBy(pull => pull.Value.NewtonMetres).Select(pull => pull.Value.ToString()).Distinct().ToList();
+        var figures = pulls.OrderBy(pull => pull.AtFastener.NewtonMetres).Select(pull => pull.AtFastener.ToString()).Distinct().ToList();
         return figures.Count <= MostFigures ? string.Join(", ", figures) : $"{figures[0]} to {figures[^1]}";
     }
 

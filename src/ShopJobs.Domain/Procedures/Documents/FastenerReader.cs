@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 using UnitsNet;
 
 namespace ShopJobs.Domain.Procedures.Documents;
@@ -8,6 +9,7 @@ internal sealed class FastenerReader(ProblemBook problems)
 {
     private const decimal SmallestLength = 0.01m;
     private const decimal LargestLength = 1000;
+    private const double ShortestLever = 1;
 
     private static readonly string[] SeatKinds = ["flat", "cone", "ball"];
     private static readonly string[] FlatKeys = ["kind", "head", "hole"];
@@ -163,6 +165,48 @@ internal sealed class FastenerReader(ProblemBook problems)
         group = jam.Id("group");
         var deviation = jam.Needed("tool-deviation") is { } percent ? Amounts.With(percent, problems, "%", 0, 50) : null;
         return torque is null || group is null || deviation is null ? null : new JamPair(torque.Value, group, deviation.Value);
+    }
+
+    /// <summary>What the run-down torque may be: asked where it is added, else not taken.</summary>
+    public TorqueRange? RunDownPermitted(MapReader map, RunDown? runDown)
+    {
+        if (runDown == RunDown.Add)
+        {
+            return map.Needed("run-down-permitted") is { } node ? Amounts.Range(node, problems) : null;
+        }
+
+        if (map.Has("run-down-permitted") && runDown is not null)
+        {
+            problems.Error(map.At("run-down-permitted"), "The run-down torque is not added here", "write “run-down: add”, or delete the line");
+        }
+
+        return null;
+    }
+
+    public Adapter? Adapter(MapReader map, Provenance? groupSource)
+    {
+        if (!map.Has("adapter") || MapReader.Of(map.At("adapter"), problems, ["name", "length", "wrench", "angle", "source"]) is not { } adapter)
+        {
+            return null;
+        }
+
+        var name = adapter.Text("name", 80);
+        var length = Length(adapter, "length");
+        var wrench = Length(adapter, "wrench");
+        var angle = adapter.Needed("angle") is { } at ? Amounts.With(at, problems, "deg", 0, 180) : null;
+        var source = SourceReader.Read(adapter, groupSource);
+        if (length is not { } reach || wrench is not { } lever || angle is not { } degrees || name is null || source is null)
+        {
+            return null;
+        }
+
+        if (lever.Millimeters + (reach.Millimeters * Math.Cos((double)degrees * Math.PI / 180)) < ShortestLever)
+        {
+            problems.Error(adapter.Map, "Wrench and adapter leave no lever", "measure both lengths and the angle again");
+            return null;
+        }
+
+        return new Adapter(name, new AdapterSetting(lever, reach, Angle.FromDegrees((double)degrees)), source);
     }
 
     private Length? Length(MapReader map, string key) =>

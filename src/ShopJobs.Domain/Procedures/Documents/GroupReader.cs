@@ -12,7 +12,7 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
     private static readonly string[] Keys =
     [
         "id", "name", "key", "thread", "class", "class-note", "seat", "condition", "risk", "hardware", "re-torque", "run-down",
-        "jam", "if-short", "redo", "temporary", "stages", "source",
+        "run-down-permitted", "adapter", "limited-by", "jam", "if-short", "redo", "temporary", "stages", "source",
     ];
 
     private const int MostStages = 20;
@@ -55,11 +55,14 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
         var hardware = fasteners.Hardware(map);
         var reTorque = fasteners.ReTorque(map);
         var runDown = map.Choice("run-down", Vocabulary.RunDown, RunDown.NotStated);
+        var runDownPermitted = fasteners.RunDownPermitted(map, runDown);
+        var limitedBy = map.TextIfAny("limited-by", 80);
         var jam = fasteners.Jam(map, out var jamGroup);
         var ifShort = map.Choice("if-short", Vocabulary.IfShort, IfShort.BackOff);
         var redo = map.Choice("redo", Vocabulary.Redo, RedoScope.Joint);
         var temporary = map.YesNo("temporary", false) ?? false;
         var source = Source(map, id);
+        var adapter = fasteners.Adapter(map, source);
         var stageNodes = map.Needed("stages") is null ? [] : map.List("stages");
         var drafts = stages.Read(stageNodes, kind, source);
         if (stageNodes.Count is 0 or > MostStages && map.At("stages") is ListNode list)
@@ -74,6 +77,11 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
             ? new JointGroup(
                 id ?? "", name ?? "", kind?.Key ?? "", thread!, strength, note, seat, condition!.Value, risk!.Value, hardware!, reTorque,
                 runDown!.Value, jam, ifShort!.Value, redo!.Value, temporary, [.. drafts.Select(stage => stage.Stage!)], source!)
+            {
+                Adapter = adapter,
+                RunDownPermitted = runDownPermitted,
+                LimitedBy = limitedBy,
+            }
             : null;
         Judge(map, group, clean: problems.Errors == before);
         return new GroupDraft(map, id, kind, temporary, stageNodes.Count, jamGroup, group);

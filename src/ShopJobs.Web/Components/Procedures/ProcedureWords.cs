@@ -40,6 +40,27 @@ public static class ProcedureWords
         _ => FormattableString.Invariant($"between {rule.AfterKm} and {rule.BeforeKm} km, within {rule.WithinDays} days"),
     };
 
+    /// <summary>An adapter with its lengths, and where the hand has to be.</summary>
+    public static string Words(this Adapter adapter)
+    {
+        ArgumentNullException.ThrowIfNull(adapter);
+        var (setting, angle) = (adapter.Setting, adapter.Setting.Angle.Degrees);
+        var direction = angle switch { 0 => "straight out", 90 => "at 90 degrees, where it changes nothing", _ => FormattableString.Invariant($"at {angle:0.#} degrees") };
+        return FormattableString.Invariant($"{adapter.Name}, {setting.Adapter.Millimeters:0.#} mm {direction}, on a wrench of {setting.Wrench.Millimeters:0.#} mm with the hand at its mark");
+    }
+
+    /// <summary>What the instruction says of the run-down torque.</summary>
+    public static string RunDownWords(this JointGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        return group.RunDown switch
+        {
+            RunDown.Add => $"its run-down torque is read and added, {group.RunDownPermitted} permitted",
+            RunDown.Includes => "its run-down torque is in the stated torque",
+            _ => "not stated",
+        };
+    }
+
     /// <summary>What a step waits for.</summary>
     public static string Words(this WaitsFor wait, Procedure procedure)
     {

@@ -31,6 +31,15 @@ public sealed partial class ReTorqueJoint
 
     private JointPosition? Next => Due.Due is [var first, ..] ? first : null;
 
+    /// <summary>What the tool is set to: through the adapter, with the run-down torque that was recorded at the final pull.</summary>
+    private EnteredTorque ToSet => Due.Instance.Group.SettingFor(Due.Instance.Group.Final, RunDown);
+
+    private EnteredTorque? RunDown => Due.Instance.Group.RunDown == Domain.Fasteners.RunDown.Add && Next is { } next ? Reading.State.Of(next).RunDownOf() : null;
+
+    private string Setting => ToSet == Due.Instance.Group.Final.Value
+        ? Due.Instance.Group.Final.Value.ToString()
+        : FormattableString.Invariant($"{ToSet.Value:0.0} {ToSet.Unit.Symbol()} on the tool for {Due.Instance.Group.Final.Value}{(RunDown is { } added ? $" and {added} run-down" : "")}{(Due.Instance.Group.Adapter is { } adapter ? $" with the {adapter.Name}" : "")}");
+
     private TorqueTool? Tool => tools.Find(candidate => candidate.Id == tool);
 
     private bool IsClick => Tool?.Kind == ToolKind.Click;
@@ -39,7 +48,7 @@ public sealed partial class ReTorqueJoint
     [
         .. Reading.Tools.Values.Where(candidate => candidate.OutOfUseBy == 0 && candidate.IsCalibratedOn(Reading.Now.Today))
             .Select(candidate => candidate.Tool).OfType<TorqueTool>()
-            .Where(candidate => candidate.IsInRange(Due.Instance.Group.Final.Value))
+            .Where(candidate => candidate.IsInRange(ToSet))
             .OrderBy(candidate => candidate.Name, StringComparer.OrdinalIgnoreCase),
     ];
 

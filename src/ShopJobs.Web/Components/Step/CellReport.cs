@@ -62,6 +62,9 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
 
     public Guid? Tool { get; init; }
 
+    /// <summary>Run-down torque read on the way down, in N·m, where one is added and none was recorded yet.</summary>
+    public string? RunDown { get; init; }
+
     public IReadOnlyList<Guid>? Helpers { get; init; }
 
     /// <summary>Lot of new hardware, where it was read off the bag.</summary>
@@ -133,8 +136,19 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
             return (null, "the value is digits only, its unit stands beside the field");
         }
 
+        EnteredTorque? runDown = null;
+        if (RunDown is not null)
+        {
+            if (!EnteredTorque.TryParse(RunDown, TorqueUnit.NewtonMetre, out var turned, out var wrong))
+            {
+                return (null, wrong);
+            }
+
+            runDown = turned;
+        }
+
         return EnteredTorque.TryParse(Value, unit, out var value, out var problem)
-            ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, value, new ToolId(tool), WithMe()), null)
+            ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, value, new ToolId(tool), WithMe()) { RunDown = runDown }, null)
             : (null, problem);
     }
 

@@ -7,7 +7,8 @@ using ShopJobs.Domain.Tools;
 namespace ShopJobs.Web.Components.Step;
 
 /// <summary>What the keypad's script needs to know of the cell that is next.</summary>
-public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool)
+/// <param name="Typed">Run-down torque typed for this cell and not recorded yet.</param>
+public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDownTyped? Typed = null)
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
@@ -22,7 +23,10 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool)
     /// <summary>A setting is kept for this person, stage, joint and tool, and asked anew after the joint was opened.</summary>
     public string SettingKey => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Scene.Here.Person.Value}/{Scene.Car.Id.Value}/{Scene.Job.Id.Value}/{Cell.Instance.Group.Id}/{Cell.Position.Place}/{Cell.Cycle}/{Cell.Stage.Number}/{Tool.Id.Value}");
+        $"{Scene.Here.Person.Value}/{Scene.Car.Id.Value}/{Scene.Job.Id.Value}/{Cell.Instance.Group.Id}/{Cell.Position.Place}/{(Adds ? $"{Cell.Position.Number}/" : "")}{Cell.Cycle}/{Cell.Stage.Number}/{Tool.Id.Value}");
+
+    // Each self-locking nut has its own run-down torque, and so its own setting.
+    private bool Adds => Cell.Instance.Group.RunDown == RunDown.Add;
 
     /// <summary>A tool has one setting at a time: what was typed for another stage is forgotten with it.</summary>
     public string ToolKey => string.Create(CultureInfo.InvariantCulture, $"{Scene.Here.Person.Value}/{Tool.Id.Value}");
@@ -42,6 +46,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool)
         Kind = Tool.Tool.Kind.Evidence(),
         Unit = Tool.Tool.Unit,
         Tool = Tool.Id.Value,
+        RunDown = Recorded is null && Typed is { Value: var typed } ? typed.NewtonMetres.ToString(CultureInfo.InvariantCulture) : null,
     }.ToJson();
 
     /// <summary>Which numbers are asked for again, as JSON.</summary>
@@ -49,7 +54,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool)
     {
         get
         {
-            var guard = TypingGuard.For(Cell.Stage.Value, Tool.Tool.Unit);
+            var guard = TypingGuard.For(Exact, Tool.Tool.Unit);
             return JsonSerializer.Serialize(
                 new
                 {
@@ -59,25 +64,38 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool)
                     most = guard.Most,
                     near = TypingGuard.Near,
                     alike = guard.Alike.Select(other => new { value = Math.Round(other.Value, 1), unit = other.Unit.Symbol() }),
-                    instructed = Cell.Stage.Value.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(),
+                    instructed = Exact.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(),
                     half = Tool.Tool.Graduation / 2,
                 },
                 Json);
         }
     }
 
-    /// <summary>What to set or to pull to, in the tool's own unit; in another unit than the instruction's it is rounded to the tool's graduation.</summary>
+    /// <summary>The run-down torque that belongs to this cell: recorded before, or typed now.</summary>
+    public EnteredTorque? RunDownTorque => Adds ? Recorded ?? Typed?.Value : null;
+
+    /// <summary>True while the run-down torque is added and not known: then there is no number to set yet.</summary>
+    public bool WaitsForRunDown => Adds && RunDownTorque is null;
+
+    private EnteredTorque? Recorded => Scene.State.Of(Cell.Position).RunDownOf();
+
+    private EnteredTorque Exact => Cell.Instance.Group.SettingFor(Cell.Stage, RunDownTorque);
+
+    /// <summary>
+    /// What to set or to pull to, in the tool's own unit; where that is not the instruction's own number, it is rounded to the
+    /// tool's graduation.
+    /// </summary>
     public EnteredTorque ToSet
     {
         get
         {
             var unit = Tool.Tool.Unit;
-            if (Cell.Stage.Value.Unit == unit)
+            if (Exact == Cell.Stage.Value && Exact.Unit == unit)
             {
                 return Cell.Stage.Value;
             }
 
-            var exact = Cell.Stage.Value.NewtonMetres / unit.NewtonMetresPerUnit();
+            var exact = Exact.NewtonMetres / unit.NewtonMetresPerUnit();
             return new EnteredTorque(Math.Round(exact / Tool.Tool.Graduation) * Tool.Tool.Graduation, unit);
         }
     }

@@ -23,6 +23,7 @@ public sealed partial class StepPage(
     private DeskAnswer? answer;
     private LastEntry? last;
     private ToolId? chosen;
+    private RunDownTyped? runDown;
     private IDisposable? listening;
     private string? shownFor;
     private bool loaded;
@@ -41,6 +42,10 @@ public sealed partial class StepPage(
     [SupplyParameterFromQuery(Name = "tool")]
     public string? ToolInHand { get; set; }
 
+    /// <summary>A run-down torque that was read and is recorded with the next pull.</summary>
+    [SupplyParameterFromQuery(Name = "run-down")]
+    public string? RunDownRead { get; set; }
+
     private ToolOffer? Tool => scene is { Next: NextAction.PullNow { Cell: var cell } }
         ? ToolOffer.Pick(offers, chosen, scene.State, scene.Job.Id, cell, scene.Here.Person)
         : null;
@@ -57,6 +62,7 @@ public sealed partial class StepPage(
         shownFor = $"{Car}/{Job}/{Step}";
         draft = new StepAnswersDraft();
         chosen = Guid.TryParse(ToolInHand, out var tool) ? new ToolId(tool) : null;
+        runDown = RunDownTyped.Read(RunDownRead);
         listening ??= notices.Subscribe(Heard);
         await ReadAsync();
     }
@@ -86,7 +92,7 @@ public sealed partial class StepPage(
     {
         scene = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step);
         offers = scene is { Next: NextAction.PullNow { Cell: var cell } }
-            ? ToolOffer.For(scene.Reading, scene.Job, cell.Instance, cell.Stage)
+            ? ToolOffer.For(scene.Reading, scene.Job, cell, runDown?.IsFor(cell) == true ? runDown.Value : null)
             : [];
         last = scene is null ? null : LastEntry.Of(scene);
         others = scene is null ? [] : await desk.OthersAsync(scene.Here.Person);
@@ -97,6 +103,13 @@ public sealed partial class StepPage(
     {
         chosen = tool;
         await script.InvokeVoidAsync("shopStep.note", "tool", tool.Value.ToString());
+    }
+
+    private async Task TakeRunDown(RunDownTyped read)
+    {
+        runDown = read;
+        await script.InvokeVoidAsync("shopStep.note", "run-down", read.Text);
+        await ReadAsync();
     }
 
     private Task SignAsync() => OnceAsync(async () =>

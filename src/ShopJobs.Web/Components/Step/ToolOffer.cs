@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
@@ -21,15 +22,18 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
     /// <summary>Last day of its calibration.</summary>
     public string DueWords => Due is { } due ? FormattableString.Invariant($"calibrated to {due:yyyy-MM-dd}") : "no calibration";
 
-    /// <summary>Every tool for a stage: those that can do it first, by name.</summary>
-    public static IReadOnlyList<ToolOffer> For(CarReading reading, JobBook job, GroupInstance instance, Stage stage)
+    /// <summary>Every tool for a cell: those that can do it first, by name.</summary>
+    /// <param name="runDown">Run-down torque typed for it and not recorded yet.</param>
+    public static IReadOnlyList<ToolOffer> For(CarReading reading, JobBook job, Cell cell, EnteredTorque? runDown = null)
     {
         ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(cell);
+        var added = reading.State.Of(cell.Position).RunDownOf() ?? runDown;
         return
         [
             .. from tool in reading.Tools
                where tool.Value.Tool is not null
-               let against = reading.State.Against(reading.Now, job, instance, stage, tool.Key)
+               let against = reading.State.Against(reading.Now, job, cell.Instance, cell.Stage, tool.Key, added)
                orderby against.Count > 0, tool.Value.Tool!.Name
                select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against),
         ];

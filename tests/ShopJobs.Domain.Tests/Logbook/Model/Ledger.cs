@@ -77,7 +77,7 @@ internal sealed partial class Ledger(
         return [.. problems.Concat(Enumerable.Range(0, restated.Count).Where(i => i > ground).SelectMany(ValueProblem)).Distinct()];
 
         IEnumerable<HoldReason> ValueProblem(int index) => ProblemOfValue(
-            Fact(pull).Kind, ((Corrected)restated[index].Entry).Restated!.Value.NewtonMetres, GroupOf(pull).Rules, Fact(pull).Stage, Tool(Fact(pull).Tool, pull.At));
+            Fact(pull).Kind, ((Corrected)restated[index].Entry).Restated!.Value.NewtonMetres, pull.RunDown, GroupOf(pull).Rules, Fact(pull).Stage, Tool(Fact(pull).Tool, pull.At));
     }
 
     /// <summary>Decided <em>use as is</em>, and not corrected since.</summary>

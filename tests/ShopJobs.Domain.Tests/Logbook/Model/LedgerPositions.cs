@@ -192,6 +192,8 @@ internal sealed partial class Ledger
             || ours.Stages[stage - 1].Visits.Count(v => v == position.Number) != theirs.Stages[stage - 1].Visits.Count(v => v == position.Number)
         select pull;
 
-    private decimal LastValue(Line pull) =>
-        (CorrectionsOf(pull.Number).Select(line => ((Corrected)line.Entry).Restated).LastOrDefault(value => value is not null) ?? Fact(pull).Value).NewtonMetres;
+    private decimal LastValue(Line pull) => AtFastener(
+        (CorrectionsOf(pull.Number).Select(line => ((Corrected)line.Entry).Restated).LastOrDefault(value => value is not null) ?? Fact(pull).Value).NewtonMetres,
+        pull.RunDown,
+        GroupOf(pull).Rules);
 }

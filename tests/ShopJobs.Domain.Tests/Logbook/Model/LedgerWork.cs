@@ -42,10 +42,20 @@ internal sealed partial class Ledger
             (HoldReason.OutOfOrder, !group.Rules.Temporary && !done && !held && NextVisit(group, stage) != pull.Visit),
             (HoldReason.JamPairMissing, group.Rules.Jam is { } jam && job.Group(jam.Group, group.Place) is { } pair && !IsAtTorque(pair.Joint.At(position.Number))),
             (HoldReason.WrongCarCondition, !stage.Conditions.All(IsDeclared)),
+            (HoldReason.ValueMissing, group.Rules.RunDown == RunDown.Add && RunDownOf(pull) is null),
+            (HoldReason.ValueOutside, pull.RunDown is { } turned && group.Rules.RunDownPermitted is { } permitted
+                && (turned.NewtonMetres < permitted.Minimum.NewtonMetres || turned.NewtonMetres > permitted.Maximum.NewtonMetres)),
             .. ToolProblems(pull.Tool, pull.Value, pull.Kind, stage.Evidence, day),
-            .. ValueProblemsOf(pull.Kind, pull.Value, group.Rules, pull.Stage, pull.Tool),
+            .. ValueProblemsOf(pull.Kind, pull.Value, RunDownOf(pull), group.Rules, pull.Stage, pull.Tool),
         ]);
     }
+
+    /// <summary>The run-down torque given with a pull, else with the newest one before it that is not void.</summary>
+    private EnteredTorque? RunDownOf(RecordTorque pull) =>
+        jobs[pull.Job].Group(pull.Group, pull.Position.Place)!.Rules.RunDown != RunDown.Add ? null : pull.RunDown ?? RunDownOn(pull.Position);
+
+    private EnteredTorque? RunDownOn(JointPosition position) =>
+        PullsOn(position).LastOrDefault(pull => pull.RunDown is not null && !IsVoid(pull.Number))?.RunDown;
 
     private IReadOnlyList<HoldReason> ProblemsOfSettling(RecordSettled settled, JointPosition position, DateOnly day)
     {
@@ -57,14 +67,16 @@ internal sealed partial class Ledger
             (HoldReason.PositionHeld, HoldsOn(position).Count > 0),
             (HoldReason.WrongCarCondition, !group.Stages[^1].Conditions.All(IsDeclared)),
             .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group.Stages[^1].Evidence, day),
-            .. ValueProblemsOf(settled.Kind, settled.Value, group, group.Stages.Count, settled.Tool),
+            .. ValueProblemsOf(settled.Kind, settled.Value, group.RunDown == RunDown.Add ? RunDownOn(position) : null, group, group.Stages.Count, settled.Tool),
         ]);
     }
 
     /// <summary>Both ends inside, in decimal N·m; a confirmed setting is the instructed one within half a graduation and what a jam pair holds.</summary>
-    private static IReadOnlyList<HoldReason> ProblemOfValue(TorqueKind kind, decimal value, JointGroup group, int stage, ToolHistory tool)
+    private static IReadOnlyList<HoldReason> ProblemOfValue(TorqueKind kind, decimal onTool, EnteredTorque? runDown, JointGroup group, int stage, ToolHistory tool)
     {
         var rules = group.Stages[stage - 1];
+        var added = runDown?.NewtonMetres ?? 0;
+        var value = AtFastener(onTool, runDown, group);
         if (value > rules.Permitted.Maximum.NewtonMetres)
         {
             return [HoldReason.OverRange];
@@ -77,15 +89,23 @@ internal sealed partial class Ledger
 
         var half = (tool.Entered?.Graduation ?? 0) / 2;
         var jamHolds = group.Jam is { } jam ? jam.JamTorque.NewtonMetres * (1 - (jam.JamToolDeviationPercent / 100)) / 1.04m : decimal.MaxValue;
-        var instructed = rules.Value.NewtonMetres;
-        return value >= rules.Permitted.Minimum.NewtonMetres && value <= jamHolds && value >= instructed - half && value <= instructed + half
+        var instructed = rules.Value.NewtonMetres + added;
+        var setting = group.Adapter is null ? instructed : instructed * (decimal)group.Adapter.Setting.Wrench.Millimeters / Lever(group.Adapter);
+        return value >= rules.Permitted.Minimum.NewtonMetres && value <= jamHolds && onTool >= setting - half && onTool <= setting + half
             ? []
             : [HoldReason.SettingNotInstructed];
     }
 
-    private IEnumerable<(HoldReason, bool)> ValueProblemsOf(TorqueKind kind, EnteredTorque value, JointGroup group, int stage, ToolId tool)
+    private static decimal AtFastener(decimal onTool, EnteredTorque? runDown, JointGroup group) =>
+        Math.Max(0, (group.Adapter is null ? onTool : Math.Round(onTool * Lever(group.Adapter) / (decimal)group.Adapter.Setting.Wrench.Millimeters, 3)) - (runDown?.NewtonMetres ?? 0));
+
+    // The adapters of the test shop go straight out: wrench and adapter make one lever.
+    private static decimal Lever(Adapter adapter) =>
+        (decimal)adapter.Setting.Wrench.Millimeters + (decimal)adapter.Setting.Adapter.Millimeters;
+
+    private IEnumerable<(HoldReason, bool)> ValueProblemsOf(TorqueKind kind, EnteredTorque value, EnteredTorque? runDown, JointGroup group, int stage, ToolId tool)
     {
-        var found = ProblemOfValue(kind, value.NewtonMetres, group, stage, Tool(tool));
+        var found = ProblemOfValue(kind, value.NewtonMetres, runDown, group, stage, Tool(tool));
         return ValueProblems.Select(problem => (problem, found.Contains(problem)));
     }
 

@@ -17,7 +17,7 @@ internal sealed partial class Ledger
         (ResultRecorded, RecordResult result) => line with { Undoes = OpeningOf([], HangsOn(result)).Undoes },
         (Opened, RecordResult result) => line with { Opens = OpeningOf([], HangsOn(result)).Opens },
         (HandTightened fact, HandTighten hand) => line with { Problems = ProblemsOfHand(hand, fact.Positions[0]) },
-        (TorqueRecorded, RecordTorque pull) => line with { Problems = ProblemsOfPull(pull, line.Day), Rests = RestsOfPull(pull) },
+        (TorqueRecorded, RecordTorque pull) => line with { Problems = ProblemsOfPull(pull, line.Day), Rests = RestsOfPull(pull), RunDown = RunDownOf(pull) },
         (Settled fact, RecordSettled settled) => line with { Problems = ProblemsOfSettling(settled, fact.Positions[0], line.Day) },
         (Witnessed, Witness witness) => line with { About = SeenNow(witness) },
         (Decided fact, DecideHold) => line with { About = AboutNow(fact.Position), Doubts = [.. DoubtsOn(fact.Position).Distinct()] },
@@ -55,7 +55,8 @@ internal sealed partial class Ledger
                 ?? (command is RecordResult ? null : Differ("undoes", fact.Undid.Select(one => one.ToString()), line.Undoes)),
             (ResultRecorded fact, _) => Differ("undoes", fact.Undid.Select(one => one.ToString()), line.Undoes),
             (HandTightened fact, _) => Differ("problems", fact.Problems, line.Problems),
-            (TorqueRecorded fact, _) => Differ("problems", fact.Problems, line.Problems) ?? Differ("rests", fact.RestsOn, line.Rests),
+            (TorqueRecorded fact, _) => Differ("problems", fact.Problems, line.Problems) ?? Differ("rests", fact.RestsOn, line.Rests)
+                ?? Differ("run-down", [fact.RunDown], [line.RunDown]),
             (Settled fact, _) => Differ("problems", fact.Problems, line.Problems),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),

@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 
@@ -32,6 +33,9 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
 
     /// <summary>Lines that a pull or a sign-off rests on.</summary>
     public IReadOnlyList<long> Rests { get; init; } = [];
+
+    /// <summary>Run-down torque that belongs to a pull, where its group adds one.</summary>
+    public EnteredTorque? RunDown { get; init; }
 
     /// <summary>Pulls that a witness saw; lines that a decision is about.</summary>
     public IReadOnlyList<long> About { get; init; } = [];

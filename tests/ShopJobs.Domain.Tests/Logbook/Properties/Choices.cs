@@ -79,10 +79,10 @@ internal static class Choices
     {
         0 => (TestProcedures.Wheels(1, 2), [TestRegister.Left]),
         1 => (TestProcedures.Studs(1, 2), [TestRegister.Left]),
-        2 => (TestProcedures.Strut(), [TestRegister.Left]),
+        2 => (TestProcedures.StrutWithCrowfoot(), [TestRegister.Left]),
         3 => (TestProcedures.Brake(), [TestRegister.Front]),
         OtherWheels => (TestProcedures.OtherWheels(1, 2), [TestRegister.Left]),
-        5 => (TestProcedures.Link(), [TestRegister.Front]),
+        5 => (TestProcedures.LinkWithRunDown(), [TestRegister.Front]),
         _ => (TestProcedures.Wheels(2, 1), [TestRegister.Left, TestRegister.Right]),
     };
 
@@ -129,7 +129,8 @@ internal static class Choices
         var target = pull is null ? (car.Book.FindLast(line => line.Entry is TorqueRecorded)?.Entry as TorqueRecorded)?.Position : pull.Position;
         var group = target is { } at ? Opening.GroupOn(car.State, car.As(TestPerson.Lee), at)?.Group : null;
         var stage = group?.Stages[Math.Min(group.Stages.Count, pull?.Stage ?? 1 + (move.C % 2)) - 1] ?? TestProcedures.Stage(1, 50, 40, 60, [1]);
-        return CarAtWork.NewtonMetres((move.B / 3 % 9) switch
+        var runDown = pull?.RunDown ?? (target is { } on ? car.State.Of(on).RunDownOf() : null);
+        var atFastener = (move.B / 3 % 9) switch
         {
             0 => stage.Permitted.Minimum.Value,
             1 => stage.Permitted.Maximum.Value,
@@ -140,8 +141,19 @@ internal static class Choices
             6 => stage.Value.Value + 0.5m,
             7 => stage.Value.Value - 0.51m,
             _ => stage.Value.Value,
-        });
+        };
+        return OnTool(group, CarAtWork.NewtonMetres(atFastener), runDown);
     }
+
+    /// <summary>What stands on the tool for a torque at the fastener.</summary>
+    public static EnteredTorque OnTool(JointGroup? group, EnteredTorque atFastener, EnteredTorque? runDown) =>
+        group?.SettingFor(TestProcedures.Stage(1, atFastener.Value, 0, 1000, [1]), runDown) ?? atFastener;
+
+    /// <summary>A run-down torque, where the group adds one and none stands on the position yet.</summary>
+    public static EnteredTorque? TurnedDown(CarAtWork car, JointGroup group, JointPosition position, int number) =>
+        group.RunDown == RunDown.Add && (car.State.Of(position).RunDownOf() is null || number % 5 == 0)
+            ? CarAtWork.NewtonMetres((number % 4) switch { 0 => 2, 1 => 10, _ => 4.5m })
+            : null;
 
     private static RecordTorque? Pull(CarAtWork car, Move move)
     {
@@ -154,8 +166,11 @@ internal static class Choices
         var visit = move.C % stage.Visits.Count;
         var position = group.Joint.At(stage.Visits[visit]);
         var tool = Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
+        var runDown = TurnedDown(car, group.Group, position, move.C);
+        var value = OnTool(group.Group, stage.Value, runDown ?? car.State.Of(position).RunDownOf());
         return new RecordTorque(
-            job.Id, group.Group.Id, position, car.State.Of(position).Cycle, stage.Number, visit, tool.Item2, stage.Value, tool.Item1, []);
+            job.Id, group.Group.Id, position, car.State.Of(position).Cycle, stage.Number, visit, tool.Item2, value, tool.Item1, [])
+        { RunDown = runDown };
     }
 
     private static Correct Correction(CarAtWork car, Move move) => new(
@@ -189,8 +204,9 @@ internal static class Choices
 
         var stage = group.Group.Final;
         var tool = move.B % 4 == 0 ? (Tools[move.C % Tools.Count], TorqueKind.Reading) : Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
-        var value = move.C % 3 == 0 ? Value(car, move) : stage.Value;
-        return new RecordSettled(job.Id, group.Group.Id, Some(group, move.B), false, null, tool.Item2, value, tool.Item1);
+        var positions = Some(group, move.B);
+        var value = move.C % 3 == 0 ? Value(car, move) : OnTool(group.Group, stage.Value, car.State.Of(positions[0]).RunDownOf());
+        return new RecordSettled(job.Id, group.Group.Id, positions, false, null, tool.Item2, value, tool.Item1);
     }
 
     private static Command Nonsense(CarAtWork car, Move move)

@@ -53,9 +53,12 @@ internal static class Guide
         }
 
         var tool = GoodTool(car, cell.Stage.Evidence, move.C % 3 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
+        var runDown = Choices.TurnedDown(car, cell.Instance.Group, cell.Position, move.C);
+        var value = Choices.OnTool(cell.Instance.Group, cell.Stage.Value, runDown ?? car.State.Of(cell.Position).RunDownOf());
         return new RecordTorque(
-            job.Id, cell.Instance.Group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, tool.Item2, cell.Stage.Value, tool.Item1,
-            move.A % 9 == 0 ? [Theo.Id] : []);
+            job.Id, cell.Instance.Group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, tool.Item2, value, tool.Item1,
+            move.A % 9 == 0 ? [Theo.Id] : [])
+        { RunDown = runDown };
     }
 
     private static (TestPerson, Command) Sign(CarAtWork car, JobBook job, StepInstance step, TestPerson worker)

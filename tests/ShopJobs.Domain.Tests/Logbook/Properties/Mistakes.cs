@@ -11,6 +11,10 @@ internal static class Mistakes
     /// <summary>The same command with something wrong about it.</summary>
     public static Command Spoilt(CarAtWork car, Command command, Move move) => command switch
     {
+        RecordTorque { RunDown: not null } pull when move.A % 3 == 0 => pull with
+        {
+            RunDown = (move.B % 4) switch { 0 => null, 1 => CarAtWork.NewtonMetres(1.9m), 2 => CarAtWork.NewtonMetres(10.1m), _ => CarAtWork.NewtonMetres(8) },
+        },
         RecordTorque pull => (move.A % 12) switch
         {
             0 or 1 or 2 or 3 => pull with { Value = Choices.Value(car, move, pull) },
@@ -44,12 +48,17 @@ internal static class Mistakes
     };
 
     /// <summary>The pull as it reads when it ends a little short.</summary>
-    public static RecordTorque Short(CarAtWork car, RecordTorque pull) => pull with
+    public static RecordTorque Short(CarAtWork car, RecordTorque pull)
     {
-        Kind = TorqueKind.Reading,
-        Tool = TestTools.Dial,
-        Value = CarAtWork.NewtonMetres(car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!.Group.Stages[pull.Stage - 1].Permitted.Minimum.Value - 1),
-    };
+        var group = car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!.Group;
+        var little = CarAtWork.NewtonMetres(group.Stages[pull.Stage - 1].Permitted.Minimum.Value - 1);
+        return pull with
+        {
+            Kind = TorqueKind.Reading,
+            Tool = TestTools.Dial,
+            Value = Choices.OnTool(group, little, pull.RunDown ?? car.State.Of(pull.Position).RunDownOf()),
+        };
+    }
 
     // The step that is done by opening these.
     private static StepInstance? Opener(CarAtWork car, JobId job, OpenPositions open) =>
@@ -60,7 +69,7 @@ internal static class Mistakes
         open.Positions.Select(position => car.State.Of(position).Last).FirstOrDefault(pull => pull is not null) is { Fact: var fact }
             ? new RecordTorque(
                 fact.Job, fact.Group, fact.Position, car.State.Of(fact.Position).Cycle, fact.Stage, fact.Visit, fact.Kind,
-                CarAtWork.NewtonMetres(fact.Spec.Instructed), fact.Tool, [])
+                fact.Value, fact.Tool, [])
             : null;
 
     private static RecordTorque Reordered(CarAtWork car, RecordTorque pull, Move move)

@@ -1,5 +1,7 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
+using UnitsNet;
 
 namespace ShopJobs.Domain.Tests.Logbook.Workshop;
 
@@ -97,6 +99,37 @@ internal static class TestProcedures
             Step("by-hand", waitsFor: []) with { Places = [TestRegister.Front], Work = [new StepWork("link", [])] },
             Step("torque", "by-hand") with { Places = [TestRegister.Front], Work = [new StepWork("link", [1])] },
         ]);
+
+    /// <summary>The strut with its clamp pulled through a crowfoot of 20 mm on a wrench of 300 mm.</summary>
+    public static Procedure StrutWithCrowfoot()
+    {
+        var strut = Strut();
+        return strut with { Groups = [strut.Groups[0], strut.Groups[1] with { Adapter = Crowfoot(300, 20) }] };
+    }
+
+    /// <summary>The bar link with a self-locking nut: its run-down torque is added, in two stages, and it is re-torqued.</summary>
+    public static Procedure LinkWithRunDown()
+    {
+        var link = Link();
+        return link with
+        {
+            Groups =
+            [
+                link.Groups[0] with
+                {
+                    RunDown = RunDown.Add,
+                    RunDownPermitted = new TorqueRange(NewtonMetres(2), NewtonMetres(10)),
+                    IfShort = IfShort.Continue,
+                    ReTorque = new ReTorque(false, 50, 100, 14),
+                    Stages = [Stage(1, 42, 41, 50, [1]), Stage(2, 60, 55, 65, [1])],
+                },
+            ],
+            Steps = [link.Steps[0], link.Steps[1] with { Work = [new StepWork("link", [1, 2])] }],
+        };
+    }
+
+    public static Adapter Crowfoot(double wrench, double length, double angle = 0) => new(
+        "crowfoot", new AdapterSetting(Length.FromMillimeters(wrench), Length.FromMillimeters(length), Angle.FromDegrees(angle)), Source);
 
     /// <summary>The same wheel nuts for another wheel: tighter, and with another nut.</summary>
     public static Procedure OtherWheels(params int[] star)
