@@ -50,11 +50,7 @@ public class FlywheelAndClutchTests
         Assert.Equal([HoldReason.ToolOutOfRange], job.PullNext(Flywheel, W3).Problems);
 
         var other = new SeedJob("P7-flywheel-clutch.yaml", Line);
-        foreach (var step in other.Placed.Steps.TakeWhile(step => step.Step.Id != "cover"))
-        {
-            other.Finish(step.Id, W3, W5, W7);
-        }
-
+        other.FinishUpTo("cover", W3, W5, W7);
         other.Car.ByHand(Tess, other.Id, "cover", other.At("clutch.cover", Line));
         Assert.Equal([HoldReason.ToolOutOfRange], other.PullNext($"cover@{Line}", W5).Problems);
     }
@@ -63,7 +59,7 @@ public class FlywheelAndClutchTests
     public void The_flange_is_refused_above_its_run_out()
     {
         Before("flange");
-        Assert.Equal([HoldReason.ValueOutside], job.Car.Refused(Tess, job.ToSign($"flange@{Line}", ("run-out", 0.06m))));
+        Assert.Equal([HoldReason.ValueOutside], job.Refusals($"flange@{Line}", ("run-out", 0.06m)));
         job.Sign($"flange@{Line}", ("run-out", 0.05m));
     }
 
@@ -72,17 +68,11 @@ public class FlywheelAndClutchTests
     {
         Before("cover");
         job.Work($"cover@{Line}", W3);
-        Assert.Equal([HoldReason.NotWitnessed], job.Car.Refused(Tess, job.ToSign($"cover@{Line}")));
-        Assert.Contains(HoldReason.StepBefore, job.Car.Refused(Tess, job.ToSign($"gearbox-in@{Line}")));
+        Assert.Equal([HoldReason.NotWitnessed], job.Refusals($"cover@{Line}"));
+        Assert.Contains(HoldReason.StepBefore, job.Refusals($"gearbox-in@{Line}"));
     }
 
     private static string Flywheel => $"flywheel@{Line}";
 
-    private void Before(string step)
-    {
-        foreach (var earlier in job.Placed.Steps.TakeWhile(earlier => earlier.Step.Id != step))
-        {
-            job.Finish(earlier.Id, W3, W5, W7);
-        }
-    }
+    private void Before(string step) => job.FinishUpTo(step, W3, W5, W7);
 }

@@ -102,6 +102,52 @@ public class SeedTests
         Assert.Equal(new ReTorque(false, 50, 100, 30), nuts.ReTorque);
     }
 
+    // Least, nominal and greatest clamp load in kN of the shop's own sheet, rounded to 1 kN: computed by hand from the long form with
+    // flat seats, friction 0.18, 0.14 and 0.10 and a tool of 4 %. The sheet does not say which bearing faces it took, so 1 kN is
+    // left for them.
+    [Theory]
+    [InlineData("P1-front-struts.yaml", "top-nuts", 12, 16, 22)]
+    [InlineData("P1-front-struts.yaml", "knuckle-clamp", 50, 66, 92)]
+    [InlineData("P2-front-bar.yaml", "saddles", 18, 24, 33)]
+    [InlineData("P2-front-bar.yaml", "link-lower", 24, 32, 44)]
+    [InlineData("P4-brakes.yaml", "carrier", 39, 50, 70)]
+    [InlineData("P7-flywheel-clutch.yaml", "flywheel", 31, 41, 57)]
+    [InlineData("P7-flywheel-clutch.yaml", "cover", 12, 16, 22)]
+    [InlineData("P7-flywheel-clutch.yaml", "bell-housing", 25, 33, 45)]
+    [InlineData("P7-flywheel-clutch.yaml", "shaft-flange", 37, 48, 67)]
+    [InlineData("P9-hub-nut.yaml", "hub-nut", 46, 61, 86)]
+    [InlineData("P9-hub-nut.yaml", "flange", 30, 39, 54)]
+    [InlineData("P10-seat-harness.yaml", "base", 15, 20, 28)]
+    public void Clamp_bands_are_those_of_the_shops_sheet(string file, string id, double least, double nominal, double most)
+    {
+        var group = Seed.Procedure(file).Value!.Group(id);
+        var band = Assert.IsType<ClampBand.Computed>(ClampLoadBand.For(
+            group.Final.Value, 4, group.Thread, group.Seat, new FrictionBand(0.10, 0.14, 0.18, "the shop's sheet"), group.Class));
+        Assert.Equal(least, Math.Round(band.Minimum.Kilonewtons), 1d);
+        Assert.Equal(nominal, Math.Round(band.Nominal.Kilonewtons), 1d);
+        Assert.Equal(most, Math.Round(band.Maximum.Kilonewtons), 1d);
+    }
+
+    [Fact]
+    public void Dry_top_nuts_may_reach_their_proof_load_and_oil_would_pass_it()
+    {
+        var procedure = Seed.Procedure("P1-front-struts.yaml").Value!;
+        // The shop's sheet: 104 % of proof at the worst when dry, 125 % oiled.
+        Assert.Contains(
+            ProcedureCautions.For(procedure, procedure.Group("top-nuts")),
+            caution => caution.Contains("the top of the band is 104 %, oiled 125 %", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_hub_nut_says_that_the_bearing_is_the_limit_and_not_the_bolt()
+    {
+        var procedure = Seed.Procedure("P9-hub-nut.yaml").Value!;
+        Assert.Contains(
+            ProcedureCautions.For(procedure, procedure.Group("hub-nut")),
+            caution => caution.Contains("The limit is the wheel bearing, not the bolt", StringComparison.Ordinal));
+        Assert.Equal((true, HardwareReuse.SingleUse), (procedure.Group("hub-nut").ReTorque!.Forbidden, procedure.Group("hub-nut").Hardware.Reuse));
+    }
+
     [Fact]
     public void Every_step_of_a_corner_waits_for_the_one_before_it_there()
     {

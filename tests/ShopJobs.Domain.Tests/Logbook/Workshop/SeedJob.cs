@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Procedures;
@@ -9,6 +10,9 @@ namespace ShopJobs.Domain.Tests.Logbook.Workshop;
 /// <summary>One of the shop's own procedures on a car: Tess works as the screens lead, Theo looks.</summary>
 internal sealed class SeedJob
 {
+    /// <summary>The run-down torque of every self-locking nut, where a test gives no other.</summary>
+    public const decimal RunDown = 4;
+
     private const int MostActions = 200;
 
     public SeedJob(string file, params string[] places)
@@ -64,7 +68,7 @@ internal sealed class SeedJob
                     Assert.Empty(Car.ByHand(Tess, Id, hand.Instance.Group.Id, hand.Positions).Problems);
                     break;
                 case NextAction.PullNow { Cell: var cell }:
-                    Assert.Empty(Pull(cell, wrenches.First(wrench => Car.Tool(wrench).Tool!.IsInRange(cell.Stage.Value))).Problems);
+                    Assert.Empty(Pull(cell, wrenches.First(wrench => Car.Tool(wrench).Tool!.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, CarAtWork.NewtonMetres(RunDown))))).Problems);
                     break;
                 default:
                     return;
@@ -74,14 +78,22 @@ internal sealed class SeedJob
         Assert.Fail($"“{step}” has no end.");
     }
 
-    /// <summary>Pulls a cell at the instructed value.</summary>
-    public TorqueRecorded Pull(Cell cell, ToolId wrench) =>
-        (TorqueRecorded)Car.Do(Tess, new RecordTorque(
-            Id, cell.Instance.Group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit,
-            TorqueKind.SettingConfirmed, cell.Stage.Value, wrench, []));
+    /// <summary>Pulls a cell at the number that the screen shows, set to the wrench's graduation; a run-down torque that is added is read first.</summary>
+    public TorqueRecorded Pull(Cell cell, ToolId wrench, decimal? runDown = RunDown, decimal? setTo = null)
+    {
+        var group = cell.Instance.Group;
+        var known = Car.State.Of(cell.Position).RunDownOf();
+        var read = group.RunDown == Domain.Fasteners.RunDown.Add && known is null && runDown is { } torque ? CarAtWork.NewtonMetres(torque) : (EnteredTorque?)null;
+        var graduation = Car.Tool(wrench).Tool!.Graduation;
+        var setting = setTo ?? Math.Round(group.SettingFor(cell.Stage, known ?? read).Value / graduation) * graduation;
+        return (TorqueRecorded)Car.Do(Tess, new RecordTorque(
+            Id, group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(setting), wrench, [])
+        { RunDown = read });
+    }
 
     /// <summary>Pulls the cell that is next on a step.</summary>
-    public TorqueRecorded PullNext(string step, ToolId wrench) => Pull(Assert.IsType<NextAction.PullNow>(Car.Next(Id, step)).Cell, wrench);
+    public TorqueRecorded PullNext(string step, ToolId wrench, decimal? runDown = RunDown, decimal? setTo = null) =>
+        Pull(Assert.IsType<NextAction.PullNow>(Car.Next(Id, step)).Cell, wrench, runDown, setTo);
 
     /// <summary>Theo looks at everything of a step that waits for a second person, and accepts it.</summary>
     public void Look(string step)
@@ -109,15 +121,36 @@ internal sealed class SeedJob
         };
     }
 
+    /// <summary>Records a result that a step asks for.</summary>
+    public void Result(string step, string name, decimal value = 1, string unit = "mm") => Car.Do(
+        Tess, new RecordResult(name, [new MeasuredValue("value", value, unit)], ResultBasis.Measured, null, [], Id, step));
+
+    /// <summary>The sign-off, tried: the reasons why it is refused.</summary>
+    public IReadOnlyList<HoldReason> Refusals(string step, params (string Measure, decimal Value)[] given) => Car.Refused(Tess, ToSign(step, given));
+
     public void Sign(string step, params (string Measure, decimal Value)[] given) => Car.Do(Tess, ToSign(step, given));
 
-    /// <summary>Opens, works, lets the second person look and signs.</summary>
+    /// <summary>Opens, works, lets the second person look, records what the step records and signs.</summary>
     public void Finish(string step, params ToolId[] wrenches)
     {
         Open(step);
         Work(step, wrenches);
         Look(step);
+        foreach (var name in Placed.Step(step)!.Step.Records)
+        {
+            Result(step, name);
+        }
+
         Sign(step);
+    }
+
+    /// <summary>Finishes every step that comes before this one.</summary>
+    public void FinishUpTo(string step, params ToolId[] wrenches)
+    {
+        foreach (var earlier in Placed.Steps.TakeWhile(earlier => earlier.Step.Id != step).Where(earlier => Car.Standing(Id, earlier.Id) != StepStanding.Signed).ToList())
+        {
+            Finish(earlier.Id, wrenches);
+        }
     }
 
     /// <summary>True when every step of the job is signed.</summary>
