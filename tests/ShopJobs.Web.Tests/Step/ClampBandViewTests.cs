@@ -39,6 +39,19 @@ public sealed class ClampBandViewTests : BunitContext
         Assert.InRange(end, 1, proof);
     }
 
+    [Fact]
+    public void Joint_that_another_part_limits_says_so_beside_its_band()
+    {
+        var view = Draw(TestProcedures.Group("nuts", TestRegister.Nut) with
+        {
+            Class = StrengthClass.Parse("10.9"),
+            Seat = new FlatSeat(Length.FromMillimeters(19), Length.FromMillimeters(13.5)),
+            LimitedBy = "the wheel bearing",
+        });
+
+        Assert.Contains("The limit here is the wheel bearing, not the bolt", view.Markup, StringComparison.Ordinal);
+    }
+
     private IRenderedComponent<ClampBandView> Draw(JointGroup group) => Render<ClampBandView>(parameters => parameters
         .Add(view => view.Group, group)
         .Add(view => view.Stage, At110));

@@ -20,10 +20,13 @@ internal sealed class StepBench
     public JobId Job { get; private set; }
 
     /// <summary>A job of the test wheel procedure on the left wheel.</summary>
-    public static StepBench Wheel()
+    public static StepBench Wheel() => With(TestProcedures.Wheels(1, 3, 5, 2, 4));
+
+    /// <summary>A job of a test procedure at one place.</summary>
+    public static StepBench With(Domain.Procedures.Procedure procedure, string place = TestRegister.Left)
     {
         var bench = new StepBench();
-        bench.Job = bench.Car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+        bench.Job = bench.Car.StartJob(procedure, place);
         return bench;
     }
 
@@ -40,8 +43,8 @@ internal sealed class StepBench
         return this;
     }
 
-    /// <summary>The scene of a step at the left wheel for a person.</summary>
-    public StepScene Scene(string step, TestPerson? person = null)
+    /// <summary>The scene of a step at a place, the left wheel where none is named, for a person.</summary>
+    public StepScene Scene(string step, TestPerson? person = null, string place = TestRegister.Left)
     {
         var who = person ?? TestPerson.Tess;
         var tools = new[] { TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small }.ToDictionary(id => id, Car.Tool);
@@ -49,12 +52,12 @@ internal sealed class StepBench
         var reading = new CarReading(Row.Id, Car.State, now, tools, "");
         var here = new Present(who.Id, who.Name, "TT", default, default, who.Rights);
         var names = TestPerson.All.ToDictionary(one => one.Id, one => one.Name);
-        return new StepScene(Row, reading, Car.State.Jobs[Job], Car.Placed(Job).Step($"{step}@{TestRegister.Left}")!, here, names);
+        return new StepScene(Row, reading, Car.State.Jobs[Job], Car.Placed(Job).Step($"{step}@{place}")!, here, names);
     }
 
     /// <summary>The tools beside the next pull of a scene.</summary>
     public static IReadOnlyList<ToolOffer> Offers(StepScene scene) => scene.Next is NextAction.PullNow { Cell: var cell }
-        ? ToolOffer.For(scene.Reading, scene.Job, cell.Instance, cell.Stage)
+        ? ToolOffer.For(scene.Reading, scene.Job, cell)
         : [];
 
     /// <summary>The offer of one tool.</summary>

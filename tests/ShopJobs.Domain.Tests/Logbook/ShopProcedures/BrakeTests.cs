@@ -1,9 +1,9 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
-using static ShopJobs.Domain.Tests.Logbook.Workshop.SeedTools;
+using static ShopJobs.Domain.Tests.Logbook.ShopProcedures.SeedTools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
-namespace ShopJobs.Domain.Tests.Logbook;
+namespace ShopJobs.Domain.Tests.Logbook.ShopProcedures;
 
 /// <summary>P4 of the demo shop: discs, pads, hoses and bleed at all four corners.</summary>
 public class BrakeTests

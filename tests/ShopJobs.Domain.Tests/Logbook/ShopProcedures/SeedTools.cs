@@ -1,8 +1,9 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Domain.Tools;
 
-namespace ShopJobs.Domain.Tests.Logbook.Workshop;
+namespace ShopJobs.Domain.Tests.Logbook.ShopProcedures;
 
 /// <summary>The wrenches that the shop's own procedures are written for. Invented; class of 4 %.</summary>
 internal static class SeedTools

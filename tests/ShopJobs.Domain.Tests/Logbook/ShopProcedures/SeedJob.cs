@@ -1,11 +1,12 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Domain.Tests.Procedures;
 using ShopJobs.Domain.Tools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
-namespace ShopJobs.Domain.Tests.Logbook.Workshop;
+namespace ShopJobs.Domain.Tests.Logbook.ShopProcedures;
 
 /// <summary>One of the shop's own procedures on a car: Tess works as the screens lead, Theo looks.</summary>
 internal sealed class SeedJob

@@ -1,11 +1,11 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
+using static ShopJobs.Domain.Tests.Logbook.ShopProcedures.SeedTools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.CarWork;
-using static ShopJobs.Domain.Tests.Logbook.Workshop.SeedTools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
-namespace ShopJobs.Domain.Tests.Logbook;
+namespace ShopJobs.Domain.Tests.Logbook.ShopProcedures;
 
 /// <summary>P9 of the demo shop: rear drive shafts and staked hub nuts.</summary>
 public class HubNutTests

@@ -1,10 +1,10 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
-using static ShopJobs.Domain.Tests.Logbook.Workshop.SeedTools;
+using static ShopJobs.Domain.Tests.Logbook.ShopProcedures.SeedTools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
-namespace ShopJobs.Domain.Tests.Logbook;
+namespace ShopJobs.Domain.Tests.Logbook.ShopProcedures;
 
 /// <summary>P7 of the demo shop from the first joint opened to the last step signed.</summary>
 public class FlywheelAndClutchTests

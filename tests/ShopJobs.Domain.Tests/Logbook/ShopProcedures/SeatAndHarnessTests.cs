@@ -1,10 +1,10 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
+using static ShopJobs.Domain.Tests.Logbook.ShopProcedures.SeedTools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.CarWork;
-using static ShopJobs.Domain.Tests.Logbook.Workshop.SeedTools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
-namespace ShopJobs.Domain.Tests.Logbook;
+namespace ShopJobs.Domain.Tests.Logbook.ShopProcedures;
 
 /// <summary>P10 of the demo shop: seat and harness, always two persons.</summary>
 public class SeatAndHarnessTests
