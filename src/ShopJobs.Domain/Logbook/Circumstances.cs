@@ -20,6 +20,9 @@ public sealed record Circumstances(
     Func<JobBook, PlacedProcedure> Placed,
     Func<ToolId, ToolState> Tool)
 {
+    /// <summary>An instant (UTC) as the shop's clock shows it; UTC itself where no shop is known. For words alone, never for a rule.</summary>
+    public Func<DateTime, DateTime> OnTheWall { get; init; } = static at => at;
+
     /// <summary>True when the actor has the right.</summary>
     public bool May(Right right) => Rights.Contains(right);
 }

@@ -94,7 +94,7 @@ public static class StepRules
             HoldReason.Cure,
             last is null
                 ? $"The {wait.Hours} h cure of {instance.Group.Name} has not begun"
-                : $"{instance.Group.Name} cures until {last.Value.AddHours((double)wait.Hours):yyyy-MM-dd HH:mm} UTC",
+                : FormattableString.Invariant($"{instance.Group.Name} cures until {q.Now.OnTheWall(last.Value.AddHours((double)wait.Hours)):d MMM yyyy HH:mm}"),
             "wait for the cure");
 
     // When the last position of the group came to torque; null while one has not.

@@ -25,7 +25,10 @@ public sealed class Surroundings(Documents documents, ShopClock clock)
             today,
             Register(reader),
             job => documents.Placed(reader, job),
-            tool => reader.Fold(Folders.LogbookOf(tool), Folders.Tool));
+            tool => reader.Fold(Folders.LogbookOf(tool), Folders.Tool))
+        {
+            OnTheWall = clock.OnTheWall,
+        };
     }
 
     /// <summary>Circumstances that may be kept after the reading: every tool and every job's procedure is read now.</summary>

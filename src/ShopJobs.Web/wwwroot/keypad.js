@@ -259,6 +259,7 @@
     if (key) { if (key === 'enter') enter(); else type(key); return; }
     if (on('[data-keypad-change]')) { set(keypad(), null); tend(); return; }
     if (on('[data-sign-in]')) { location.reload(); return; }
+    if (on('[data-last]') && at('[data-cell-status]')?.dataset.kind === 'saved') say('', []); // what was saved last is about to be taken back
     const discard = on('[data-discard]');
     if (discard) {
       if (discard.dataset.sure) { keep(UNSENT + discard.dataset.discard, null); say('', []); wake(); tend(); }

@@ -100,6 +100,21 @@ public class StudConversionTests
     }
 
     [Fact]
+    public void The_end_of_the_cure_is_told_by_the_clock_on_the_wall()
+    {
+        DriveStud(0);
+        DriveStud(1);
+        DriveStud(2);
+        var end = car.Book.FindLast(line => line.Entry is TorqueRecorded)!.At.AddHours(24);
+        var wheel = Sign(job, $"wheel@{Left}") with { Values = [new MeasuredValue("protrusion", 30.5m, "mm")] };
+
+        var verdict = car.State.Decide(wheel, car.As(Tess) with { OnTheWall = at => at.AddHours(2) });
+
+        var cure = Assert.Single(Assert.IsType<Verdict.Refused>(verdict).Reasons, point => point.Reason == HoldReason.Cure);
+        Assert.EndsWith(FormattableString.Invariant($"cures until {end.AddHours(2):d MMM yyyy HH:mm}"), cure.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_next_step_waits_for_the_cure_of_every_stud()
     {
         var wheel = Sign(job, $"wheel@{Left}") with { Values = [new MeasuredValue("protrusion", 30.5m, "mm")] };
