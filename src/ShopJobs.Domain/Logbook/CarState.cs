@@ -102,8 +102,7 @@ public sealed partial record CarState
         ImmutableDictionary<long, CorrectionBook>.Empty;
 
     /// <summary>Entries that a correction may name.</summary>
-    public ImmutableDictionary<long, Correctable> Correctables { get; init; } =
-        ImmutableDictionary<long, Correctable>.Empty;
+    public ByNumber<Correctable> Correctables { get; init; } = ByNumber<Correctable>.Empty;
 
     /// <summary>The book of a position; as found where no entry names it.</summary>
     public PositionBook Of(JointPosition position) =>
@@ -157,6 +156,17 @@ public sealed partial record CarState
         this with { Fallen = Fallen.SetItems(entries.Where(number => number > 0).Select(number => KeyValuePair.Create(number, by))) };
 
     private CarState Put(PositionBook book) => this with { Positions = Positions.SetItem(book.Position, book) };
+
+    private CarState Put(IEnumerable<JointPosition> positions, Func<PositionBook, PositionBook> change)
+    {
+        var books = Positions.ToBuilder();
+        foreach (var position in positions)
+        {
+            books[position] = change(books.TryGetValue(position, out var book) ? book : new PositionBook(position));
+        }
+
+        return this with { Positions = books.ToImmutable() };
+    }
 
     private CarState Remember(Recorded recorded) =>
         this with { Correctables = Correctables.Add(recorded.Number, new Correctable(recorded.Entry, recorded.Person)) };

@@ -8,40 +8,50 @@ public sealed partial record CarState
     private CarState WithOpened(Recorded recorded, Opened fact)
     {
         var next = fact.Job is { } job ? Begin(job) : this;
-        foreach (var position in fact.Positions.Concat(fact.AlsoOpened))
+        var fallen = Fallen.ToBuilder();
+        next = next.Put(fact.Positions.Concat(fact.AlsoOpened), book =>
         {
-            next = next.OpenOne(recorded, position, fact.Job);
-        }
+            foreach (var number in RecordsOf(book).Where(number => number > 0))
+            {
+                fallen[number] = recorded.Number;
+            }
 
+            return OpenOne(recorded, book, fact.Job);
+        });
+        next = next with { Fallen = fallen.ToImmutable() };
         next = next.Undo(recorded.Number, fact.Undid);
         return next.EndReleases(recorded.Number);
     }
 
-    private CarState OpenOne(Recorded recorded, JointPosition position, JobId? job)
+    private static IEnumerable<long> RecordsOf(PositionBook book)
     {
-        var book = Of(position);
-        var fallen = book.Pulls.Select(pull => pull.Number)
-            .Concat(book.Pulls.Select(pull => pull.WitnessedBy ?? 0))
-            .Append(book.HandTightBy)
-            .Append(book.SettledBy);
-        return Fell(recorded.Number, fallen).Put(book with
+        foreach (var pull in book.Pulls)
         {
-            Cycle = book.Cycle + 1,
-            Fitting = Fitting.Open,
-            OpenedBy = recorded.Number,
-            Since = recorded.At,
-            HandTightBy = 0,
-            On = 0,
-            SettledBy = 0,
-            Settled = null,
-            NewHardwareSince = book.ReplaceFor ?? book.NewHardwareSince,
-            InForce = job ?? book.InForce,
-            Pulls = [],
-            Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
-            DoubtsDecided = [],
-            Workers = [],
-        });
+            yield return pull.Number;
+            yield return pull.WitnessedBy ?? 0;
+        }
+
+        yield return book.HandTightBy;
+        yield return book.SettledBy;
     }
+
+    private static PositionBook OpenOne(Recorded recorded, PositionBook book, JobId? job) => book with
+    {
+        Cycle = book.Cycle + 1,
+        Fitting = Fitting.Open,
+        OpenedBy = recorded.Number,
+        Since = recorded.At,
+        HandTightBy = 0,
+        On = 0,
+        SettledBy = 0,
+        Settled = null,
+        NewHardwareSince = book.ReplaceFor ?? book.NewHardwareSince,
+        InForce = job ?? book.InForce,
+        Pulls = [],
+        Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
+        DoubtsDecided = [],
+        Workers = [],
+    };
 
     private CarState Undo(long by, IReadOnlyList<Undone> undone)
     {
@@ -70,34 +80,22 @@ public sealed partial record CarState
         return fact.Undid.Count == 0 ? next : next.Undo(recorded.Number, fact.Undid).EndReleases(recorded.Number);
     }
 
-    private CarState WithFitted(Recorded recorded, FittedNew fact)
+    private CarState WithFitted(Recorded recorded, FittedNew fact) => Begin(fact.Job).Put(fact.Positions, book => book with
     {
-        var next = Begin(fact.Job);
-        foreach (var position in fact.Positions)
-        {
-            var book = next.Of(position);
-            next = next.Put(book with
-            {
-                Fitting = Fitting.NewHardware,
-                HandTightBy = 0,
-                On = recorded.Number,
-                FittedNewBy = recorded.Number,
-                InForce = fact.Job,
-                Workers = book.Workers.Add(recorded.Person),
-            });
-        }
-
-        return next;
-    }
+        Fitting = Fitting.NewHardware,
+        HandTightBy = 0,
+        On = recorded.Number,
+        FittedNewBy = recorded.Number,
+        InForce = fact.Job,
+        Workers = book.Workers.Add(recorded.Person),
+    });
 
     private CarState WithHandTight(Recorded recorded, HandTightened fact)
     {
-        var next = Begin(fact.Job).Remember(recorded);
-        foreach (var position in fact.Positions)
+        var next = Begin(fact.Job).Remember(recorded).Put(fact.Positions, book =>
         {
-            var book = next.Of(position);
             var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers);
-            next = next.Put(fact.Problems.Count > 0
+            return fact.Problems.Count > 0
                 ? book with { Workers = workers, On = recorded.Number }
                 : book with
                 {
@@ -107,8 +105,8 @@ public sealed partial record CarState
                     Since = recorded.At,
                     InForce = fact.Job,
                     Workers = workers,
-                });
-        }
+                };
+        });
 
         // Run down on a position that nobody opened: it is neither as found nor at torque, whatever the book said before.
         return fact.Problems.Contains(HoldReason.NotOpened)
@@ -138,31 +136,15 @@ public sealed partial record CarState
 
     private CarState WithSettled(Recorded recorded, Settled fact)
     {
-        var next = Remember(recorded);
-        foreach (var position in fact.Positions)
-        {
-            var book = next.Of(position);
-            next = next.Put(fact.Problems.Count == 0
-                ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact), Workers = book.Workers.Add(recorded.Person) }
-                : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, fact.Problems[0]) { Workers = book.Workers }) });
-        }
-
+        var next = Remember(recorded).Put(fact.Positions, book => fact.Problems.Count == 0
+            ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact), Workers = book.Workers.Add(recorded.Person) }
+            : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, fact.Problems[0]) { Workers = book.Workers }) });
         return fact.Problems.Count == 0 ? next with { Summaries = next.Superseded(recorded.Number) } : next.EndReleases(recorded.Number);
     }
 
-    private CarState WithHolds(IReadOnlyList<JointPosition> positions, Hold hold)
+    private CarState WithHolds(IReadOnlyList<JointPosition> positions, Hold hold) => Put(positions, book => book with
     {
-        var next = this;
-        foreach (var position in positions)
-        {
-            var book = next.Of(position);
-            next = next.Put(book with
-            {
-                Holds = book.Holds.Add(hold with { Workers = book.Workers }),
-                Workers = book.Workers.Add(hold.By),
-            });
-        }
-
-        return next.EndReleases(hold.Number);
-    }
+        Holds = book.Holds.Add(hold with { Workers = book.Workers }),
+        Workers = book.Workers.Add(hold.By),
+    }).EndReleases(hold.Number);
 }

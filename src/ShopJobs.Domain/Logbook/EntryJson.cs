@@ -8,11 +8,26 @@ using ShopJobs.Domain.Tools;
 namespace ShopJobs.Domain.Logbook;
 
 /// <summary>Writes a value as one JSON string and reads it back.</summary>
-internal sealed class AsText<T>(Func<T, string> write, Func<string, T> read) : JsonConverter<T>
+/// <param name="recurring">Where values that come again and again are remembered; null for values that do not.</param>
+internal sealed class AsText<T>(Func<T, string> write, Func<string, T> read, Recurring<T>? recurring = null) : JsonConverter<T>
     where T : struct
 {
-    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        read(reader.GetString() ?? throw new JsonException($"{typeof(T).Name} is null."));
+    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        var plain = reader is { TokenType: JsonTokenType.String, HasValueSequence: false, ValueIsEscaped: false };
+        if (plain && recurring is not null && recurring.TryRecall(reader.ValueSpan, out var known))
+        {
+            return known;
+        }
+
+        var value = read(reader.GetString() ?? throw new JsonException($"{typeof(T).Name} is null."));
+        if (plain)
+        {
+            recurring?.Keep(reader.ValueSpan, value);
+        }
+
+        return value;
+    }
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(write(value));
 }
@@ -20,6 +35,11 @@ internal sealed class AsText<T>(Func<T, string> write, Func<string, T> read) : J
 /// <summary>How entries look as JSON: ids, positions, torques and conditions are short strings.</summary>
 internal static class EntryJson
 {
+    public static readonly Recurring<JobId> Jobs = new(256);
+    public static readonly Recurring<PersonId> People = new(64);
+    public static readonly Recurring<ToolId> Tools = new(64);
+    public static readonly Recurring<JointPosition> Positions = new(1024);
+    public static readonly Recurring<EnteredTorque> Torques = new(256);
     public static readonly EntryJsonContext Context = new(Options());
 
     private static JsonSerializerOptions Options()
@@ -32,15 +52,15 @@ internal static class EntryJson
             RespectRequiredConstructorParameters = false,
             Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         };
-        options.Converters.Add(new AsText<JobId>(id => Text(id.Value), text => new JobId(ReadId(text))));
-        options.Converters.Add(new AsText<PersonId>(id => Text(id.Value), text => new PersonId(ReadId(text))));
-        options.Converters.Add(new AsText<ToolId>(id => Text(id.Value), text => new ToolId(ReadId(text))));
+        options.Converters.Add(new AsText<JobId>(id => Text(id.Value), text => new JobId(ReadId(text)), Jobs));
+        options.Converters.Add(new AsText<PersonId>(id => Text(id.Value), text => new PersonId(ReadId(text)), People));
+        options.Converters.Add(new AsText<ToolId>(id => Text(id.Value), text => new ToolId(ReadId(text)), Tools));
         options.Converters.Add(new AsText<ContentDigest>(digest => digest.ToString(), ReadDigest));
         options.Converters.Add(new AsText<Joint>(joint => $"{joint.Key}/{joint.Place}", ReadJoint));
-        options.Converters.Add(new AsText<JointPosition>(at => string.Create(CultureInfo.InvariantCulture, $"{at.Key}/{at.Place}/{at.Number}"), ReadPosition));
+        options.Converters.Add(new AsText<JointPosition>(at => string.Create(CultureInfo.InvariantCulture, $"{at.Key}/{at.Place}/{at.Number}"), ReadPosition, Positions));
         options.Converters.Add(new AsText<CarCondition>(condition => $"{condition.Aspect}={condition.Value}", ReadCondition));
         options.Converters.Add(new AsText<Undone>(undone => undone.ToString(), ReadUndone));
-        options.Converters.Add(new AsText<EnteredTorque>(WriteTorque, ReadTorque));
+        options.Converters.Add(new AsText<EnteredTorque>(WriteTorque, ReadTorque, Torques));
         return options;
     }
 

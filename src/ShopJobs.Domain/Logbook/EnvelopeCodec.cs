@@ -14,6 +14,7 @@ public static class EnvelopeCodec
 {
     private const string InstantFormat = "yyyy-MM-ddTHH:mm:ss.ffffffZ";
     private static readonly SearchValues<char> KindLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-.");
+    private static readonly Recurring<string> Kinds = new(16);
 
     /// <summary>Throws <see cref="ArgumentException"/> for an envelope that could not be read back as it is.</summary>
     public static byte[] Encode(Envelope envelope)
@@ -75,14 +76,7 @@ public static class EnvelopeCodec
     {
         var text = new EnvelopeText(bytes.Span);
         text.Literal("{\"logbook\":\""u8);
-        var kindName = Encoding.UTF8.GetString(text.Until((byte)':'));
-        if (!LogbookId.TryParseKind(kindName, out var logbookKind))
-        {
-            throw new FormatException($"The envelope names no kind of logbook but \"{kindName}\".");
-        }
-
-        text.Literal(":"u8);
-        var logbook = new LogbookId(logbookKind, text.Id());
+        var logbook = new LogbookId(LogbookKindOf(ref text), text.Id());
         text.Literal("\",\"number\":"u8);
         var number = text.Count();
         text.Literal(",\"at\":\""u8);
@@ -126,10 +120,27 @@ public static class EnvelopeCodec
         }
     }
 
+    private static LogbookKind LogbookKindOf(ref EnvelopeText text) =>
+        text.Next("car:"u8) ? LogbookKind.Car
+        : text.Next("tool:"u8) ? LogbookKind.Tool
+        : text.Next("shop:"u8) ? LogbookKind.Shop
+        : throw new FormatException($"The envelope names no kind of logbook but \"{Encoding.UTF8.GetString(text.Until((byte)':'))}\".");
+
     private static string KindOf(ReadOnlySpan<byte> text)
     {
+        if (Kinds.TryRecall(text, out var known))
+        {
+            return known;
+        }
+
         var kind = Encoding.UTF8.GetString(text);
-        return IsKind(kind) ? kind : throw new FormatException($"The envelope has no entry kind but \"{kind}\".");
+        if (!IsKind(kind))
+        {
+            throw new FormatException($"The envelope has no entry kind but \"{kind}\".");
+        }
+
+        Kinds.Keep(text, kind);
+        return kind;
     }
 
     private static bool IsKind(string kind) => kind.Length > 0 && !kind.AsSpan().ContainsAnyExcept(KindLetters);

@@ -135,14 +135,19 @@ public sealed record PositionBook(JointPosition Position)
         .Select(cell => cell.Last());
 
     /// <summary>True while a short pull asks to back off before anything else.</summary>
-    public bool BackOffFirst => !Pulls.IsEmpty && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue);
+    public bool BackOffFirst => AnyShort && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue);
 
     /// <summary>Entry of a short pull that asks for new hardware; null when none.</summary>
-    public long? ReplaceFor => Cells.Where(pull => pull.IsShort && pull.Fact.Spec.IfShort == IfShort.Replace).Max(pull => (long?)pull.Number);
+    public long? ReplaceFor => AnyShort
+        ? Cells.Where(pull => pull.IsShort && pull.Fact.Spec.IfShort == IfShort.Replace).Max(pull => (long?)pull.Number)
+        : null;
 
     /// <summary>True when it was re-torqued after its newest pull.</summary>
     public bool IsSettled => Last is { } last && SettledBy > last.Number;
 
     /// <summary>True when nobody here ever touched it.</summary>
     public bool IsAsFound => Fitting == Fitting.AsFound && Last is null;
+
+    // Seldom so, and asked at every pull and opening: sorting the pulls into cells is spared.
+    private bool AnyShort => Pulls.Exists(pull => pull.IsShort);
 }

@@ -14,7 +14,7 @@ public sealed record LastEntry(long Number, string Words, TorqueUnit? Unit = nul
         ArgumentNullException.ThrowIfNull(scene);
         var joints = scene.Step.Work.Select(work => work.Instance.Joint).ToHashSet();
         var undone = scene.State.Corrections.Values.Where(one => one.Fact.Restated is null).Select(one => one.Fact.Target).ToHashSet();
-        return scene.State.Correctables
+        return scene.State.Correctables.All
             .Where(one => one.Value.Person == scene.Here.Person && !undone.Contains(one.Key) && !scene.State.Fallen.ContainsKey(one.Key))
             .OrderByDescending(one => one.Key)
             .Select(one => one.Value.Entry switch
