@@ -26,4 +26,11 @@ public static class GroupSpecification
             Risk = group.Risk,
         };
     }
+
+    /// <summary>The same for one of its stages: that stage's value and permitted range.</summary>
+    public static TorqueSpecification Specification(this JointGroup group, Stage stage)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        return group.Specification() with { Permitted = stage.Permitted, Target = stage.Value };
+    }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using MudBlazor;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
@@ -203,6 +204,9 @@ public sealed partial class StepPage(
     }
 
     /// <summary>Cautions that stand beside the torque; what the band says of itself is not said twice.</summary>
+    private ClampStanding Clamp(JointGroup group, Stage stage) => ClampStanding.Of(
+        group.Specification(stage) with { ToolDeviationPercent = Tool?.Tool.ToleranceFor(stage.Value) }, stage.Value);
+
     private List<string> Beside(JointGroup group) =>
     [
         .. ProcedureCautions.For(scene!.Placed.Procedure, group)
