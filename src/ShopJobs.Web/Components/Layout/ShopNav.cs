@@ -12,6 +12,7 @@ public static class ShopNav
         new("/open-joints", "Open joints"),
         new("/procedures", "Procedures"),
         new("/tools", "Torque tools"),
+        new("/bench", "Bench", Rare: true),
         new("/cars", "Cars", Right.Lead, Rare: true),
         new("/people", "People and places", Right.Lead, Rare: true),
     ];

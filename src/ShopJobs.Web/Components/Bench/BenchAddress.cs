@@ -1,0 +1,65 @@
+using System.Text;
+using Microsoft.AspNetCore.WebUtilities;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Look;
+
+namespace ShopJobs.Web.Components.Bench;
+
+/// <summary>The address of a card with its inputs: what was entered, reopened by anybody who has it.</summary>
+public static class BenchAddress
+{
+    private const string TorqueKey = "unit";
+    private const string LengthKey = "lengths";
+
+    private static readonly (TorqueUnit Unit, string Name)[] Torques =
+    [
+        (TorqueUnit.NewtonMetre, "Nm"), (TorqueUnit.PoundForceFoot, "lbf-ft"), (TorqueUnit.PoundForceInch, "lbf-in"),
+        (TorqueUnit.KilogramForceMetre, "kgf-m"),
+    ];
+
+    /// <summary>A card with its example in it.</summary>
+    public static string Of(BenchCard card) => $"/bench/{card.Key}";
+
+    /// <summary>A card with what was entered in it.</summary>
+    public static string Of(BenchCard card, BenchInputs inputs)
+    {
+        var address = new StringBuilder(Of(card)).Append('?');
+        foreach (var field in card.Fields.Where(field => field.IsAsked(inputs)))
+        {
+            address.Append(Uri.EscapeDataString(field.Key)).Append('=').Append(Uri.EscapeDataString(inputs[field])).Append('&');
+        }
+
+        address.Append(TorqueKey).Append('=').Append(Torques.First(torque => torque.Unit == inputs.Units.TorqueUnit).Name);
+        return address.Append('&').Append(LengthKey).Append('=').Append(inputs.Units.LengthUnit == BenchLength.Inch ? "in" : "mm").ToString();
+    }
+
+    /// <summary>True where an address carries entries of the card, and not its example alone.</summary>
+    public static bool HasEntries(BenchCard card, string query)
+    {
+        var given = QueryHelpers.ParseQuery(query);
+        return card.Fields.Any(field => given.ContainsKey(field.Key));
+    }
+
+    /// <summary>The entries that an address carries; the example's where it carries none.</summary>
+    public static BenchInputs Read(BenchCard card, string query)
+    {
+        var given = QueryHelpers.ParseQuery(query);
+        var unitText = Value(TorqueKey);
+        var lengthText = Value(LengthKey);
+        var knowsTorque = TorqueUnits.TryParse(unitText ?? "Nm", out var unit);
+        var knowsLength = lengthText is null or "mm" or "in";
+        var inputs = BenchInputs.ExampleOf(card).In(new BenchUnits(unit, lengthText == "in" ? BenchLength.Inch : BenchLength.Millimetre), card);
+        foreach (var field in card.Fields)
+        {
+            inputs = Value(field.Key) is { } text ? inputs.With(field, text) : inputs;
+        }
+
+        return inputs with { UnknownUnit = !knowsTorque ? unitText : !knowsLength ? lengthText : null };
+
+        string? Value(string key) => given.TryGetValue(key, out var values) ? Cut(Typed.Clean(values[0])) : null;
+    }
+
+    // One letter more than a field takes: enough to say that it is too long.
+    private static string Cut(string text) => text.Length > BenchNumber.MostLetters + 1 ? text[..(BenchNumber.MostLetters + 1)] : text;
+}

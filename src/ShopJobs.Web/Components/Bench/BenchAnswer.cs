@@ -1,0 +1,30 @@
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Web.Components.Bench.Fields;
+
+namespace ShopJobs.Web.Components.Bench;
+
+/// <summary>What a card answers.</summary>
+/// <param name="Sentence">The answer in one sentence with its figures.</param>
+public sealed record BenchAnswer(string Sentence)
+{
+    /// <summary>Its figures one by one.</summary>
+    public IReadOnlyList<BenchLine> Lines { get; init; } = [];
+
+    /// <summary>Figures that only read side by side.</summary>
+    public BenchTable? Table { get; init; }
+
+    /// <summary>What speaks against it, each a sentence.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>The clamp load as a picture.</summary>
+    public ClampStanding? Clamp { get; init; }
+}
+
+/// <summary>One figure: what it is, the figure with its unit, and what it rests on.</summary>
+public sealed record BenchLine(string What, string Figure, string? Why = null);
+
+/// <summary>Figures in rows; the first cell of a row names it.</summary>
+public sealed record BenchTable(string Title, IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows);
+
+/// <summary>What the inputs say together that cannot be.</summary>
+public sealed record BenchProblem(BenchField Field, string Words);
