@@ -4,17 +4,18 @@ using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Domain.Tests.Architecture;
 
-/// <summary>Which part of the domain may know which: fasteners and tools, then procedures, then the logbook, then summaries.</summary>
+/// <summary>Which part of the domain may know which: fasteners and tools, then procedures, then parts and the logbook, then summaries.</summary>
 public class DirectionTests
 {
     private const string Domain = "ShopJobs.Domain.";
     private static readonly Assembly Product = typeof(CarState).Assembly;
 
     [Theory]
-    [InlineData("Fasteners", "Procedures", "Logbook", "Summaries")]
-    [InlineData("Tools", "Procedures", "Logbook", "Summaries")]
-    [InlineData("Procedures", "Logbook", "Summaries")]
-    [InlineData("Logbook", "Summaries")]
+    [InlineData("Fasteners", "Procedures", "Parts", "Logbook", "Summaries")]
+    [InlineData("Tools", "Procedures", "Parts", "Logbook", "Summaries")]
+    [InlineData("Procedures", "Parts", "Logbook", "Summaries")]
+    [InlineData("Parts", "Logbook", "Summaries")]
+    [InlineData("Logbook", "Parts", "Summaries")]
     public void A_part_knows_nothing_of_those_that_build_on_it(string part, params string[] unknown)
     {
         Assert.NotEmpty(TypesOf(part).GetTypes());
@@ -26,6 +27,7 @@ public class DirectionTests
     [InlineData("Logbook", "Procedures")]
     [InlineData("Procedures", "Fasteners")]
     [InlineData("Logbook", "Tools")]
+    [InlineData("Parts", "Procedures")]
     public void The_check_sees_a_dependency_that_is_there(string part, string known) =>
         Assert.NotEmpty(KnowingAny(TypesOf(part), Domain + known));
 
@@ -44,7 +46,7 @@ public class DirectionTests
         var parts = Product.GetTypes().Select(type => type.Namespace).OfType<string>()
             .Where(name => name.StartsWith(Domain, StringComparison.Ordinal))
             .Select(name => name[Domain.Length..].Split('.')[0]).Distinct().Order();
-        Assert.Equal(["Fasteners", "Logbook", "Procedures", "Summaries", "Tools"], parts);
+        Assert.Equal(["Fasteners", "Logbook", "Parts", "Procedures", "Summaries", "Tools"], parts);
     }
 
     private static PredicateList TypesOf(string part) => Types.InAssembly(Product).That().ResideInNamespace(Domain + part);
