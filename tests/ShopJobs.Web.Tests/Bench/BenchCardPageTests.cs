@@ -36,6 +36,89 @@ public sealed class BenchCardPageTests : BunitContext
     }
 
     [Fact]
+    public void A_figure_that_nobody_entered_stays_marked_on_the_page_on_paper_and_in_the_address()
+    {
+        var page = Open("/bench/clamp-load");
+        Assert.Empty(page.FindAll(".bench-chip"));
+
+        page.Find("#bench-torque").Input("95");
+
+        Assert.Empty(page.FindAll("label[for=bench-torque] .bench-chip"));
+        Assert.Single(page.FindAll("label[for=bench-thread] .bench-chip"));
+        Assert.Contains("What is marked", page.Find(".bench-example").TextContent, StringComparison.Ordinal);
+        var again = Open(Navigation.Uri);
+        Assert.Empty(again.FindAll("label[for=bench-torque] .bench-chip"));
+        Assert.Single(again.FindAll("label[for=bench-thread] .bench-chip"));
+        Assert.Equal("95 N·m", Printed(again, "Torque"));
+        Assert.Equal("M12x1.5 (invented example)", Printed(again, "Thread"));
+
+        static string Printed(IRenderedComponent<BenchCardPage> page, string label) =>
+            page.FindAll(".bench-entries > div").Single(entry => entry.QuerySelector("dt")!.TextContent == label).QuerySelector("dd")!.TextContent;
+    }
+
+    [Theory]
+    [InlineData("", "Nothing entered: write a load, for example 45 or 45 kN.")]
+    [InlineData("-4", "“-4” has a sign: write it without one.")]
+    [InlineData("0", "It must be above 0.")]
+    [InlineData("99999", "“99999” is more than any bolt here bears. Read it again.")]
+    [InlineData("45 Nm", "“45 Nm” is no load known here: write kN, N or lbf, for example 45 or 45 kN.")]
+    [InlineData("<b>45</b>", "“<b>45</b>” does not start with a number: write it as 45 or 45 kN.")]
+    public void Load_that_cannot_be_read_is_said_in_plain_words_and_nothing_is_computed(string typed, string said)
+    {
+        var page = Open($"/bench/method?load={Uri.EscapeDataString(typed)}&method=angle");
+
+        Assert.Equal(said, page.Find("#bench-load-wrong").TextContent);
+        Assert.Empty(page.FindAll(".bench-sentence"));
+    }
+
+    /// <summary>What only the inputs together say: each is told at the field to change.</summary>
+    [Theory]
+    [InlineData("angle?thread=M12x1.5&class=10.9&grip=10&shank=20&head=16.6&hole=13.5&material=steel&threads=dry&snug=40&turn=90", "shank", "longer than the clamped length")]
+    [InlineData("settling?thread=M16&grip=40&shank=20&head=24&hole=13.5&material=steel&made=40&roughness=fine&load-kind=pull&heads=one&inner=0", "hole", "does not pass through")]
+    [InlineData("working-load?thread=M12x1.5&grip=40&shank=20&head=16.6&hole=13.5&material=steel&width=15&clamp=40&load=10", "width", "at least as wide as the face")]
+    [InlineData("strength?thread=M12x1.5&class=SAE 8", "class", "is not written for")]
+    [InlineData("engagement?thread=M150x6&class=10.9&engaged=18&part=310", "class", "no 10.9")]
+    [InlineData("nut-factor?find=load&thread=M12&torque=110&k-low=0.3&k-high=0.2", "k-low", "swap them")]
+    [InlineData("run-down?thread=M12&least=80&rule=add&run-down-least=9&run-down-greatest=2&used=new", "run-down-least", "swap them")]
+    [InlineData("two-nuts?thread=1/2-20 UNF&jam=90&drive=73", "face", "No plain nut is tabled")]
+    [InlineData("target?least=60&greatest=95&deviation=4&graduation=1&bottom=200&top=40", "top", "above its lowest mark")]
+    [InlineData("tool?class=setting-graduated&torque=110&first=2026-03-01&day=2026-02-01&cycles=0&dropped=no", "day", "before it was calibrated")]
+    [InlineData("calibration?recorded=110&least=120&greatest=115&set-1=40&rig-1=38.8&set-2=120&rig-2=115", "least", "above the greatest")]
+    public void Inputs_that_cannot_be_together_are_said_at_the_one_to_change(string address, string field, string said)
+    {
+        var page = Open($"/bench/{address}");
+
+        Assert.Contains(said, page.Find($"#bench-{field}-wrong").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll(".bench-sentence"));
+    }
+
+    /// <summary>What the answer cautions of, beside the figure.</summary>
+    [Theory]
+    [InlineData("torque-for-load?thread=M12x1.5&load=80&class=10.9&seat=hexagon&threads=dry", "above the proof load")]
+    [InlineData("strength?thread=M12&class=10.9&nut=8", "may strip before the bolt breaks")]
+    [InlineData("run-down?thread=1/2-20 UNF&least=80&rule=includes&run-down-least=1&run-down-greatest=12&measured=0&used=used", "no longer locks")]
+    [InlineData("run-down?thread=1/2-20 UNF&least=80&rule=includes&run-down-least=0.5&run-down-greatest=12&measured=1&used=used", "below the least, 10 lbf·in")]
+    [InlineData("tool?class=setting-graduated&torque=110&first=2025-03-01&day=2026-03-01&cycles=0&dropped=no", "It is due")]
+    [InlineData("tool?class=setting-graduated&torque=110&first=2026-02-01&day=2026-03-01&cycles=0&dropped=yes", "It is due")]
+    [InlineData("wheel-stud?thread=M12x1.5&stud=45&flange=8&hat=7&spacer=0&pad=12&washer=0&nut-thread=14&nut=closed&depth=16", "bottoms in the closed nut by 2 mm")]
+    [InlineData("calibration?recorded=110&least=106&greatest=115&set-1=40&rig-1=38.8&set-2=120&rig-2=115", "hold it")]
+    public void Answer_cautions(string address, string said)
+    {
+        Assert.Contains(said, Open($"/bench/{address}").Find(".bench-cautions").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Picture_of_a_stud_says_in_words_what_it_draws()
+    {
+        var page = Open("/bench/wheel-stud?thread=M12x1.5&stud=45&flange=8&hat=7&spacer=0&pad=12&washer=0&nut-thread=14&nut=closed&depth=16");
+
+        Assert.Equal(
+            "hub flange 8.0 mm, disc hat 7.0 mm, wheel 12.0 mm; stud 45.0 mm; engaged in the nut 14.0 mm; the stud bottoms in the nut",
+            page.Find(".stack svg").GetAttribute("aria-label"));
+        Assert.Equal(3, page.FindAll(".stack-part").Count);
+    }
+
+    [Fact]
     public void Address_follows_what_is_typed_in_place_of_the_old_one_and_reopens_to_the_same_answer()
     {
         var page = Open(WheelNut);
@@ -193,7 +276,7 @@ public sealed class BenchCardPageTests : BunitContext
 
     private IRenderedComponent<BenchCardPage> Open(string address)
     {
-        Navigation.NavigateTo(address);
+        Navigation.NavigateTo(address.Replace(" ", "%20", StringComparison.Ordinal));
         var key = new Uri(Navigation.Uri).Segments[^1];
         return Render<BenchCardPage>(parameters => parameters.Add(page => page.Key, key));
     }

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Text;
 using Microsoft.AspNetCore.WebUtilities;
+using Microsoft.Extensions.Primitives;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
 using ShopJobs.Web.Components.Look;
@@ -11,6 +13,7 @@ public static class BenchAddress
 {
     private const string TorqueKey = "unit";
     private const string LengthKey = "lengths";
+    private const string ExampleKey = "example";
 
     private static readonly (TorqueUnit Unit, string Name)[] Torques =
     [
@@ -31,7 +34,9 @@ public static class BenchAddress
         }
 
         address.Append(TorqueKey).Append('=').Append(Torques.First(torque => torque.Unit == inputs.Units.TorqueUnit).Name);
-        return address.Append('&').Append(LengthKey).Append('=').Append(inputs.Units.LengthUnit == BenchLength.Inch ? "in" : "mm").ToString();
+        address.Append('&').Append(LengthKey).Append('=').Append(inputs.Units.LengthUnit == BenchLength.Inch ? "in" : "mm");
+        var untouched = string.Join(' ', card.Fields.Where(inputs.IsExample).Select(field => field.Key));
+        return (untouched.Length > 0 ? address.Append('&').Append(ExampleKey).Append('=').Append(Uri.EscapeDataString(untouched)) : address).ToString();
     }
 
     /// <summary>True where an address carries entries of the card, and not its example alone.</summary>
@@ -55,9 +60,19 @@ public static class BenchAddress
             inputs = Value(field.Key) is { } text ? inputs.With(field, text) : inputs;
         }
 
-        return inputs with { UnknownUnit = !knowsTorque ? unitText : !knowsLength ? lengthText : null };
+        return inputs with
+        {
+            Untouched = HasEntries(card, query) ? Untouched(card, given) : inputs.Untouched,
+            UnknownUnit = !knowsTorque ? unitText : !knowsLength ? lengthText : null,
+        };
 
         string? Value(string key) => given.TryGetValue(key, out var values) ? Cut(Typed.Clean(values[0])) : null;
+    }
+
+    private static ImmutableHashSet<string> Untouched(BenchCard card, Dictionary<string, StringValues> given)
+    {
+        var named = given.TryGetValue(ExampleKey, out var values) ? (values[0] ?? "").Split(' ') : [];
+        return [.. card.Fields.Select(field => field.Key).Intersect(named)];
     }
 
     // One letter more than a field takes: enough to say that it is too long.

@@ -13,8 +13,14 @@ public sealed record BenchAnswer(string Sentence)
     /// <summary>Figures that only read side by side.</summary>
     public BenchTable? Table { get; init; }
 
+    /// <summary>Reasons in sentences, list by list.</summary>
+    public IReadOnlyList<BenchList> Lists { get; init; } = [];
+
     /// <summary>What speaks against it, each a sentence.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>What lies on a wheel stud as a picture.</summary>
+    public WheelStudStack? Stack { get; init; }
 
     /// <summary>The clamp load as a picture.</summary>
     public ClampStanding? Clamp { get; init; }
@@ -22,6 +28,9 @@ public sealed record BenchAnswer(string Sentence)
 
 /// <summary>One figure: what it is, the figure with its unit, and what it rests on.</summary>
 public sealed record BenchLine(string What, string Figure, string? Why = null);
+
+/// <summary>Sentences of one kind; nothing is drawn where there is none.</summary>
+public sealed record BenchList(string Title, IReadOnlyList<string> Sentences);
 
 /// <summary>Figures in rows; the first cell of a row names it.</summary>
 public sealed record BenchTable(string Title, IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows);

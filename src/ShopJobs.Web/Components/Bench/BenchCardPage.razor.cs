@@ -15,7 +15,6 @@ public sealed partial class BenchCardPage(NavigationManager navigation)
     private BenchInputs inputs = null!;
     private IReadOnlyList<ValidationFailure> problems = [];
     private BenchAnswer? answer;
-    private bool isExample;
     private bool opensMore;
 
     /// <summary>The card's name.</summary>
@@ -23,6 +22,9 @@ public sealed partial class BenchCardPage(NavigationManager navigation)
     public string Key { get; set; } = "";
 
     private IEnumerable<BenchField> Asked => card!.Fields.Where(asked => asked.IsAsked(inputs));
+
+    /// <summary>True while nobody has entered anything.</summary>
+    private bool IsExample => Asked.All(asked => inputs.IsExample(asked) || !asked.IsGiven(inputs));
 
     public void Dispose() => navigation.LocationChanged -= FollowAddress;
 
@@ -47,7 +49,6 @@ public sealed partial class BenchCardPage(NavigationManager navigation)
         }
 
         var query = navigation.ToAbsoluteUri(navigation.Uri).Query;
-        isExample = !BenchAddress.HasEntries(card, query);
         inputs = BenchAddress.Read(card, query);
         opensMore = card.Fields.Any(field => field.IsMore && field.IsGiven(inputs));
         Compute();
@@ -60,7 +61,6 @@ public sealed partial class BenchCardPage(NavigationManager navigation)
     private void Take(BenchInputs changed)
     {
         inputs = changed;
-        isExample = false;
         Compute();
         var address = navigation.ToAbsoluteUri(BenchAddress.Of(card!, inputs)).ToString();
         written.Enqueue(address);

@@ -8,8 +8,11 @@ public static class BenchCards
     /// <summary>The groups in their order on the page.</summary>
     public static IReadOnlyList<BenchGroup> Groups { get; } =
     [
-        new("Torque and clamp load", [new ClampLoadCard()]),
-        new("What to set", [new AdapterCard(), new UnitCard()]),
+        new("What to set", [new TargetCard(), new AdapterCard(), new StagesCard(), new RunDownCard(), new UnitCard()]),
+        new("Torque and clamp load", [new ClampLoadCard(), new TorqueForLoadCard(), new NutFactorCard(), new AngleCard(), new MethodCard()]),
+        new("Bolts, studs and threads", [new WheelStudCard(), new NutPairCard(), new StrengthCard(), new EngagementCard(), new ThreadCard(), new ReuseCard()]),
+        new("After the first drive", [new SettlingCard(), new WorkingLoadCard()]),
+        new("Wrenches", [new ToolCard(), new CalibrationCard(), new CertificateCard()]),
     ];
 
     /// <summary>The card with a name in the address; null where there is none.</summary>

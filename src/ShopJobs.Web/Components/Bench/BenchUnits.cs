@@ -34,6 +34,16 @@ public readonly record struct BenchUnits(TorqueUnit TorqueUnit, BenchLength Leng
         ? FormattableString.Invariant($"{ClampWords.Load(load)} ({load.PoundsForce:0} lbf)")
         : ClampWords.Load(load);
 
+    /// <summary>An area in mm² or in².</summary>
+    public string Say(Area area) => LengthUnit == BenchLength.Inch
+        ? FormattableString.Invariant($"{area.SquareInches:0.0000} in²")
+        : FormattableString.Invariant($"{area.SquareMillimeters:0.0} mm²");
+
+    /// <summary>A stress in MPa, beside inches in ksi as well.</summary>
+    public string Say(Pressure stress) => LengthUnit == BenchLength.Inch
+        ? FormattableString.Invariant($"{stress.Megapascals:0} MPa ({stress.KilopoundsForcePerSquareInch:0} ksi)")
+        : FormattableString.Invariant($"{stress.Megapascals:0} MPa");
+
     private string Say(double value) =>
         $"{value.ToString(Math.Abs(value) < 10 ? "0.0#" : "0.0", CultureInfo.InvariantCulture)} {TorqueUnit.Symbol()}";
 }
