@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Microsoft.Data.Sqlite;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Data.Logbook;
@@ -17,7 +16,7 @@ public sealed class Documents
     public static string? CurrentRegister(LogbookReader reader)
     {
         ArgumentNullException.ThrowIfNull(reader);
-        return reader.Row("register", connection => Text(connection, """SELECT Digest FROM JointRegisters WHERE "Current" = 1""", null));
+        return reader.Row("register", """SELECT Digest FROM JointRegisters WHERE "Current" = 1""", [], digest => digest as string);
     }
 
     /// <summary>The register with this digest.</summary>
@@ -26,8 +25,8 @@ public sealed class Documents
         ArgumentNullException.ThrowIfNull(reader);
         return registers.TryGetValue(digest, out var known)
             ? known
-            : reader.Row($"register:{digest}", connection => registers.GetOrAdd(
-                digest, _ => DocumentReading.Register(Bytes(connection, "SELECT Yaml FROM JointRegisters WHERE Digest = $digest", digest))));
+            : reader.Row($"register:{digest}", "SELECT Yaml FROM JointRegisters WHERE Digest = $1", [digest], yaml => registers.GetOrAdd(
+                digest, _ => DocumentReading.Register(Bytes(yaml, digest))));
     }
 
     /// <summary>The procedure with this digest, checked against that register.</summary>
@@ -40,9 +39,8 @@ public sealed class Documents
         }
 
         var register = Register(reader, registerDigest);
-        return reader.Row($"procedure:{digest}:{registerDigest}", connection => procedures.GetOrAdd(
-            (digest, registerDigest),
-            _ => DocumentReading.Procedure(Bytes(connection, "SELECT Yaml FROM Procedures WHERE Digest = $digest", digest), register)));
+        return reader.Row($"procedure:{digest}:{registerDigest}", "SELECT Yaml FROM Procedures WHERE Digest = $1", [digest], yaml => procedures.GetOrAdd(
+            (digest, registerDigest), _ => DocumentReading.Procedure(Bytes(yaml, digest), register)));
     }
 
     /// <summary>The job's procedure at its places.</summary>
@@ -58,29 +56,6 @@ public sealed class Documents
                 job.Fact.Places));
     }
 
-    private static byte[] Bytes(SqliteConnection connection, string sql, string digest)
-    {
-        using var command = Ask(connection, sql, digest);
-        return command.ExecuteScalar() as byte[] ?? throw new InvalidOperationException($"No document has the digest {digest}.");
-    }
-
-    private static string? Text(SqliteConnection connection, string sql, string? digest)
-    {
-        using var command = Ask(connection, sql, digest);
-        return command.ExecuteScalar() as string;
-    }
-
-    private static SqliteCommand Ask(SqliteConnection connection, string sql, string? digest)
-    {
-        var command = connection.CreateCommand();
-#pragma warning disable CA2100 // Only this file's own text reaches it.
-        command.CommandText = sql;
-#pragma warning restore CA2100
-        if (digest is not null)
-        {
-            command.Parameters.AddWithValue("$digest", digest);
-        }
-
-        return command;
-    }
+    private static byte[] Bytes(object? yaml, string digest) =>
+        yaml as byte[] ?? throw new InvalidOperationException($"No document has the digest {digest}.");
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Security.Cryptography;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -11,14 +12,29 @@ internal static class RequestDigest
     private static readonly JsonSerializerOptions Json = new() { Converters = { new WithoutContent() } };
 
     /// <summary>SHA-256 over owner, kind of command and its fields. Texts kept outside the entries are not part of it.</summary>
-    public static byte[] Of(object owner, object command) => SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new
+    public static byte[] Of(object owner, object command)
     {
-        owner = owner.ToString(),
-        kind = command.GetType().Name,
-        fields = command is StartJob start
-            ? JsonSerializer.SerializeToElement(new { start.Job, start.ProcedureDigest, start.RegisterDigest, start.Places }, Json)
-            : JsonSerializer.SerializeToElement(command, command.GetType(), Json),
-    }));
+        var bytes = new ArrayBufferWriter<byte>(512);
+        using (var json = new Utf8JsonWriter(bytes))
+        {
+            json.WriteStartObject();
+            json.WriteString("owner", owner.ToString());
+            json.WriteString("kind", command.GetType().Name);
+            json.WritePropertyName("fields");
+            if (command is StartJob start)
+            {
+                JsonSerializer.Serialize(json, new { start.Job, start.ProcedureDigest, start.RegisterDigest, start.Places }, Json);
+            }
+            else
+            {
+                JsonSerializer.Serialize(json, command, command.GetType(), Json);
+            }
+
+            json.WriteEndObject();
+        }
+
+        return SHA256.HashData(bytes.WrittenSpan);
+    }
 
     /// <summary>A text gets a new salt each time it is sent, so its digest says nothing about whether the request is the same.</summary>
     private sealed class WithoutContent : JsonConverter<ContentDigest>

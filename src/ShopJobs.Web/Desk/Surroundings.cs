@@ -1,5 +1,4 @@
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
@@ -44,50 +43,28 @@ public sealed class Surroundings(Documents documents, ShopClock clock)
 
     /// <summary>Every tool of the shop.</summary>
     internal static IReadOnlyDictionary<ToolId, ToolState> AllTools(LogbookReader reader) =>
-        reader.Row("tools", ToolIds).Split(',', StringSplitOptions.RemoveEmptyEntries)
+        reader.Row("tools", "SELECT group_concat(Id) FROM (SELECT Id FROM Tools ORDER BY Id)", [], ids => ids as string ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries)
             .Select(text => new ToolId(Guid.Parse(text, CultureInfo.InvariantCulture)))
             .ToDictionary(id => id, id => reader.FoldAsFarAsReadable(Folders.LogbookOf(id), Folders.Tool).State);
 
     /// <summary>True while the person works here.</summary>
     internal static bool IsActive(LogbookReader reader, PersonId person) =>
-        reader.Row($"active:{person.Value}", connection => Ask(connection, "SELECT Active FROM People WHERE Id = $id", person.Value) is 1L);
+        reader.Row($"active:{person.Value}", "SELECT Active FROM People WHERE Id = $1", [person.Value], active => active is 1L);
 
     /// <summary>Rights of a person on a day; none for somebody who left.</summary>
     internal static IReadOnlySet<Right> RightsOf(LogbookReader reader, PersonId person, DateOnly day)
     {
-        var text = reader.Row($"rights:{person.Value}:{day:yyyy-MM-dd}", connection => Ask(
-            connection,
+        var text = reader.Row(
+            $"rights:{person.Value}:{day:yyyy-MM-dd}",
             """
             SELECT group_concat(DISTINCT "Right") FROM PersonRights JOIN People ON People.Id = PersonRights.PersonId
-            WHERE People.Id = $id AND People.Active = 1 AND "From" <= $day AND ("To" IS NULL OR "To" >= $day)
+            WHERE People.Id = $1 AND People.Active = 1 AND "From" <= $2 AND ("To" IS NULL OR "To" >= $2)
             """,
-            person.Value,
-            day) as string ?? "");
+            [person.Value, day],
+            rights => rights as string ?? "");
         return text.Split(',', StringSplitOptions.RemoveEmptyEntries).Select(Enum.Parse<Right>).ToHashSet();
     }
 
     private JointRegister Register(LogbookReader reader) =>
         Documents.CurrentRegister(reader) is { } digest ? documents.Register(reader, digest) : NoRegister;
-
-    private static string ToolIds(SqliteConnection connection) =>
-        Ask(connection, "SELECT group_concat(Id) FROM (SELECT Id FROM Tools ORDER BY Id)", null) as string ?? "";
-
-    private static object? Ask(SqliteConnection connection, string sql, Guid? id, DateOnly? day = null)
-    {
-        using var command = connection.CreateCommand();
-#pragma warning disable CA2100 // Only this file's own text reaches it.
-        command.CommandText = sql;
-#pragma warning restore CA2100
-        if (id is { } value)
-        {
-            command.Parameters.AddWithValue("$id", value);
-        }
-
-        if (day is { } date)
-        {
-            command.Parameters.AddWithValue("$day", date);
-        }
-
-        return command.ExecuteScalar();
-    }
 }

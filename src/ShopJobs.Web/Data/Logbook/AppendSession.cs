@@ -11,6 +11,8 @@ internal sealed class AppendSession : IDisposable
     private readonly SqliteCommand content;
     private readonly SqliteCommand erasure;
     private readonly SqliteCommand outcome;
+    private readonly SqliteCommand readOnly;
+    private readonly SqliteCommand writable;
 
     public AppendSession(SqliteConnection connection)
     {
@@ -25,6 +27,8 @@ internal sealed class AppendSession : IDisposable
             17);
         content = Prepare("INSERT INTO content (digest, salt, bytes) VALUES ($1, $2, $3)", 3);
         erasure = Prepare("UPDATE content SET salt = NULL, bytes = NULL, erased_at = $2 WHERE digest = $1 AND erased_at IS NULL", 2);
+        readOnly = Prepare("PRAGMA query_only = ON", 0);
+        writable = Prepare("PRAGMA query_only = OFF", 0);
         outcome = Prepare("INSERT INTO command_outcomes (command, request_digest, answer, at) VALUES ($1, $2, $3, $4)", 4);
     }
 
@@ -38,8 +42,22 @@ internal sealed class AppendSession : IDisposable
     {
         var transaction = connection.BeginTransaction(deferred: false);
         Reading.Join(transaction);
-        entry.Transaction = content.Transaction = erasure.Transaction = outcome.Transaction = transaction;
+        entry.Transaction = content.Transaction = erasure.Transaction = outcome.Transaction = readOnly.Transaction = writable.Transaction = transaction;
         return transaction;
+    }
+
+    /// <summary>Reads within the transaction begun last, on a connection that refuses to write meanwhile.</summary>
+    public T WithoutWriting<T>(Func<ReadSession, T> read)
+    {
+        readOnly.ExecuteNonQuery();
+        try
+        {
+            return read(Reading);
+        }
+        finally
+        {
+            writable.ExecuteNonQuery();
+        }
     }
 
     public void Append(Envelope envelope, byte[] bytes, EntryHash hash, EntryKeys keys) => Run(
@@ -93,6 +111,8 @@ internal sealed class AppendSession : IDisposable
         content.Dispose();
         erasure.Dispose();
         outcome.Dispose();
+        readOnly.Dispose();
+        writable.Dispose();
         Reading.Dispose();
     }
 

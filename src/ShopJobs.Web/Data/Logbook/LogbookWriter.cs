@@ -4,7 +4,8 @@ namespace ShopJobs.Web.Data.Logbook;
 
 /// <summary>
 /// Decides commands and records what was decided, each in one transaction that is on the disk before it is acknowledged.
-/// A decision is taken without a lock; if anything it relied on has moved by the time the lock is held, it is taken again.
+/// Where nobody is writing the decision is taken with the lock in hand; else it is taken without, while waiting for the turn, and
+/// taken again if anything it relied on has moved by the time the lock is held.
 /// </summary>
 public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, LogbookNotices notices, TimeProvider time) : IDisposable
 {
@@ -52,18 +53,9 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         var command = new Command(id, requestDigest, stamp, decide);
         try
         {
-            var judged = database.Read(session => Judge(command, session));
-            if (judged.Done is { } done)
-            {
-                return done;
-            }
-
-            if (BetweenDecisionAndAppend is { } pause)
-            {
-                await pause();
-            }
-
-            var result = await AppendAsync(command, judged, cancellation);
+            var result = BetweenDecisionAndAppend is null && turn.Wait(0, cancellation)
+                ? DecideAndAppend(command)
+                : await DecideThenAppendAsync(command, cancellation);
             if (result is RunResult.Saved saved)
             {
                 notices.Publish(saved.Entries);
@@ -87,9 +79,54 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         turn.Dispose();
     }
 
-    private async Task<RunResult> AppendAsync(Command command, Judged judged, CancellationToken cancellation)
+    private async Task<RunResult> DecideThenAppendAsync(Command command, CancellationToken cancellation)
     {
+        var judged = database.Read(session => Judge(command, session));
+        if (judged.Done is { } done)
+        {
+            return done;
+        }
+
+        if (BetweenDecisionAndAppend is { } pause)
+        {
+            await pause();
+        }
+
         await turn.WaitAsync(cancellation);
+        return InTurn(command, judged);
+    }
+
+    /// <summary>With the turn in hand: of a database that may only be read the command is still told whether it would be refused.</summary>
+    private RunResult DecideAndAppend(Command command)
+    {
+        if (open is { Health.MayWrite: true })
+        {
+            return InTurn(command, null);
+        }
+
+        Judged judged;
+        try
+        {
+            judged = database.Read(session => Judge(command, session));
+        }
+        catch
+        {
+            turn.Release();
+            throw;
+        }
+
+        if (judged.Done is { } done)
+        {
+            turn.Release();
+            return done;
+        }
+
+        return InTurn(command, judged);
+    }
+
+    /// <summary>Appends with the turn in hand, and gives the turn back.</summary>
+    private RunResult InTurn(Command command, Judged? judged)
+    {
         try
         {
             open ??= new AppendSession(database.OpenWriter());
@@ -113,15 +150,15 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         }
     }
 
-    private RunResult Append(AppendSession session, Command command, Judged judged)
+    private RunResult Append(AppendSession session, Command command, Judged? judged)
     {
         List<AppendedEntry> appended;
         Decision.Accept accepted;
         using (var transaction = session.Begin())
         {
-            if (session.Reading.OutcomeOf(command.Id) is not null || judged.Reader?.StillHolds(session.Reading) != true)
+            if (judged?.Reader is not { } relied || session.Reading.OutcomeOf(command.Id) is not null || !relied.StillHolds(session.Reading))
             {
-                judged = Judge(command, session.Reading);
+                judged = session.WithoutWriting(reading => Judge(command, reading));
                 if (judged.Done is { } done)
                 {
                     return done;

@@ -10,6 +10,8 @@ internal sealed class ReadSession : IDisposable
     private readonly SqliteCommand entries;
     private readonly SqliteCommand content;
     private readonly SqliteCommand outcome;
+    private readonly Dictionary<string, SqliteCommand> asked = [];
+    private SqliteTransaction? joined;
 
     public ReadSession(SqliteConnection connection)
     {
@@ -35,7 +37,35 @@ internal sealed class ReadSession : IDisposable
 
     /// <summary>Makes the commands part of a transaction of this connection.</summary>
     public void Join(SqliteTransaction transaction) =>
-        head.Transaction = entries.Transaction = content.Transaction = outcome.Transaction = transaction;
+        head.Transaction = entries.Transaction = content.Transaction = outcome.Transaction = joined = transaction;
+
+    /// <summary>
+    /// The first value that a statement of the program's own text gives, with $1, $2 and so on for the values; prepared once on this connection.
+    /// </summary>
+    public object? Ask(string sql, IReadOnlyList<object> values)
+    {
+        if (!asked.TryGetValue(sql, out var command))
+        {
+            command = Connection.CreateCommand();
+#pragma warning disable CA2100 // Texts of this program only: see the remarks of LogbookReader.Row.
+            command.CommandText = sql;
+#pragma warning restore CA2100
+            for (var i = 1; i <= values.Count; i++)
+            {
+                command.Parameters.Add(new SqliteParameter { ParameterName = $"${i}" });
+            }
+
+            asked.Add(sql, command);
+        }
+
+        command.Transaction = joined;
+        for (var i = 0; i < values.Count; i++)
+        {
+            command.Parameters[i].Value = values[i];
+        }
+
+        return command.ExecuteScalar();
+    }
 
     public Head HeadOf(LogbookId logbook)
     {
@@ -91,6 +121,11 @@ internal sealed class ReadSession : IDisposable
         entries.Dispose();
         content.Dispose();
         outcome.Dispose();
+        foreach (var command in asked.Values)
+        {
+            command.Dispose();
+        }
+
         Connection.Dispose();
     }
 
