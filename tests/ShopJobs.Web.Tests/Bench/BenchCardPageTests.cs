@@ -216,6 +216,19 @@ public sealed class BenchCardPageTests : BunitContext
         Assert.Empty(page.FindAll(".bench-sentence"));
     }
 
+    [Theory]
+    [InlineData("clamp-load", true, true)]
+    [InlineData("torque-for-load", true, true)]
+    [InlineData("thread", false, true)]
+    [InlineData("certificate", true, false)]
+    [InlineData("reuse", false, false)]
+    public void Only_units_that_the_card_speaks_can_be_picked(string card, bool torque, bool length)
+    {
+        var page = Open($"/bench/{card}");
+
+        Assert.Equal((torque, length), (page.FindAll("#unit").Count == 1, page.FindAll("#lengths").Count == 1));
+    }
+
     [Fact]
     public void Unit_that_is_not_known_is_said_and_nothing_is_computed()
     {

@@ -17,6 +17,12 @@ public abstract class BenchCard
     /// <summary>Its inputs in their order.</summary>
     public abstract IReadOnlyList<BenchField> Fields { get; }
 
+    /// <summary>True where it takes or answers torques, so that their unit can be picked.</summary>
+    public virtual bool SpeaksTorque => Fields.Any(asked => asked is TorqueField);
+
+    /// <summary>True where it takes or answers lengths, areas, loads or stresses, which go by the unit of length.</summary>
+    public virtual bool SpeaksLength => Fields.Any(asked => asked is LengthField or ForceField or StrengthField);
+
     /// <summary>How it computes.</summary>
     public abstract BenchPaper Paper { get; }
 

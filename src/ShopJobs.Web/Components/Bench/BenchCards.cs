@@ -11,7 +11,7 @@ public static class BenchCards
         new("What to set", [new TargetCard(), new AdapterCard(), new StagesCard(), new RunDownCard(), new UnitCard()]),
         new("Torque and clamp load", [new ClampLoadCard(), new TorqueForLoadCard(), new NutFactorCard(), new AngleCard(), new MethodCard()]),
         new("Bolts, studs and threads", [new WheelStudCard(), new NutPairCard(), new StrengthCard(), new EngagementCard(), new ThreadCard(), new ReuseCard()]),
-        new("After the first drive", [new SettlingCard(), new WorkingLoadCard()]),
+        new("Under load and after the first drive", [new SettlingCard(), new WorkingLoadCard()]),
         new("Wrenches", [new ToolCard(), new CalibrationCard(), new CertificateCard()]),
     ];
 

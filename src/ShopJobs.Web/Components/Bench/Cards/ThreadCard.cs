@@ -22,6 +22,9 @@ public sealed class ThreadCard : BenchCard
     public override IReadOnlyList<BenchField> Fields => [thread];
 
     /// <inheritdoc/>
+    public override bool SpeaksLength => true;
+
+    /// <inheritdoc/>
     public override BenchPaper Paper { get; } = new(
         [
             "d2 = d − 0.6495 P; D1 = d − 1.0825 P", "d3 = d − 1.2269 P (metric); d − 1.1908 P (inch, rounded root)",

@@ -29,6 +29,9 @@ public sealed class TorqueForLoadCard : BenchCard
     public override IReadOnlyList<BenchField> Fields => [thread, load, strength, .. seat.All, friction];
 
     /// <inheritdoc/>
+    public override bool SpeaksTorque => true;
+
+    /// <inheritdoc/>
     public override BenchPaper Paper { get; } = new(
         ["T = F (P/2π + µt d2/(2 cos 30°) + µb r)", "K = T/(d F)", "F at 90 % of yield = 0.9 Rp As/√(1 + 3 (τ/σ)²)"],
         [
