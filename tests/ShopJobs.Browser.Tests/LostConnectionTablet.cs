@@ -47,7 +47,7 @@ public sealed class LostConnectionTablet(
     public IReadOnlyList<(int Nut, decimal Value)> Pulls =>
     [
         .. nuts.SelectMany(nut => shop.Folder.Read(car).State.Of(nut).Pulls).OrderBy(pull => pull.Number)
-            .Select(pull => (pull.Fact.Position.Number, pull.Value.Value)),
+            .Select(pull => (pull.Fact.Position.Number, pull.Value!.Value.Value)),
     ];
 
     /// <summary>Ids of reports that the tablet still keeps as unsent.</summary>

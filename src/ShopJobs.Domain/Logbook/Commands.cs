@@ -54,10 +54,20 @@ public sealed record RecordTorque(
     int Stage,
     int Visit,
     TorqueKind Kind,
-    EnteredTorque Value,
+    EnteredTorque? Value,
     ToolId Tool,
     IReadOnlyList<PersonId> Helpers) : Command
 {
+    /// <summary>The angle read on the tool, from 0 to <see cref="Turn.Largest"/> degrees, at an angle stage: then there is no torque.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public decimal? AngleDegrees
+    {
+        get;
+        init => field = value is null or >= 0 and <= Turn.Largest
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, $"An angle is from 0 to {Turn.Largest} degrees.");
+    }
+
     /// <summary>
     /// Run-down torque read on the way down, where the instruction adds it. Null takes the one recorded with an earlier pull of
     /// the position since it was opened.

@@ -21,7 +21,7 @@ public static partial class Decider
             return Refuse(HoldReason.NotCorrectable, $"Entry {correct.Target} is void already", "record it anew");
         }
 
-        return correct.Restated is not null && target.Entry is not TorqueRecorded
+        return correct.Restated is not null && target.Entry is not TorqueRecorded { Value: not null }
             ? Refuse(HoldReason.NotCorrectable, "Only a torque value can be restated", "void the entry and record it anew")
             : Accept(new Corrected(correct.Target, correct.Restated, correct.Reason));
     }

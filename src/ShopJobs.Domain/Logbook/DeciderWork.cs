@@ -85,6 +85,7 @@ public static partial class Decider
             Visit = pull.Visit,
             Kind = pull.Kind,
             Value = pull.Value,
+            AngleDegrees = pull.AngleDegrees,
             RunDown = runDown,
             RunDownGiven = pull.RunDown,
             ToolId = pull.Tool,
@@ -95,9 +96,10 @@ public static partial class Decider
             spec, pull.Helpers, RestsOn(state, instance, pull), Failing(rules.Pull, question))
         {
             RunDown = runDown,
-            AtFastener = runDown is null && spec.SettingRatio is null
+            AtFastener = pull.Value is not { } torque || (runDown is null && spec.SettingRatio is null)
                 ? null
-                : new EnteredTorque(Judging.AtFastener(pull.Value.NewtonMetres, spec, runDown), TorqueUnit.NewtonMetre),
+                : new EnteredTorque(Judging.AtFastener(torque.NewtonMetres, spec, runDown), TorqueUnit.NewtonMetre),
+            AngleDegrees = pull.AngleDegrees,
         });
     }
 
@@ -173,7 +175,8 @@ public static partial class Decider
             group.IfShort,
             group.ReTorque)
         {
-            SettingRatio = group.Adapter?.Setting.Ratio,
+            SettingRatio = stage.Turn is null ? group.Adapter?.Setting.Ratio : null,
+            Turn = stage.Turn,
         };
     }
 

@@ -82,7 +82,7 @@ public sealed record HandTightened(
     IReadOnlyList<PersonId> Helpers,
     IReadOnlyList<HoldReason> Problems) : Entry;
 
-/// <summary>What kind of torque was recorded; never mixed. Only the first two bring a joint to torque.</summary>
+/// <summary>What kind of record a pull is; never mixed. Only a setting, a reading and an angle bring a joint on.</summary>
 public enum TorqueKind
 {
     SettingConfirmed,
@@ -90,9 +90,15 @@ public enum TorqueKind
     RunDown,
     BreakAway,
     Residual,
+
+    /// <summary>The angle turned, read on a tool that measures it.</summary>
+    AngleTurned,
 }
 
-/// <summary>The specification in force for a pull, copied so that it can be re-judged later. Torques in N·m.</summary>
+/// <summary>
+/// The specification in force for a pull, copied so that it can be re-judged later. Torques in N·m; at an angle stage those of the
+/// torque that it is turned on from.
+/// </summary>
 /// <param name="Stages">Stages of the group; the last is final.</param>
 /// <param name="Visits">How often this stage visits the position.</param>
 /// <param name="Minimum">Lower end of the permitted range, inside.</param>
@@ -116,12 +122,15 @@ public sealed record SpecificationInForce(
 {
     /// <summary>Setting of the tool over torque at the fastener, where an adapter sits between; null where none does.</summary>
     public decimal? SettingRatio { get; init; }
+
+    /// <summary>The angle asked for, in degrees; null at a torque stage.</summary>
+    public Turn? Turn { get; init; }
 }
 
 /// <summary>One pull on one cell. With problems it does not count.</summary>
 /// <param name="Cycle">Openings of the position before this pull.</param>
 /// <param name="Visit">Index in the stage's order of visits, from 0.</param>
-/// <param name="Value">The number on the tool, as entered.</param>
+/// <param name="Value">The torque on the tool, as entered; null where an angle was turned.</param>
 /// <param name="On">Shop's date: calibration is judged by the day.</param>
 /// <param name="RestsOn">Numbers of the lower-stage and hand-tight entries it rests on.</param>
 public sealed record TorqueRecorded(
@@ -132,7 +141,7 @@ public sealed record TorqueRecorded(
     int Stage,
     int Visit,
     TorqueKind Kind,
-    EnteredTorque Value,
+    EnteredTorque? Value,
     ToolId Tool,
     DateOnly On,
     SpecificationInForce Spec,
@@ -148,6 +157,12 @@ public sealed record TorqueRecorded(
     /// Null where that is the value itself.
     /// </summary>
     public EnteredTorque? AtFastener { get; init; }
+
+    /// <summary>The angle turned, in degrees; null where a torque was recorded.</summary>
+    public decimal? AngleDegrees { get; init; }
+
+    /// <summary>What was recorded, as it is read out: "110 N·m", "90°".</summary>
+    public string Amount() => AngleDegrees is { } degrees ? Turn.Amount(degrees) : Value.ToString()!;
 }
 
 /// <summary>Re-torqued after the drive: moved or not, by what angle. With problems it does not settle and holds.</summary>

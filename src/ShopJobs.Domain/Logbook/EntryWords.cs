@@ -22,7 +22,7 @@ public static class EntryWords
             Opened fact => $"Opened {names.Positions(fact.Positions)}{Also(fact, names)}{VoidFrom(fact.Undid)}.",
             FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
             HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, names)}.",
-            TorqueRecorded fact => $"{PullOf(fact.Kind, fact.Value)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, names)}.",
+            TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, names)}.",
             Settled fact => $"Re-torqued {names.Positions(fact.Positions)} after the drive: {Moved(fact)}, {LowerFirst(PullOf(fact.Kind, fact.Value))}, with {names.Tool(fact.Tool)}.",
             Witnessed fact => $"{(fact.Accepted ? "Looked and accepted" : "Looked and did not accept")} stage {Number(fact.Stage)} of {names.Joint(fact.Joint)} {MethodOf(fact.Method)}: entries {EntryNames.Numbers(fact.Records)}.",
             PositionHeld fact => $"Stopped the work on {names.Positions(fact.Positions)}.",
@@ -67,6 +67,9 @@ public static class EntryWords
     }
 
     internal static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static string PullOf(TorqueRecorded fact) =>
+        fact.Value is { } value ? PullOf(fact.Kind, value) : $"Turned {fact.Amount()}";
 
     private static string PullOf(TorqueKind kind, EnteredTorque value) => kind switch
     {

@@ -22,6 +22,7 @@ public enum HoldReason
     SettingNotInstructed,
     UnderRange,
     OverRange,
+    TurnOutside,
     SecondPull,
     PositionHeld,
     BackOffFirst,

@@ -13,7 +13,7 @@ public static class NextWords
         NextAction.Fit fit => $"Fit new {fit.Instance.Group.Hardware.Name}: {Name(now, fit.Instance, fit.Positions)}",
         NextAction.ByHand hand => $"Run down by hand: {Name(now, hand.Instance, hand.Positions)}",
         NextAction.PullNow { Cell: var cell } =>
-            $"Torque {now.Name(cell.Position)} to {cell.Stage.Value}{More(cell.Instance.Group)}{StageOf(cell.Instance.Group, cell.Stage)}",
+            $"{PullOf(cell, now)}{StageOf(cell.Instance.Group, cell.Stage)}",
         NextAction.TakeOff { Instance.Group.Temporary: true } off => $"Remove {Name(now, off.Instance, off.Positions)}",
         NextAction.TakeOff off => $"Back off {Name(now, off.Instance, off.Positions)}: {off.Why}",
         NextAction.Stopped stopped => $"{now.Name(stopped.Position)} is held: the lead decides",
@@ -28,6 +28,10 @@ public static class NextWords
         ArgumentNullException.ThrowIfNull(stage);
         return group.Stages.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", stage {stage.Number} of {group.Stages.Count}");
     }
+
+    private static string PullOf(Cell cell, Circumstances now) => cell.Stage.Turn is { } turn
+        ? $"Turn {now.Name(cell.Position)} by {Turn.Amount(turn.Degrees)}"
+        : $"Torque {now.Name(cell.Position)} to {cell.Stage.Value}{More(cell.Instance.Group)}";
 
     private static string More(JointGroup group) => (group.RunDown == RunDown.Add ? " and its run-down torque" : "")
         + (group.Adapter is { } adapter ? $" with the {adapter.Name}" : "");

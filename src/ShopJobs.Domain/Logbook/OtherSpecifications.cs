@@ -44,7 +44,9 @@ public static class OtherSpecifications
     private static bool Passes(Pull pull, JointGroup theirs, int number, JointGroup ours)
     {
         var stage = ours.Stages[number - 1];
-        return stage.Permitted.Contains(pull.AtFastener)
+        return (stage.Turn is { } turn
+                ? pull.Fact.AngleDegrees is { } degrees && turn.Contains(degrees)
+                : pull.AtFastener is { } torque && stage.Permitted.Contains(torque))
             && theirs.Condition == ours.Condition
             && theirs.Hardware == ours.Hardware
             && theirs.Stages.Count == ours.Stages.Count

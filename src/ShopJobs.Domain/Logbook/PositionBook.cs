@@ -44,13 +44,16 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>A confirmed void: as if it had never been written.</summary>
     public bool IsGone => Voided && CorrectionConfirmed;
 
-    /// <summary>The value that counts now.</summary>
-    public EnteredTorque Value => Restated ?? Fact.Value;
+    /// <summary>The torque that counts now; null where an angle was turned.</summary>
+    public EnteredTorque? Value => Restated ?? Fact.Value;
 
-    /// <summary>The value that counts now at the fastener: through the adapter, without the run-down torque; the value itself where there is neither.</summary>
-    public EnteredTorque AtFastener => Fact is { RunDown: null, Spec.SettingRatio: null }
+    /// <summary>What counts now, as it is read out: "110 N·m", "90°".</summary>
+    public string Amount() => Value?.ToString() ?? Fact.Amount();
+
+    /// <summary>The torque that counts now at the fastener: through the adapter, without the run-down torque; the value itself where there is neither.</summary>
+    public EnteredTorque? AtFastener => Value is not { } value || Fact is { RunDown: null, Spec.SettingRatio: null }
         ? Value
-        : new EnteredTorque(Judging.AtFastener(Value.NewtonMetres, Fact.Spec, Fact.RunDown), TorqueUnit.NewtonMetre);
+        : new EnteredTorque(Judging.AtFastener(value.NewtonMetres, Fact.Spec, Fact.RunDown), TorqueUnit.NewtonMetre);
 
     /// <summary>What is wrong with it now, corrections included. A void is apart from this.</summary>
     public IReadOnlyList<HoldReason> Problems => Judging.ProblemsOf(this);

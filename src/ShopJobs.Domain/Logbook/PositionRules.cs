@@ -56,6 +56,6 @@ public static class PositionRules
             : from found in OtherSpecifications.On(q.State, q.Now, q.Book, number, q.Job, q.Instance)
               let here = q.Instance.Group
               select (
-                  $"torqued as {found.Theirs.Procedure.Code} asks ({found.Pull.Value}, {found.Group.Condition}), here {here.Stages[number - 1].Permitted} {here.Condition} is asked",
+                  $"torqued as {found.Theirs.Procedure.Code} asks ({found.Pull.Amount()}, {found.Group.Condition}), here {here.Stages[number - 1].PermittedAmount()} {here.Condition} is asked",
                   "redo the joint, or the lead decides");
 }

@@ -19,7 +19,11 @@ public sealed record PullQuestion(
 
     public TorqueKind Kind { get; init; }
 
-    public EnteredTorque Value { get; init; }
+    /// <summary>The torque on the tool; null where an angle was turned.</summary>
+    public EnteredTorque? Value { get; init; }
+
+    /// <summary>The angle turned, in degrees; null where a torque is reported.</summary>
+    public decimal? AngleDegrees { get; init; }
 
     /// <summary>Run-down torque of the position; null where the instruction does not add it, or none is recorded.</summary>
     public EnteredTorque? RunDown { get; init; }
@@ -58,6 +62,7 @@ public static class PullRules
     public static readonly IReadOnlyList<PullRule> Pull =
     [
         new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
+        new(HoldReason.TurnOutside, q => q is { Stage.Turn: { } turn, AngleDegrees: { } degrees } && !turn.Contains(degrees)),
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
         new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
@@ -96,11 +101,11 @@ public static class PullRules
         new(HoldReason.ToolUnknown, q => q.Tool.Tool is null),
         new(HoldReason.ToolQuarantined, q => q.Tool.OutOfUseBy > 0),
         new(HoldReason.ToolOverdue, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && !q.Tool.IsCalibratedOn(q.Now.Today)),
-        new(HoldReason.ToolOutOfRange, q => q.Tool.Tool is { } tool && !tool.IsInRange(q.Value)),
+        new(HoldReason.ToolOutOfRange, q => q is { Tool.Tool: { } tool, Value: { } torque } && !tool.IsInRange(torque)),
     ];
 
     private static bool ValueIs(PullQuestion q, HoldReason reason) =>
-        Judging.ValueProblem(q.Kind, q.Value.NewtonMetres, q.Spec!, q.RunDown) == reason;
+        q.Value is { } torque && Judging.ValueProblem(q.Kind, torque.NewtonMetres, q.Spec!, q.RunDown) == reason;
 
     private static bool LowerStageMissing(PullQuestion q) => Enumerable.Range(1, q.Stage!.Number - 1).Any(stage =>
         q.Instance.Positions.Any(position => !q.State.IsDone(q.State.Of(position), stage)));
@@ -120,7 +125,12 @@ public static class PullRules
     private static bool EvidenceAllowed(PullQuestion q)
     {
         var asked = q.Stage!.Evidence;
-        return q.Kind switch
+        if (q.Stage.Turn is not null)
+        {
+            return q is { Kind: TorqueKind.AngleTurned, AngleDegrees: not null, Value: null } && q.Tool.Tool is null or { Kind: ToolKind.Angle };
+        }
+
+        return q.Value is not null && q.Kind switch
         {
             TorqueKind.SettingConfirmed => asked != Evidence.Reading && q.Tool.Tool is not { Kind: ToolKind.Indicating },
             TorqueKind.Reading => asked != Evidence.Setting && q.Tool.Tool is not { Kind: ToolKind.Click },

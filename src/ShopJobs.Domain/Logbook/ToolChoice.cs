@@ -19,6 +19,13 @@ public static class ToolChoice
     /// <summary>What a pull with this kind of tool is recorded as: a click tool confirms its setting, any other gives a reading.</summary>
     public static TorqueKind Evidence(this ToolKind kind) => kind == ToolKind.Click ? TorqueKind.SettingConfirmed : TorqueKind.Reading;
 
+    /// <summary>The same for a stage: an angle is read where one is asked for.</summary>
+    public static TorqueKind Evidence(this ToolKind kind, Stage stage)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        return stage.Turn is null ? kind.Evidence() : TorqueKind.AngleTurned;
+    }
+
     /// <summary>Why this tool cannot do a stage at what it is to be set to; empty when it can.</summary>
     /// <param name="runDown">Run-down torque of the position that is next, where it is added and known.</param>
     public static IReadOnlyList<HoldReason> Against(
@@ -32,9 +39,10 @@ public static class ToolChoice
         var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(position))
         {
             Stage = stage,
-            Value = instance.Group.SettingFor(stage, runDown),
+            Value = stage.Turn is null ? instance.Group.SettingFor(stage, runDown) : null,
+            AngleDegrees = stage.Turn?.Degrees,
             ToolId = tool,
-            Kind = (now.Tool(tool).Tool?.Kind ?? ToolKind.Indicating).Evidence(),
+            Kind = (now.Tool(tool).Tool?.Kind ?? ToolKind.Indicating).Evidence(stage),
         };
         return [.. PullRules.Pull.Where(rule => AboutTools.Contains(rule.Reason) && rule.Fails(question)).Select(rule => rule.Reason)];
     }

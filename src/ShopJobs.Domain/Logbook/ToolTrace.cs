@@ -32,14 +32,19 @@ public enum TrueTorque
 
 /// <summary>One record made with a tool on one position.</summary>
 /// <param name="Entry">The entry: a pull or a re-torque.</param>
-/// <param name="Kind">A setting confirmed, or a reading.</param>
+/// <param name="Kind">A setting confirmed, a reading, or an angle turned.</param>
+/// <param name="Value">The torque that counts now; null where an angle was turned.</param>
 /// <param name="Stage">Stage of the pull; null for a re-torque.</param>
 /// <param name="Stages">Stages of its group; null for a re-torque.</param>
 /// <param name="Delivered">Torque truly delivered, in the tool's unit, by its readings as found; null when unknown.</param>
 /// <param name="InDoubt">A doubt of the tool stands on it and is not decided.</param>
 public sealed record TracedRecord(
-    long Entry, DateTime At, PersonId Person, TorqueKind Kind, EnteredTorque Value, int? Stage, int? Stages,
-    TraceClass Class, decimal? Delivered, TrueTorque True, bool InDoubt);
+    long Entry, DateTime At, PersonId Person, TorqueKind Kind, EnteredTorque? Value, int? Stage, int? Stages,
+    TraceClass Class, decimal? Delivered, TrueTorque True, bool InDoubt)
+{
+    /// <summary>The angle turned, in degrees: how true the tool reads an angle is not told by its torque readings.</summary>
+    public decimal? AngleDegrees { get; init; }
+}
 
 /// <summary>One position and all records made on it with a tool, newest first.</summary>
 public sealed record TracedPosition(JointPosition Position, IReadOnlyList<TracedRecord> Records)
@@ -100,12 +105,13 @@ public static class ToolTraces
                 var book = car.Of(pull.Position);
                 var live = book.Pulls.Find(record => record.Number == entry.Number);
                 var value = live?.Value ?? pull.Value;
-                var delivered = Delivered(tool, pull.On, entry.At, value);
+                var delivered = value is { } torque ? Delivered(tool, pull.On, entry.At, torque) : null;
                 yield return (pull.Position, new TracedRecord(
                     entry.Number, entry.At, entry.Person, pull.Kind, value, pull.Stage, pull.Spec.Stages,
                     live is { Voided: false } ? TraceClass.Live : TraceClass.VoidedSince,
                     delivered, Judge(tool, delivered, pull.Spec, pull.RunDown),
-                    live is { IsGone: false } && Undecided(tool, id, book, pull.On, entry.At)));
+                    live is { IsGone: false } && Undecided(tool, id, book, pull.On, entry.At))
+                { AngleDegrees = pull.AngleDegrees });
                 break;
             case Settled settled when settled.Tool == id && (from is null || settled.On >= from):
                 foreach (var position in settled.Positions)

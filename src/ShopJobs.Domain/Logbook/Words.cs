@@ -27,6 +27,7 @@ public static class Words
         HoldReason.SettingNotInstructed => "the tool was not set to the instructed value",
         HoldReason.UnderRange => "under the permitted range",
         HoldReason.OverRange => "over the permitted maximum",
+        HoldReason.TurnOutside => "turned outside the permitted angle",
         HoldReason.SecondPull => "pulled again when already done",
         HoldReason.PositionHeld => "pulled while held",
         HoldReason.BackOffFirst => "pulled again without backing off after a short pull",
@@ -43,7 +44,7 @@ public static class Words
     /// <summary>The next action for somebody standing at the car.</summary>
     public static string NextFor(HoldReason reason) => reason switch
     {
-        HoldReason.OverRange => "do not touch it; call the lead, who decides: use as is, rework or replace",
+        HoldReason.OverRange or HoldReason.TurnOutside => "do not touch it; call the lead, who decides: use as is, rework or replace",
         HoldReason.HardwareNotNew => "record FITTED NEW, then HAND-TIGHT",
         HoldReason.NotOpened => "call the lead, then back it off, record OPEN, then HAND-TIGHT",
         HoldReason.JobClosed => "ask the lead to put a procedure on the car for it",

@@ -2,7 +2,10 @@ using ShopJobs.Domain.Fasteners;
 
 namespace ShopJobs.Domain.Procedures;
 
-/// <summary>What a group asks of one of its fasteners at the final stage, for everything that computes clamp load.</summary>
+/// <summary>
+/// What a group asks of one of its fasteners at the final stage, for everything that computes clamp load; where an angle is turned
+/// after that, at the torque it is turned on from.
+/// </summary>
 public static class GroupSpecification
 {
     /// <summary>The torque specification of the group's final stage.</summary>

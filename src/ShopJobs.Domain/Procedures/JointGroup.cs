@@ -68,7 +68,7 @@ public sealed record JamPair(EnteredTorque JamTorque, string Group, decimal JamT
 /// <param name="IfShort">What to do with a short pull.</param>
 /// <param name="Redo">How much is redone.</param>
 /// <param name="Temporary">Must be removed before its step is signed.</param>
-/// <param name="Stages">Torque stages in order, the last one final. Hand-tight comes before the first.</param>
+/// <param name="Stages">Stages in order, torques and then angles, the last one final. Hand-tight comes before the first.</param>
 /// <param name="Source">Where the figures come from.</param>
 public sealed record JointGroup(
     string Id,
@@ -102,11 +102,17 @@ public sealed record JointGroup(
     /// <summary>The stage that brings the joint to torque.</summary>
     public Stage Final => Stages[^1];
 
+    /// <summary>True when an angle makes the clamp load: the torque only snugs the joint, and is never pulled again.</summary>
+    public bool IsTurned => Final.Turn is not null;
+
+    /// <summary>The stages as they are read out: "40 N·m, then +90°, then +90°".</summary>
+    public string StageWords() => string.Join(", then ", Stages.Select(stage => stage.Amount()));
+
     /// <summary>True when any stage of this group asks for a witness.</summary>
     public bool AsksWitness => Stages.Any(stage => stage.Witness);
 
     /// <summary>
-    /// What is set on the wrench for a stage: its torque, with the run-down torque where the instruction leaves that out, through the
+    /// What is set on the wrench for a torque stage: its torque, with the run-down torque where the instruction leaves that out, through the
     /// adapter. In the stage's unit, not rounded to a tool.
     /// </summary>
     public EnteredTorque SettingFor(Stage stage, EnteredTorque? runDown)

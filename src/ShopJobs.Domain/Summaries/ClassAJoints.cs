@@ -27,23 +27,25 @@ internal static class ClassAJoints
                same.Key.ReTorque),
     ];
 
-    /// <summary>A figure only where nobody is led to re-tighten what locker or the maker's rule forbids.</summary>
+    /// <summary>A figure only where nobody is led to re-tighten what an angle, locker or the maker's rule forbids.</summary>
     private static string? Torque(SummarySubject car, List<Pull> pulls)
     {
-        if (pulls.Exists(pull => pull.Fact.Spec.ReTorque is { Forbidden: true }
+        if (pulls.Exists(pull => pull.Fact.Spec.Turn is not null || pull.Fact.Spec.ReTorque is { Forbidden: true }
             || car.GroupOf(pull).Condition is ThreadCondition.Locker or ThreadCondition.PreAppliedLocker))
         {
             return null;
         }
 
-        var figures = pulls.OrderBy(pull => pull.AtFastener.NewtonMetres).Select(pull => pull.AtFastener.ToString()).Distinct().ToList();
+        var figures = pulls.Select(pull => pull.AtFastener).OfType<EnteredTorque>()
+            .OrderBy(torque => torque.NewtonMetres).Select(torque => torque.ToString()).Distinct().ToList();
         return figures.Count <= MostFigures ? string.Join(", ", figures) : $"{figures[0]} to {figures[^1]}";
     }
 
     private static string Evidence(List<Pull> pulls)
     {
         var asIs = pulls.Exists(pull => pull.AcceptedBy is not null) ? "; used as it is, see what was found" : "";
-        return (pulls.TrueForAll(pull => pull.Fact.Kind == TorqueKind.Reading) ? "measured"
+        return (pulls.TrueForAll(pull => pull.Fact.Kind == TorqueKind.AngleTurned) ? "angle measured"
+            : pulls.TrueForAll(pull => pull.Fact.Kind == TorqueKind.Reading) ? "measured"
             : pulls.Exists(pull => pull.Fact.Kind == TorqueKind.Reading) ? "partly measured, else setting confirmed"
             : "setting confirmed") + asIs;
     }
@@ -54,7 +56,7 @@ internal static class ClassAJoints
 
     private static string ReTorque(SummarySubject car, List<PositionBook> books, List<Pull> pulls) =>
         books.Exists(car.State.OwesReTorque) ? "due"
-        : pulls.Exists(pull => pull.Fact.Spec.ReTorque is { Forbidden: true }) ? "never"
+        : pulls.Exists(pull => pull.Fact.Spec.Turn is not null || pull.Fact.Spec.ReTorque is { Forbidden: true }) ? "never"
         : books.Exists(book => book.SettledBy > 0) ? "done"
         : "not asked";
 }

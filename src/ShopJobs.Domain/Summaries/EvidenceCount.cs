@@ -10,7 +10,7 @@ internal static class EvidenceCount
         var all = car.Joints.SelectMany(joint => joint).ToList();
         var tight = all.Where(car.IsTight).ToLookup(car.Covers);
         var here = tight[true].ToLookup(book =>
-            SummarySubject.FinalPulls(book).All(pull => pull.Fact.Kind == TorqueKind.Reading));
+            SummarySubject.FinalPulls(book).All(pull => pull.Fact.Kind is TorqueKind.Reading or TorqueKind.AngleTurned));
         var asFound = all.Where(book => book.IsAsFound).ToList();
         return new EvidenceCounts(
             here[true].Count(),

@@ -42,6 +42,9 @@
   };
   const sayUnsent = (record, why, buttons) => say('unsent', [`Not saved: ${record.label}.`, why], buttons);
 
+  // A number with its unit as people write it: 90°, 110 N·m.
+  const amount = (text, unit) => unit === '°' ? text + unit : `${text} ${unit}`;
+
   // Sending.
   const post = async record => {
     const stop = new AbortController();
@@ -160,7 +163,7 @@
   const doubt = (text, value, guard) => {
     const other = guard.alike.find(one => Math.abs(value - one.value) <= one.value * guard.near);
     if (other) return [`${text} is near ${other.value} ${other.unit}, which is ${guard.target}. Did you mean ${guard.unit}?`];
-    if (value < guard.least || value > guard.most) return [`${text} ${guard.unit} is far from ${guard.target}.`];
+    if (value < guard.least || value > guard.most) return [`${amount(text, guard.unit)} is far from ${guard.target}.`];
     return keypad().dataset.mode === 'setting' && Math.abs(value - guard.instructed) > guard.half
       ? [`The step says ${guard.target}. Set the tool to it. A pull at ${text} ${guard.unit} is recorded and held.`] : null;
   };
@@ -180,7 +183,7 @@
       say('', []);
       tend();
     } else {
-      submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, ${text} ${guard.unit}`, { draft: DRAFT + pad.dataset.cell });
+      submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, ${amount(text, guard.unit)}`, { draft: DRAFT + pad.dataset.cell });
     }
   };
   const clicked = () => {

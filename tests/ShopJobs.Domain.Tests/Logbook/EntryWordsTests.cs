@@ -71,6 +71,9 @@ public sealed partial class EntryWordsTests
             "Set 110 N·m and confirmed the click on wheel nut front-left 3, stage 2 of 2, with W7.", EntryWords.Of(click, Names));
         Assert.Equal(
             "Read 110 N·m on wheel nut front-left 3, stage 2 of 2, with W7.", EntryWords.Of(click with { Kind = TorqueKind.Reading }, Names));
+        Assert.Equal(
+            "Turned 91.5° on wheel nut front-left 3, stage 2 of 2, with W7.",
+            EntryWords.Of(click with { Kind = TorqueKind.AngleTurned, Value = null, AngleDegrees = 91.5m }, Names));
     }
 
     [Fact]

@@ -71,6 +71,46 @@ public sealed partial class SummaryMustNotTests
         Assert.DoesNotContain("110", page.Text().Replace("01632 960100", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
+    /// <summary>The shop brief, section 5: no figure that invites the owner to pull a joint again that was turned by an angle.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_joint_that_was_turned_by_an_angle_is_shown_without_a_figure(bool forbidden)
+    {
+        var car = new CarAtWork();
+        var head = TestProcedures.Head();
+        var job = car.StartJob(
+            head with { Groups = [head.Groups[0] with { ReTorque = forbidden ? head.Groups[0].ReTorque : null }] }, TestRegister.Left);
+        var bolts = car.Positions(TestRegister.StrutTop, TestRegister.Left);
+        car.Open(TestPerson.Tess, job, bolts);
+        car.FitNew(TestPerson.Tess, job, "bolts", bolts);
+        car.ByHand(TestPerson.Tess, job, "bolts", bolts);
+        foreach (var (step, stage) in new[] { ("snug", 1), ("turn", 2), ("turn-again", 3) })
+        {
+            foreach (var bolt in stage == 3 ? bolts.Reverse() : bolts)
+            {
+                Assert.Empty(stage == 1
+                    ? car.Pull(TestPerson.Tess, job, "bolts", bolt, 1, 41, TestTools.Dial).Problems
+                    : car.Turn(TestPerson.Tess, job, "bolts", bolt, stage, 93).Problems);
+            }
+
+            if (stage > 1)
+            {
+                car.Do(TestPerson.Theo, CarWork.Looks(job, "bolts", TestRegister.Left, stage));
+            }
+
+            car.Do(TestPerson.Tess, CarWork.Sign(job, $"{step}@{TestRegister.Left}"));
+        }
+
+        var page = car.Page();
+
+        var joint = Assert.Single(page.ClassA);
+        Assert.Equal((null, "angle measured", "yes", "never"), (joint.Torque, joint.Evidence, joint.Witness, joint.ReTorque));
+        var text = page.Text().Replace("01632 960100", "", StringComparison.Ordinal);
+        Assert.All((string[])["N·m", "41", "93", "°"], figure => Assert.DoesNotContain(figure, text, StringComparison.Ordinal));
+        Assert.DoesNotContain(page.Duties, duty => duty.Contains("re-torque", StringComparison.OrdinalIgnoreCase));
+    }
+
     /// <summary>Any run of pulls, voids, confirmations, openings and holds: a figure on the page is the value of a pull that passes now.</summary>
     [Fact]
     public void No_voided_and_no_opened_pull_is_shown_and_nothing_unfinished_is_left_out() =>
@@ -131,7 +171,7 @@ public sealed partial class SummaryMustNotTests
         var text = car.Page().Text();
         var current = car.State.Positions.Values.SelectMany(book => book.Pulls).Where(car.State.Passes).Select(pull => pull.Number).ToHashSet();
         return car.Book.Where(entry => entry.Entry is TorqueRecorded { Stage: 2 } && !current.Contains(entry.Number))
-            .All(entry => !text.Contains(((TorqueRecorded)entry.Entry).Value.ToString(), StringComparison.Ordinal));
+            .All(entry => !text.Contains(((TorqueRecorded)entry.Entry).Amount(), StringComparison.Ordinal));
     }
 
     private static bool ShowsWhatHoldsTheRelease(CarAtWork car) =>

@@ -83,7 +83,7 @@ public sealed class CellEndpointTests : IDisposable
         await SendAsync(browser, await PullAsync("1,10"));
 
         var pull = StateOf().Positions.Values.SelectMany(book => book.Pulls).Single();
-        Assert.Equal(1.10m, pull.Fact.Value.Value);
+        Assert.Equal(1.10m, pull.Fact.Value!.Value.Value);
     }
 
     [Fact]

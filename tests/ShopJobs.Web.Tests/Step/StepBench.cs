@@ -47,7 +47,7 @@ internal sealed class StepBench
     public StepScene Scene(string step, TestPerson? person = null, string place = TestRegister.Left)
     {
         var who = person ?? TestPerson.Tess;
-        var tools = new[] { TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small }.ToDictionary(id => id, Car.Tool);
+        var tools = new[] { TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Angle }.ToDictionary(id => id, Car.Tool);
         var now = Car.As(who) with { Tool = id => tools.GetValueOrDefault(id, ToolState.Empty) };
         var reading = new CarReading(Row.Id, Car.State, now, tools, "");
         var here = new Present(who.Id, who.Name, "TT", default, default, who.Rights);

@@ -107,11 +107,11 @@ public sealed class WorkPanelTests : BunitContext
 
         Assert.Empty(panel.FindAll("[data-keypad]"));
         var offers = panel.FindAll(".tool-offer");
-        Assert.Equal(["D1", "W7", "W3", "W5"], offers.Select(offer => offer.QuerySelector(".tool-name")!.TextContent));
+        Assert.Equal(["D1", "W7", "WA", "W3", "W5"], offers.Select(offer => offer.QuerySelector(".tool-name")!.TextContent));
         Assert.False(offers[0].HasAttribute("disabled"));
-        Assert.True(offers[2].HasAttribute("disabled"));
-        Assert.Contains("outside the tool's range", offers[2].TextContent, StringComparison.Ordinal);
-        Assert.Contains("past its calibration", offers[3].TextContent, StringComparison.Ordinal);
+        Assert.True(offers[3].HasAttribute("disabled"));
+        Assert.Contains("outside the tool's range", offers[3].TextContent, StringComparison.Ordinal);
+        Assert.Contains("past its calibration", offers[4].TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -66,6 +66,27 @@ internal static class Amounts
         return null;
     }
 
+    /// <summary>A range of angles <c>85..95 deg</c>; one value alone is none, as a reading is hardly ever exact.</summary>
+    public static (decimal Least, decimal Most)? Angles(DocumentNode node, ProblemBook problems, decimal least, decimal most)
+    {
+        if (MapReader.TextOf(node, problems) is not { } text)
+        {
+            return null;
+        }
+
+        if (text.EndsWith(" deg", StringComparison.Ordinal) && text[..^" deg".Length].Split("..") is [var from, var to]
+            && Number(from) is { } low && Number(to) is { } high && low >= least && high <= most && low <= high)
+        {
+            return (low, high);
+        }
+
+        problems.Error(
+            node,
+            FormattableString.Invariant($"{Wording.Quote(text)} is not a range of deg from {least} to {most}, the smaller first"),
+            "write it with its unit, for example 85..95 deg");
+        return null;
+    }
+
     /// <summary>A plain number, comma or point as decimal mark; null for anything else.</summary>
     public static decimal? Number(string text) =>
         text.Length <= 15 && decimal.TryParse(

@@ -57,9 +57,9 @@ internal sealed class GroupChecks(ProblemBook problems, IReadOnlyList<GroupDraft
         }
 
         if (pair.Group is { } group && draft.Group?.Jam is { } jam
-            && (group.Stages.Count != 1 || group.Final.Value.NewtonMetres != jam.JamTorque.NewtonMetres))
+            && (group.Stages.Count != 1 || group.IsTurned || group.Final.Value.NewtonMetres != jam.JamTorque.NewtonMetres))
         {
-            problems.Error(at, $"Here the nuts are jammed at {jam.JamTorque}, group “{id}” has {string.Join(", ", group.Stages.Select(stage => stage.Value))}", "give that group one stage with the same value");
+            problems.Error(at, $"Here the nuts are jammed at {jam.JamTorque}, group “{id}” has {string.Join(", ", group.Stages.Select(stage => stage.Amount()))}", "give that group one stage with the same value");
         }
     }
 }

@@ -70,6 +70,11 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
             problems.Error(list, $"There are {list.Items.Count} stages", $"write from 1 to {MostStages}, the last one final");
         }
 
+        if (reTorque is { IsAsked: true } && drafts.Any(stage => stage.IsTurned))
+        {
+            problems.Error(map.At("re-torque"), "A joint that is turned by an angle is never pulled to a torque again", "write “re-torque: forbidden”");
+        }
+
         var whole = thread is not null && condition is not null && risk is not null && hardware is not null && runDown is not null
             && ifShort is not null && redo is not null && source is not null && stageNodes.Count > 0
             && drafts.Count == stageNodes.Count && drafts.All(stage => stage.Stage is not null);

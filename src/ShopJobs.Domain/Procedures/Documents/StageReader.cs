@@ -3,7 +3,7 @@ using ShopJobs.Domain.Fasteners;
 
 namespace ShopJobs.Domain.Procedures.Documents;
 
-/// <summary>Reads the torque stages of a group.</summary>
+/// <summary>Reads the stages of a group: torques, then angles turned on from the last of them.</summary>
 internal sealed class StageReader(ProblemBook problems, JointRegister register)
 {
     /// <summary>An intermediate stage is accepted from 80 to 120 % of its value where nothing else is written: common practice, no source.</summary>
@@ -11,27 +11,35 @@ internal sealed class StageReader(ProblemBook problems, JointRegister register)
     private const decimal MostShare = 1.2m;
     private const int MostVisits = 300;
 
-    private static readonly string[] Keys = ["value", "permitted", "conditions", "evidence", "witness", "visits", "source"];
+    private static readonly string[] Keys = ["value", "turn", "permitted", "conditions", "evidence", "witness", "visits", "source"];
 
     /// <summary>One stage as far as it could be read; <see cref="Stage"/> is null where a part is missing.</summary>
-    internal sealed record Draft(MapReader Map, EnteredTorque? Value, TorqueRange? Permitted, bool PermittedIsDefault, Stage? Stage);
+    /// <param name="IsTurned">True for an angle stage; value and permitted torque are those of the stage it is turned on from.</param>
+    internal sealed record Draft(MapReader Map, EnteredTorque? Value, TorqueRange? Permitted, bool PermittedIsDefault, bool IsTurned, Stage? Stage);
 
     public IReadOnlyList<Draft> Read(IReadOnlyList<DocumentNode> nodes, JointKind? kind, Provenance? groupSource)
     {
+        var maps = nodes.Select(node => MapReader.Of(node, problems, Keys)).ToList();
+        var lastTorque = maps.FindLastIndex(map => map?.Has("turn") != true);
         var drafts = new List<Draft>();
-        foreach (var (map, index) in nodes.Select((node, index) => (MapReader.Of(node, problems, Keys), index)))
+        foreach (var (map, index) in maps.Select((map, index) => (map, index)))
         {
-            if (map is not null)
+            if (map?.Has("turn") == true)
             {
-                drafts.Add(One(map, index + 1, isFinal: index == nodes.Count - 1, kind, groupSource));
+                drafts.Add(Turned(map, index + 1, drafts.FindLast(draft => !draft.IsTurned), kind, groupSource));
+            }
+            else if (map is not null)
+            {
+                drafts.Add(Pulled(map, index + 1, isFinal: index == lastTorque, kind, groupSource));
             }
         }
 
-        CheckOrder(drafts);
+        CheckOrder([.. drafts.Where(draft => !draft.IsTurned)]);
+        CheckTurns(drafts);
         return drafts;
     }
 
-    private Draft One(MapReader map, int number, bool isFinal, JointKind? kind, Provenance? groupSource)
+    private Draft Pulled(MapReader map, int number, bool isFinal, JointKind? kind, Provenance? groupSource)
     {
         var value = map.Needed("value") is { } at ? Amounts.Torque(at, problems) : null;
         var isDefault = !map.Has("permitted") && !isFinal;
@@ -51,9 +59,68 @@ internal sealed class StageReader(ProblemBook problems, JointRegister register)
         }
 
         var whole = value is not null && permitted is not null && evidence is not null && witness is not null && source is not null;
-        return new Draft(map, value, permitted, isDefault, whole
+        return new Draft(map, value, permitted, isDefault, false, whole
             ? new Stage(number, value!.Value, permitted!, conditions, evidence!.Value, witness!.Value, visits, source!)
             : null);
+    }
+
+    private Draft Turned(MapReader map, int number, Draft? from, JointKind? kind, Provenance? groupSource)
+    {
+        if (map.Has("value"))
+        {
+            problems.Error(map.At("value"), $"Stage {number} has both “value” and “turn”", "write the torque and the angle as two stages");
+        }
+
+        if (map.Has("evidence"))
+        {
+            problems.Error(map.At("evidence"), "An angle is always read on a tool that measures it", "delete the line");
+        }
+
+        var turn = Turn(map);
+        var conditions = Conditions(map);
+        var witness = map.YesNo("witness", false);
+        var visits = Visits(map, kind);
+        var source = SourceReader.Read(map, groupSource);
+        return new Draft(map, from?.Value, from?.Permitted, false, true, turn is not null && witness is not null && source is not null && from?.Stage is { } below
+            ? new Stage(number, below.Value, below.Permitted, conditions, Evidence.Reading, witness.Value, visits, source) { Turn = turn }
+            : null);
+    }
+
+    private Turn? Turn(MapReader map)
+    {
+        var degrees = Amounts.With(map.At("turn"), problems, "deg", Procedures.Turn.Least, Procedures.Turn.Most);
+        if (!map.Has("permitted"))
+        {
+            problems.Error(map.Map, "The angle stage has no “permitted”", "write the angles that the instruction allows, for example 85..95 deg");
+            return null;
+        }
+
+        if (Amounts.Angles(map.At("permitted"), problems, Procedures.Turn.Least, Procedures.Turn.Most) is not var (least, most) || degrees is not { } asked)
+        {
+            return null;
+        }
+
+        var turn = new Turn(asked, least, most);
+        if (!turn.Contains(asked))
+        {
+            problems.Error(map.At("turn"), $"{Procedures.Turn.Amount(asked)} is {(asked < least ? "below" : "above")} the permitted {turn.Permitted()}", "choose an angle inside, or read the range again from the instruction");
+            return null;
+        }
+
+        return turn;
+    }
+
+    private void CheckTurns(List<Draft> drafts)
+    {
+        if (drafts is [{ IsTurned: true } first, ..])
+        {
+            problems.Error(first.Map.At("turn"), "The first stage turns by an angle, and nothing is snug yet", "write a torque stage before it, with its “value”");
+        }
+
+        foreach (var (before, after) in drafts.Zip(drafts.Skip(1)).Where(pair => pair is { First.IsTurned: true, Second.IsTurned: false }))
+        {
+            problems.Error(after.Map.At("value"), "A torque follows on an angle", "put the torque stages first, the angles after the last of them");
+        }
     }
 
     private TorqueRange? Missing(MapReader map)

@@ -57,7 +57,7 @@ public sealed partial class DecidePanel
             .. Judging.DoubtsOn(book, Reading.Now.Tool).Select(found => found.Doubt.Tool).Distinct()
                 .Select(tool => $"Tightened with {JointLineWords.ToolName(Reading, tool)}, which is in doubt since its last good calibration."),
             .. OtherSpecifications.OfRunningJobs(Reading.State, Reading.Now, book)
-                .Select(pull => $"Entry {pull.Number.ToString(CultureInfo.InvariantCulture)}, {pull.Value}, was made for another job and does not pass what the running one asks."),
+                .Select(pull => $"Entry {pull.Number.ToString(CultureInfo.InvariantCulture)}, {pull.Amount()}, was made for another job and does not pass what the running one asks."),
             risk.Words(),
         ];
     }
@@ -65,7 +65,7 @@ public sealed partial class DecidePanel
     private string Line(PositionBook book, Hold hold)
     {
         var what = book.Pulls.Find(pull => pull.Number == hold.Number) is { } pull
-            ? $": {JointLineWords.Of(pull.Fact.Kind)} {pull.Value}{(pull.AtFastener == pull.Value ? "" : $" ({pull.AtFastener} at the fastener)")}, {JointLineWords.ToolName(Reading, pull.Fact.Tool)}, stage {Number(pull.Fact.Stage)}/{Number(pull.Fact.Spec.Stages)}; permitted {Limits(pull.Fact.Spec)}"
+            ? $": {JointLineWords.Of(pull.Fact.Kind)} {pull.Amount()}{(pull.AtFastener == pull.Value ? "" : $" ({pull.AtFastener} at the fastener)")}, {JointLineWords.ToolName(Reading, pull.Fact.Tool)}, stage {Number(pull.Fact.Stage)}/{Number(pull.Fact.Spec.Stages)}; permitted {Limits(pull.Fact.Spec)}"
             : "";
         var decision = hold.Decision is { } made ? $" Decided: {JointLineWords.Of(made)}." : "";
         var said = Texts.TryGetValue(hold.Number, out var text) ? $" “{text}”" : "";
@@ -73,7 +73,7 @@ public sealed partial class DecidePanel
     }
 
     private static string Limits(SpecificationInForce spec) =>
-        string.Create(CultureInfo.InvariantCulture, $"{spec.Minimum:0.##}..{spec.Maximum:0.##} N·m");
+        spec.Turn?.Permitted() ?? string.Create(CultureInfo.InvariantCulture, $"{spec.Minimum:0.##}..{spec.Maximum:0.##} N·m");
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -41,6 +41,7 @@ public static class JointLineWords
         TorqueKind.SettingConfirmed => "setting confirmed",
         TorqueKind.Reading => "reading",
         TorqueKind.RunDown => "run-down",
+        TorqueKind.AngleTurned => "angle turned",
         TorqueKind.BreakAway => "break-away",
         _ => "residual",
     };

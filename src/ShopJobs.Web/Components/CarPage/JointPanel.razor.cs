@@ -55,7 +55,7 @@ public sealed partial class JointPanel
             : Reading.State.Positions.Keys.Where(position => position.Joint == Joint).Max(position => position.Number);
         positions = [.. Enumerable.Range(1, count).Select(Joint.At).Select(position => (position, JointLook.Of(Reading, position)))];
         specification = Opening.GroupOn(Reading.State, Reading.Now, Joint.At(1)) is { Group: var group }
-            ? $"{group.Thread}, {group.Condition.Words()}, permitted {group.Final.Permitted}, {group.Risk.Words()}"
+            ? $"{group.Thread}, {group.Condition.Words()}, {(group.IsTurned ? group.StageWords() : $"permitted {group.Final.Permitted}")}, {group.Risk.Words()}"
             : null;
         entryNames = JointLineWords.NamesOf(Reading, Names);
         Foresee();

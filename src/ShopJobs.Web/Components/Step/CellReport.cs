@@ -126,7 +126,7 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
     private (Command? Command, string? Problem) Pull(JobId job, string group, JointPosition position)
     {
         if (this is not { Cycle: { } cycle, Stage: { } stage, Visit: { } visit, Kind: { } kind, Unit: { } unit, Tool: { } tool }
-            || kind is not (TorqueKind.SettingConfirmed or TorqueKind.Reading) || !Enum.IsDefined(unit))
+            || kind is not (TorqueKind.SettingConfirmed or TorqueKind.Reading or TorqueKind.AngleTurned) || !Enum.IsDefined(unit))
         {
             return (null, "stage, tool or kind of record is not named");
         }
@@ -134,6 +134,13 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         if (Value?.Any(char.IsLetter) == true)
         {
             return (null, "the value is digits only, its unit stands beside the field");
+        }
+
+        if (kind == TorqueKind.AngleTurned)
+        {
+            return Turn.Read(Value) is { } degrees
+                ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, null, new ToolId(tool), WithMe()) { AngleDegrees = degrees }, null)
+                : (null, FormattableString.Invariant($"the angle is one number from 0 to {Turn.Largest} degrees"));
         }
 
         EnteredTorque? runDown = null;

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Web.Components.Step;
@@ -10,10 +11,21 @@ namespace ShopJobs.Web.Components.Step;
 /// <param name="Typed">Run-down torque typed for this cell and not recorded yet.</param>
 public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDownTyped? Typed = null)
 {
+    // An angle further off than this is asked for again, so that the torque below typed by habit is noticed (common practice, no source).
+    private const decimal LeastTurned = 0.7m;
+    private const decimal MostTurned = 1.3m;
+
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
     /// <summary>A click tool's setting is typed once for a stage, then each nut is one touch.</summary>
-    public bool IsSetting => Tool.Tool.Kind.Evidence() == TorqueKind.SettingConfirmed;
+    public bool IsSetting => Kind == TorqueKind.SettingConfirmed;
+
+    /// <summary>Symbol of the unit beside the field: the tool's, or the degree.</summary>
+    public string Unit => Cell.Stage.Turn is null ? Tool.Tool.Unit.Symbol() : Degree;
+
+    private const string Degree = "°";
+
+    private TorqueKind Kind => Tool.Tool.Kind.Evidence(Cell.Stage);
 
     /// <summary>The cell's name on the tablet: what is typed for it is kept under this.</summary>
     public string Key => string.Create(
@@ -43,7 +55,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
         Cycle = Cell.Cycle,
         Stage = Cell.Stage.Number,
         Visit = Cell.Visit,
-        Kind = Tool.Tool.Kind.Evidence(),
+        Kind = Kind,
         Unit = Tool.Tool.Unit,
         Tool = Tool.Id.Value,
         RunDown = Recorded is null && Typed is { Value: var typed } ? typed.NewtonMetres.ToString(CultureInfo.InvariantCulture) : null,
@@ -54,6 +66,23 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
     {
         get
         {
+            if (Cell.Stage.Turn is { } turn)
+            {
+                return JsonSerializer.Serialize(
+                    new
+                    {
+                        unit = Degree,
+                        target = Turn.Amount(turn.Degrees),
+                        least = turn.Degrees * LeastTurned,
+                        most = turn.Degrees * MostTurned,
+                        near = TypingGuard.Near,
+                        alike = Array.Empty<object>(),
+                        instructed = turn.Degrees,
+                        half = 0,
+                    },
+                    Json);
+            }
+
             var guard = TypingGuard.For(Exact, Tool.Tool.Unit);
             return JsonSerializer.Serialize(
                 new

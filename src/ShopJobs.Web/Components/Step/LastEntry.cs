@@ -20,7 +20,7 @@ public sealed record LastEntry(long Number, string Words, TorqueUnit? Unit = nul
             .Select(one => one.Value.Entry switch
             {
                 TorqueRecorded pull when pull.Job == scene.Job.Id && joints.Contains(pull.Position.Joint) => new LastEntry(
-                    one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Value}", pull.Value.Unit),
+                    one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Amount()}", pull.Value?.Unit),
                 HandTightened hand when hand.Job == scene.Job.Id && hand.Positions.Any(position => joints.Contains(position.Joint)) => new LastEntry(
                     one.Key, $"hand-tight: {string.Join(", ", hand.Positions.Select(scene.Reading.Now.Name))}"),
                 _ => null,

@@ -10,12 +10,12 @@ public static class RecordWords
         : pull.Fact.RunDown is { } runDown ? $", {pull.AtFastener} without {runDown} run-down"
         : $", {pull.AtFastener} at the fastener";
 
-    /// <summary>For example "clicked at 110 N·m" or "read 109.5 N·m, restated".</summary>
+    /// <summary>For example "clicked at 110 N·m", "read 109.5 N·m, restated" or "turned 90°".</summary>
     public static string Of(Pull pull)
     {
         ArgumentNullException.ThrowIfNull(pull);
-        var how = pull.Fact.Kind == TorqueKind.SettingConfirmed ? "clicked at" : "read";
+        var how = pull.Fact.Kind switch { TorqueKind.SettingConfirmed => "clicked at", TorqueKind.AngleTurned => "turned", _ => "read" };
         var after = (pull.Voided ? ", void" : "") + (pull.Restated is null ? "" : $", restated from {pull.Fact.Value}") + (pull.AcceptedBy is null ? "" : ", used as is");
-        return $"{how} {pull.Value}{AtFastener(pull)}{after}";
+        return $"{how} {pull.Amount()}{AtFastener(pull)}{after}";
     }
 }

@@ -13,7 +13,11 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
     public bool Fits => Against.Count == 0;
 
     /// <summary>Why not, in words.</summary>
-    public string Why => string.Join("; ", Against.Select(Words.Of));
+    public string Why => string.Join("; ", Against.Select(reason =>
+        Turns && reason == HoldReason.EvidenceNotAllowed ? "it does not measure the angle turned" : Words.Of(reason)));
+
+    /// <summary>True beside an angle stage.</summary>
+    public bool Turns { get; init; }
 
     /// <summary>What it does, for example "click, 40..200 N·m".</summary>
     public string About => FormattableString.Invariant(
@@ -35,7 +39,7 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
                where tool.Value.Tool is not null
                let against = reading.State.Against(reading.Now, job, cell.Instance, cell.Stage, tool.Key, added)
                orderby against.Count > 0, tool.Value.Tool!.Name
-               select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against),
+               select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against) { Turns = cell.Stage.Turn is not null },
         ];
     }
 

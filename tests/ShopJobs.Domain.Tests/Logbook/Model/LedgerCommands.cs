@@ -142,7 +142,7 @@ internal sealed partial class Ledger
         var target = correct.Target >= 1 && correct.Target <= lines.Count ? At(correct.Target) : null;
         HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed) ? HoldReason.NotCorrectable
             : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.NoRight
-            : IsVoid(correct.Target) || (correct.Restated is not null && target.Entry is not TorqueRecorded) ? HoldReason.NotCorrectable
+            : IsVoid(correct.Target) || (correct.Restated is not null && target.Entry is not TorqueRecorded { AngleDegrees: null }) ? HoldReason.NotCorrectable
             : null;
         return why is { } reason ? [new(reason)] : [];
     }

@@ -183,8 +183,7 @@ internal sealed partial class Ledger
         where Fact(pull).Job != job.Id && !IsAccepted(pull) && Passes(pull)
         let theirs = GroupOf(pull).Rules
         let ours = here.Rules
-        let value = LastValue(pull)
-        where value < ours.Stages[stage - 1].Permitted.Minimum.NewtonMetres || value > ours.Stages[stage - 1].Permitted.Maximum.NewtonMetres
+        where !IsWithin(pull, ours.Stages[stage - 1])
             || theirs.Condition != ours.Condition
             || theirs.Hardware != ours.Hardware
             || theirs.Stages.Count != ours.Stages.Count
@@ -192,8 +191,16 @@ internal sealed partial class Ledger
             || ours.Stages[stage - 1].Visits.Count(v => v == position.Number) != theirs.Stages[stage - 1].Visits.Count(v => v == position.Number)
         select pull;
 
-    private decimal LastValue(Line pull) => AtFastener(
-        (CorrectionsOf(pull.Number).Select(line => ((Corrected)line.Entry).Restated).LastOrDefault(value => value is not null) ?? Fact(pull).Value).NewtonMetres,
-        pull.RunDown,
-        GroupOf(pull).Rules);
+    private bool IsWithin(Line pull, Stage asked)
+    {
+        var fact = Fact(pull);
+        if (asked.Turn is { } turn)
+        {
+            return fact.AngleDegrees >= turn.Minimum && fact.AngleDegrees <= turn.Maximum;
+        }
+
+        var torque = CorrectionsOf(pull.Number).Select(line => ((Corrected)line.Entry).Restated).LastOrDefault(value => value is not null) ?? fact.Value;
+        return torque is { } onTool && AtFastener(onTool.NewtonMetres, pull.RunDown, GroupOf(pull).Rules) is var value
+            && value >= asked.Permitted.Minimum.NewtonMetres && value <= asked.Permitted.Maximum.NewtonMetres;
+    }
 }

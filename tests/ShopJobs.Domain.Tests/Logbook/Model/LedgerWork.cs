@@ -45,7 +45,8 @@ internal sealed partial class Ledger
             (HoldReason.ValueMissing, group.Rules.RunDown == RunDown.Add && RunDownOf(pull) is null),
             (HoldReason.ValueOutside, pull.RunDown is { } turned && group.Rules.RunDownPermitted is { } permitted
                 && (turned.NewtonMetres < permitted.Minimum.NewtonMetres || turned.NewtonMetres > permitted.Maximum.NewtonMetres)),
-            .. ToolProblems(pull.Tool, pull.Value, pull.Kind, stage.Evidence, day),
+            (HoldReason.TurnOutside, stage.Turn is { } turn && (pull.AngleDegrees < turn.Minimum || pull.AngleDegrees > turn.Maximum)),
+            .. ToolProblems(pull.Tool, pull.Value, pull.Kind, stage, day),
             .. ValueProblemsOf(pull.Kind, pull.Value, RunDownOf(pull), group.Rules, pull.Stage, pull.Tool),
         ]);
     }
@@ -66,7 +67,7 @@ internal sealed partial class Ledger
             (HoldReason.ReTorqueNotDue, !OwesReTorque(position) || last is null || !DrivenSince(last.Number)),
             (HoldReason.PositionHeld, HoldsOn(position).Count > 0),
             (HoldReason.WrongCarCondition, !group.Stages[^1].Conditions.All(IsDeclared)),
-            .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group.Stages[^1].Evidence, day),
+            .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group.Stages[^1], day),
             .. ValueProblemsOf(settled.Kind, settled.Value, group.RunDown == RunDown.Add ? RunDownOn(position) : null, group, group.Stages.Count, settled.Tool),
         ]);
     }
@@ -103,24 +104,26 @@ internal sealed partial class Ledger
     private static decimal Lever(Adapter adapter) =>
         (decimal)adapter.Setting.Wrench.Millimeters + (decimal)adapter.Setting.Adapter.Millimeters;
 
-    private IEnumerable<(HoldReason, bool)> ValueProblemsOf(TorqueKind kind, EnteredTorque value, EnteredTorque? runDown, JointGroup group, int stage, ToolId tool)
+    private IEnumerable<(HoldReason, bool)> ValueProblemsOf(TorqueKind kind, EnteredTorque? value, EnteredTorque? runDown, JointGroup group, int stage, ToolId tool)
     {
-        var found = ProblemOfValue(kind, value.NewtonMetres, runDown, group, stage, Tool(tool));
+        var found = value is null ? [] : ProblemOfValue(kind, value.Value.NewtonMetres, runDown, group, stage, Tool(tool));
         return ValueProblems.Select(problem => (problem, found.Contains(problem)));
     }
 
-    private IEnumerable<(HoldReason, bool)> ToolProblems(ToolId id, EnteredTorque value, TorqueKind kind, Evidence asked, DateOnly day)
+    private IEnumerable<(HoldReason, bool)> ToolProblems(ToolId id, EnteredTorque? value, TorqueKind kind, Stage stage, DateOnly day)
     {
         var tool = Tool(id);
         var entered = tool.Entered;
         yield return (HoldReason.ToolUnknown, entered is null);
         yield return (HoldReason.ToolQuarantined, tool.OutOfUse);
         yield return (HoldReason.ToolOverdue, entered is not null && !tool.OutOfUse && !tool.IsCalibratedOn(day));
-        yield return (HoldReason.ToolOutOfRange, entered is not null && (value.NewtonMetres < entered.LowestMarked || value.NewtonMetres > entered.Top));
+        yield return (HoldReason.ToolOutOfRange, entered is not null && (value?.NewtonMetres < entered.LowestMarked || value?.NewtonMetres > entered.Top));
         yield return (HoldReason.EvidenceNotAllowed, !(kind switch
         {
-            TorqueKind.SettingConfirmed => asked != Evidence.Reading && entered?.Kind != ToolKind.Indicating,
-            TorqueKind.Reading => asked != Evidence.Setting && entered?.Kind != ToolKind.Click,
+            TorqueKind.AngleTurned => stage.Turn is not null && entered?.Kind is not (ToolKind.Click or ToolKind.Indicating),
+            _ when stage.Turn is not null => false,
+            TorqueKind.SettingConfirmed => stage.Evidence != Evidence.Reading && entered?.Kind != ToolKind.Indicating,
+            TorqueKind.Reading => stage.Evidence != Evidence.Setting && entered?.Kind != ToolKind.Click,
             _ => false,
         }));
     }

@@ -46,7 +46,7 @@ internal sealed class CarHistory
     {
         var begin = new Move(MoveKind.Start, history.First, 1, 0);
         return Make(begin)
-            ?? (history.First % 2 == 0 ? Make(begin with { A = history.First % 14 == 0 ? Choices.OtherWheels : history.First / 7 }) : null)
+            ?? (history.First % 2 == 0 ? Make(begin with { A = Choices.Beside(history.First) }) : null)
             ?? history.Moves.Select(Make).FirstOrDefault(difference => difference is not null);
     }
 

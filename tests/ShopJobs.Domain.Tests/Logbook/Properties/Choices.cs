@@ -9,10 +9,16 @@ namespace ShopJobs.Domain.Tests.Logbook.Properties;
 /// <summary>Turns a move that is not the next thing into a command on the car as it stands.</summary>
 internal static class Choices
 {
-    public static readonly IReadOnlyList<ToolId> Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange];
+    public static readonly IReadOnlyList<ToolId> Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange, TestTools.Angle];
 
     /// <summary>Number of the procedure that asks more of the wheel nuts than procedure 0.</summary>
-    public const int OtherWheels = 4;
+    private const int OtherWheels = 4;
+
+    /// <summary>Number of the procedure that asks another angle of the bolts than <see cref="Head"/>.</summary>
+    private const int OtherHead = 8;
+
+    private const int Head = 7;
+    private const int Procedures = 9;
 
     public static TestPerson Person(int number) => TestPerson.All[number % 10 switch { < 4 => 0, < 7 => 1, < 9 => 2, _ => 3 }];
 
@@ -75,7 +81,15 @@ internal static class Choices
         });
     }
 
-    public static (Procedure Procedure, string[] Places) Procedure(int number) => (number % 7) switch
+    /// <summary>The second job of a history that begins with this number: often one that asks something else of the same joint.</summary>
+    public static int Beside(int first) => (first % (2 * Procedures)) switch
+    {
+        0 => OtherWheels,
+        Head + Procedures => OtherHead,
+        _ => first / Procedures,
+    };
+
+    public static (Procedure Procedure, string[] Places) Procedure(int number) => (number % Procedures) switch
     {
         0 => (TestProcedures.Wheels(1, 2), [TestRegister.Left]),
         1 => (TestProcedures.Studs(1, 2), [TestRegister.Left]),
@@ -83,6 +97,8 @@ internal static class Choices
         3 => (TestProcedures.Brake(), [TestRegister.Front]),
         OtherWheels => (TestProcedures.OtherWheels(1, 2), [TestRegister.Left]),
         5 => (TestProcedures.LinkWithRunDown(), [TestRegister.Front]),
+        Head => (TestProcedures.Head(), [TestRegister.Left]),
+        OtherHead => (TestProcedures.Head(92), [TestRegister.Left]),
         _ => (TestProcedures.Wheels(2, 1), [TestRegister.Left, TestRegister.Right]),
     };
 
@@ -145,6 +161,25 @@ internal static class Choices
         return OnTool(group, CarAtWork.NewtonMetres(atFastener), runDown);
     }
 
+    /// <summary>An angle at the ends of what is permitted, just outside and far off.</summary>
+    public static decimal Angle(CarAtWork car, Move move, RecordTorque pull)
+    {
+        var turn = car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!.Group.Stages[pull.Stage - 1].Turn!;
+        return (move.B / 3 % 6) switch
+        {
+            0 => turn.Minimum,
+            1 => turn.Maximum,
+            2 => turn.Minimum - 0.1m,
+            3 => turn.Maximum + 0.1m,
+            4 => 0,
+            _ => turn.Maximum + 90,
+        };
+    }
+
+    /// <summary>What stands on the tool where a stage is done as asked; null where an angle is asked.</summary>
+    public static EnteredTorque? Asked(JointGroup group, Stage stage, EnteredTorque? runDown) =>
+        stage.Turn is null ? OnTool(group, stage.Value, runDown) : null;
+
     /// <summary>What stands on the tool for a torque at the fastener.</summary>
     public static EnteredTorque OnTool(JointGroup? group, EnteredTorque atFastener, EnteredTorque? runDown) =>
         group?.SettingFor(TestProcedures.Stage(1, atFastener.Value, 0, 1000, [1]), runDown) ?? atFastener;
@@ -165,12 +200,12 @@ internal static class Choices
         var stage = group.Group.Stages[move.B % group.Group.Stages.Count];
         var visit = move.C % stage.Visits.Count;
         var position = group.Joint.At(stage.Visits[visit]);
-        var tool = Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
+        var tool = Guide.ToolFor(car, stage, move.B % 2 == 0);
         var runDown = TurnedDown(car, group.Group, position, move.C);
-        var value = OnTool(group.Group, stage.Value, runDown ?? car.State.Of(position).RunDownOf());
+        var value = Asked(group.Group, stage, runDown ?? car.State.Of(position).RunDownOf());
         return new RecordTorque(
-            job.Id, group.Group.Id, position, car.State.Of(position).Cycle, stage.Number, visit, tool.Item2, value, tool.Item1, [])
-        { RunDown = runDown };
+            job.Id, group.Group.Id, position, car.State.Of(position).Cycle, stage.Number, visit, tool.Kind, value, tool.Id, [])
+        { RunDown = runDown, AngleDegrees = stage.Turn?.Degrees };
     }
 
     private static Correct Correction(CarAtWork car, Move move) => new(

@@ -7,7 +7,7 @@ internal static class CommandWords
 {
     public static string Of(Command command) => command switch
     {
-        RecordTorque pull => $"pulls {pull.Position} stage {pull.Stage} visit {pull.Visit} cycle {pull.Cycle} {pull.Kind} {pull.Value} job {pull.Job.Value.ToString()[..8]}",
+        RecordTorque pull => $"pulls {pull.Position} stage {pull.Stage} visit {pull.Visit} cycle {pull.Cycle} {pull.Kind} {pull.Value}{pull.AngleDegrees} job {pull.Job.Value.ToString()[..8]}",
         HandTighten hand => $"runs down {string.Join(", ", hand.Positions)} job {hand.Job.Value.ToString()[..8]}",
         FitNew fit => $"fits new {string.Join(", ", fit.Positions)}",
         OpenPositions open => $"opens {string.Join(", ", open.Positions)}",

@@ -44,6 +44,11 @@ internal static class Guide
         return good.Count == 0 ? null : good[0];
     }
 
+    /// <summary>The same for a stage: an angle is asked of the tool that measures it.</summary>
+    public static (ToolId Id, TorqueKind Kind) ToolFor(CarAtWork car, Stage stage, bool prefersDial) => stage.Turn is not null
+        ? (TestTools.Angle, TorqueKind.AngleTurned)
+        : GoodTool(car, stage.Evidence, prefersDial) ?? (TestTools.Dial, TorqueKind.Reading);
+
     private static Command Pull(CarAtWork car, JobBook job, Cell cell, Move move)
     {
         var missing = cell.Stage.Conditions.Where(condition => !car.State.Is(condition)).ToList();
@@ -52,13 +57,13 @@ internal static class Guide
             return new DeclareCondition(missing);
         }
 
-        var tool = GoodTool(car, cell.Stage.Evidence, move.C % 3 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
+        var tool = ToolFor(car, cell.Stage, move.C % 3 == 0);
         var runDown = Choices.TurnedDown(car, cell.Instance.Group, cell.Position, move.C);
-        var value = Choices.OnTool(cell.Instance.Group, cell.Stage.Value, runDown ?? car.State.Of(cell.Position).RunDownOf());
+        var value = Choices.Asked(cell.Instance.Group, cell.Stage, runDown ?? car.State.Of(cell.Position).RunDownOf());
         return new RecordTorque(
-            job.Id, cell.Instance.Group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, tool.Item2, value, tool.Item1,
+            job.Id, cell.Instance.Group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, tool.Kind, value, tool.Id,
             move.A % 9 == 0 ? [Theo.Id] : [])
-        { RunDown = runDown };
+        { RunDown = runDown, AngleDegrees = cell.Stage.Turn?.Degrees };
     }
 
     private static (TestPerson, Command) Sign(CarAtWork car, JobBook job, StepInstance step, TestPerson worker)

@@ -17,10 +17,11 @@ internal static class Mistakes
         },
         RecordTorque pull => (move.A % 12) switch
         {
+            0 or 1 or 2 or 3 when pull.AngleDegrees is not null => pull with { AngleDegrees = Choices.Angle(car, move, pull) },
             0 or 1 or 2 or 3 => pull with { Value = Choices.Value(car, move, pull) },
             4 or 5 => pull with { Tool = Choices.Tools[move.B % Choices.Tools.Count] },
             6 => pull with { Cycle = pull.Cycle - 1 },
-            7 => pull with { Kind = (TorqueKind)(move.B % 5) },
+            7 => pull with { Kind = (TorqueKind)(move.B % 6) },
             8 => Reordered(car, pull, move) with { Stage = pull.Stage == 1 ? 2 : 1 },
             _ => Reordered(car, pull, move),
         },
@@ -51,6 +52,11 @@ internal static class Mistakes
     public static RecordTorque Short(CarAtWork car, RecordTorque pull)
     {
         var group = car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!.Group;
+        if (group.Stages[pull.Stage - 1].Turn is { } turn)
+        {
+            return pull with { AngleDegrees = turn.Minimum - 1 };
+        }
+
         var little = CarAtWork.NewtonMetres(group.Stages[pull.Stage - 1].Permitted.Minimum.Value - 1);
         return pull with
         {
@@ -70,6 +76,7 @@ internal static class Mistakes
             ? new RecordTorque(
                 fact.Job, fact.Group, fact.Position, car.State.Of(fact.Position).Cycle, fact.Stage, fact.Visit, fact.Kind,
                 fact.Value, fact.Tool, [])
+            { AngleDegrees = fact.AngleDegrees }
             : null;
 
     private static RecordTorque Reordered(CarAtWork car, RecordTorque pull, Move move)

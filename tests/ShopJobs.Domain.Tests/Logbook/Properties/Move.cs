@@ -35,7 +35,7 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         Gen.Frequency(Weights), Gen.Int[0, 999], Gen.Int[0, 999], Gen.Int[0, 999], (kind, a, b, c) => new Move(kind, a, b, c));
 
     /// <summary>A short history. The first number chooses the one or two jobs it begins with.</summary>
-    public static readonly Gen<(int First, Move[] Moves)> History = Gen.Select(Gen.Int[0, 97], One.Array[4, 16]);
+    public static readonly Gen<(int First, Move[] Moves)> History = Gen.Select(Gen.Int[0, 161], One.Array[4, 16]);
 }
 
 internal enum MoveKind

@@ -24,7 +24,7 @@ public class FrontBarTests
         Assert.True(job.IsSigned);
         Assert.Equal(12, job.Pulls.Count);
         Assert.Equal([1, 4, 2, 3], job.Pulls.Where(pull => pull is { Group: "saddles", Stage: 2 }).Select(pull => pull.Position.Number));
-        Assert.Equal(Enumerable.Repeat(62m, 4), job.Pulls.Where(pull => pull.RunDown is not null).Select(pull => pull.Value.Value));
+        Assert.Equal(Enumerable.Repeat(62m, 4), job.Pulls.Where(pull => pull.RunDown is not null).Select(pull => pull.Value!.Value.Value));
         Assert.Equal(PositionState.Checked, job.Car.Shows("front-bar.link-lower", Left));
         Assert.Equal(PositionState.Checked, job.Car.Shows("front-strut.link-upper", "front-right"));
         Assert.Empty(job.Car.State.Undone);

@@ -73,7 +73,7 @@ public class FrontStrutTests
         var pull = job.PullNext(bench, W5, runDown: 6);
         Assert.Empty(pull.Problems);
         // F8: 50 stated + 6 measured on the way down; the record keeps what was set and what tightens.
-        Assert.Equal((56m, 50m, 6m), (pull.Value.Value, pull.AtFastener!.Value.Value, pull.RunDown!.Value.Value));
+        Assert.Equal((56m, 50m, 6m), (pull.Value!.Value.Value, pull.AtFastener!.Value.Value, pull.RunDown!.Value.Value));
     }
 
     [Fact]

@@ -49,7 +49,7 @@ public class SeatAndHarnessTests
 
         var second = Enumerable.Range(0, 4).Select(_ => job.PullNext(Base, W5)).ToList();
         Assert.All(second, pull => Assert.Empty(pull.Problems));
-        Assert.Equal([32m, 33m, 34m, 35m], second.Select(pull => pull.Value.Value));
+        Assert.Equal([32m, 33m, 34m, 35m], second.Select(pull => pull.Value!.Value.Value));
         Assert.All(second, pull => Assert.Equal(30, pull.AtFastener!.Value.Value));
         Assert.Equal([1, 3, 2, 4], second.Select(pull => pull.Position.Number));
     }

@@ -31,6 +31,17 @@ internal static class CarWork
             new EnteredTorque(newtonMetres, TorqueUnit.NewtonMetre), tool ?? TestTools.Click, helpers));
     }
 
+    /// <summary>One turn by an angle on the first visit of a stage to a position.</summary>
+    public static TorqueRecorded Turn(
+        this CarAtWork car, TestPerson person, JobId job, string group, JointPosition position, int stage, decimal degrees, ToolId? tool = null)
+    {
+        var visits = car.Placed(job).Group(group, position.Place)!.Group.Stages[stage - 1].Visits;
+        return (TorqueRecorded)car.Do(person, new RecordTorque(
+            job, group, position, car.State.Of(position).Cycle, stage, visits.ToList().IndexOf(position.Number),
+            TorqueKind.AngleTurned, null, tool ?? TestTools.Angle, [])
+        { AngleDegrees = degrees });
+    }
+
     /// <summary>A whole stage in its order of visits.</summary>
     public static void PullStage(this CarAtWork car, TestPerson person, JobId job, string group, string place, int stage, ToolId? tool = null)
     {

@@ -91,6 +91,31 @@ internal static class TestProcedures
             },
         ]);
 
+    /// <summary>
+    /// Head bolts, used once: snug at 40, then twice a turn by an angle with the second person after each. They stand on the strut's
+    /// top nuts, which the test register has two of.
+    /// </summary>
+    public static Procedure Head(decimal turn = 90) => new(
+        "P6", "Fit the head", "1", true, [],
+        [
+            Group("bolts", TestRegister.StrutTop) with
+            {
+                Hardware = new Hardware("head bolt M11", HardwareReuse.SingleUse),
+                ReTorque = new ReTorque(true, null, null, null),
+                Stages =
+                [
+                    Stage(1, 40, 38, 42, [1, 2]),
+                    Stage(2, 40, 38, 42, [1, 2]) with { Turn = new Turn(turn, turn - 5, turn + 5), Evidence = Evidence.Reading, Witness = true },
+                    Stage(3, 40, 38, 42, [2, 1]) with { Turn = new Turn(turn, turn - 5, turn + 5), Evidence = Evidence.Reading, Witness = true },
+                ],
+            },
+        ],
+        [
+            Step("snug", waitsFor: []) with { Work = [new StepWork("bolts", [1])] },
+            Step("turn", "snug") with { Work = [new StepWork("bolts", [2])] },
+            Step("turn-again", "turn") with { Work = [new StepWork("bolts", [3])] },
+        ]);
+
     /// <summary>Bar link run down by hand in one step and torqued in the next.</summary>
     public static Procedure Link() => new(
         "P6", "Fit the bar link", "1", true, [],

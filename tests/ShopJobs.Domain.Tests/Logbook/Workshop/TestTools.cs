@@ -19,6 +19,9 @@ internal static class TestTools
     /// <summary>Small click wrench, 5 to 25 N·m.</summary>
     public static readonly ToolId Small = Id(4);
 
+    /// <summary>Wrench that measures angle as well as torque, 5 to 200 N·m.</summary>
+    public static readonly ToolId Angle = Id(5);
+
     /// <summary>A tool nobody entered at first.</summary>
     public static readonly ToolId Strange = Id(9);
 
@@ -31,6 +34,7 @@ internal static class TestTools
         [Click] = Book(at, Entered(Click, "W7", ToolKind.Click, 40, 200), Good(today.AddDays(-100), today.AddDays(265))),
         [Dial] = Book(at, Entered(Dial, "D1", ToolKind.Indicating, 5, 150), Good(today.AddDays(-100), today.AddDays(265))),
         [Overdue] = Book(at, Entered(Overdue, "W5", ToolKind.Click, 20, 200), Good(today.AddDays(-366), today.AddDays(-1))),
+        [Angle] = Book(at, Entered(Angle, "WA", ToolKind.Angle, 5, 200), Good(today.AddDays(-100), today.AddDays(265))),
         [Small] = Book(at, Entered(Small, "W3", ToolKind.Click, 5, 25), Good(today.AddDays(-100), today.AddDays(265))),
     };
 

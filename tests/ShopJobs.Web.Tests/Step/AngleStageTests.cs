@@ -1,0 +1,136 @@
+using System.Text;
+using Bunit;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.Step;
+
+namespace ShopJobs.Web.Tests.Step;
+
+/// <summary>A stage that is turned by an angle, on the step's page and the procedure's: degrees throughout, never a torque.</summary>
+public sealed class AngleStageTests : BunitContext
+{
+    [Fact]
+    public void The_number_to_turn_by_is_in_degrees_with_its_range()
+    {
+        var panel = StepBench.Draw(this, Snug().Scene("turn"), TestTools.Angle);
+
+        Assert.Equal(("90", "°"), (panel.Find(".number-digits").TextContent, panel.Find(".number-unit").TextContent));
+        Assert.Equal("Stage 2/3. Turn on by", panel.Find(".number-what").TextContent);
+        Assert.Contains("permitted 85..95°", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("N·m", panel.Find(".number").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_keypad_takes_degrees_and_no_other_unit()
+    {
+        var pad = StepBench.Draw(this, Snug().Scene("turn"), TestTools.Angle).Find("[data-keypad]");
+
+        Assert.Equal("°", pad.QuerySelector(".keypad-unit")!.TextContent);
+        Assert.Equal("WA has turned", pad.QuerySelector("label")!.TextContent);
+        Assert.Equal("reading", pad.GetAttribute("data-mode"));
+        Assert.Equal("ENTER", pad.QuerySelector(".keypad-enter")!.TextContent);
+        var guard = pad.GetAttribute("data-guard")!;
+        Assert.Contains("\"least\":63.0,\"most\":117.0", guard, StringComparison.Ordinal);
+        Assert.Contains("\"alike\":[]", guard, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("91.5", 91.5)]
+    [InlineData("91,5", 91.5)]
+    public async Task What_is_typed_is_reported_as_an_angle(string typed, double degrees)
+    {
+        var bench = Snug();
+        var sheet = SheetOf(bench.Scene("turn"));
+
+        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(sheet.Report)), default);
+        var (command, problem) = (sent! with { Value = typed }).ToCommand();
+
+        Assert.Null(problem);
+        var pull = Assert.IsType<RecordTorque>(command);
+        Assert.Equal((TorqueKind.AngleTurned, null, (decimal)degrees), (pull.Kind, pull.Value, pull.AngleDegrees));
+        Assert.Empty(((TorqueRecorded)bench.Car.Do(TestPerson.Tess, pull)).Problems);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("-90")]
+    [InlineData("9e1")]
+    [InlineData("90 N·m")]
+    [InlineData("1.100,5")]
+    [InlineData("99999")]
+    [InlineData("<b>90</b>")]
+    public async Task What_is_no_angle_is_not_taken_and_says_so(string typed)
+    {
+        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(SheetOf(Snug().Scene("turn")).Report)), default);
+
+        var (command, problem) = (sent! with { Value = typed }).ToCommand();
+
+        Assert.Null(command);
+        Assert.NotEmpty(problem!);
+    }
+
+    [Fact]
+    public void Wrenches_without_an_angle_are_refused_with_their_reason()
+    {
+        var panel = StepBench.Draw(this, Snug().Scene("turn"));
+
+        var refused = panel.FindAll(".tool-offer[disabled]").Select(offer => offer.TextContent).ToList();
+        Assert.Equal(4, refused.Count);
+        Assert.All(refused, text => Assert.Contains("it does not measure the angle turned", text, StringComparison.Ordinal));
+        Assert.Contains("WA", Assert.Single(panel.FindAll(".tool-offer:not([disabled])")).TextContent, StringComparison.Ordinal);
+        Assert.Empty(panel.FindAll("[data-keypad]"));
+    }
+
+    [Fact]
+    public void Records_and_the_last_entry_say_degrees()
+    {
+        var bench = Snug();
+        var bolt = bench.Car.Positions(TestRegister.StrutTop, TestRegister.Left)[0];
+        bench.Car.Turn(TestPerson.Tess, bench.Job, "bolts", bolt, 2, 91.5m);
+
+        Assert.Equal("turned 91.5°", RecordWords.Of(bench.Car.State.Of(bolt).Last!));
+        var last = LastEntry.Of(bench.Scene("turn"))!;
+        Assert.EndsWith("stage 2, 91.5°", last.Words, StringComparison.Ordinal);
+        // An angle is voided and recorded anew, never restated.
+        Assert.Null(last.Unit);
+    }
+
+    [Fact]
+    public void The_procedure_shows_the_stages_with_their_ranges_and_what_the_angle_does()
+    {
+        var procedure = TestProcedures.Head();
+
+        var panel = Render<GroupPanel>(parameters => parameters.Add(one => one.Procedure, procedure).Add(one => one.Group, procedure.Groups[0]));
+
+        Assert.Contains("40 N·m, then +90°, then +90°", panel.Markup, StringComparison.Ordinal);
+        Assert.Equal(["Stage 1 of 3: 40 N·m", "Stage 2 of 3: +90°", "Final stage: +90°"], panel.FindAll("h4").Take(3).Select(heading => heading.TextContent));
+        Assert.Contains("Permitted 85..95°.", panel.Markup, StringComparison.Ordinal);
+        Assert.Contains("Clamp load at 40 N·m, before it is turned", panel.Find("h4:nth-of-type(4)").TextContent, StringComparison.Ordinal);
+        Assert.Contains("40 N·m only snugs the joint", panel.Markup, StringComparison.Ordinal);
+        Assert.Equal(
+            ["Set 40 N·m, permitted 38..42 N·m", "Turn +90°, permitted 85..95°", "Turn +90°, permitted 85..95°"],
+            panel.FindAll("svg[role=img]").Take(3).Select(line => line.GetAttribute("aria-label")));
+    }
+
+    private static CellSheet SheetOf(StepScene scene) =>
+        new(scene, ((NextAction.PullNow)scene.Next).Cell, StepBench.Offer(scene, TestTools.Angle));
+
+    // Both bolts new, hand-tight and at 40 N·m: the first turn is next.
+    private static StepBench Snug()
+    {
+        var bench = StepBench.With(TestProcedures.Head());
+        var bolts = bench.Car.Positions(TestRegister.StrutTop, TestRegister.Left);
+        bench.Car.Open(TestPerson.Tess, bench.Job, bolts);
+        bench.Car.FitNew(TestPerson.Tess, bench.Job, "bolts", bolts);
+        bench.Car.ByHand(TestPerson.Tess, bench.Job, "bolts", bolts);
+        foreach (var bolt in bolts)
+        {
+            bench.Car.Pull(TestPerson.Tess, bench.Job, "bolts", bolt, 1, 40, TestTools.Dial);
+        }
+
+        bench.Car.Do(TestPerson.Tess, CarWork.Sign(bench.Job, $"snug@{TestRegister.Left}"));
+        return bench;
+    }
+}
