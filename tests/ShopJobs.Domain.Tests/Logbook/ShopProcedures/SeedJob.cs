@@ -69,7 +69,7 @@ internal sealed class SeedJob
                     Assert.Empty(Car.ByHand(Tess, Id, hand.Instance.Group.Id, hand.Positions).Problems);
                     break;
                 case NextAction.PullNow { Cell: var cell }:
-                    Assert.Empty(Pull(cell, wrenches.First(wrench => Car.Tool(wrench).Tool!.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, CarAtWork.NewtonMetres(RunDown))))).Problems);
+                    Assert.Empty(Pull(cell, wrenches.First(wrench => Fits(Car.Tool(wrench).Tool!, cell))).Problems);
                     break;
                 default:
                     return;
@@ -79,16 +79,27 @@ internal sealed class SeedJob
         Assert.Fail($"“{step}” has no end.");
     }
 
+    private static bool Fits(TorqueTool tool, Cell cell) => cell.Stage.Turn is not null
+        ? tool.Kind == ToolKind.Angle
+        : tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, CarAtWork.NewtonMetres(RunDown)));
+
     /// <summary>Pulls a cell at the number that the screen shows, set to the wrench's graduation; a run-down torque that is added is read first.</summary>
     public TorqueRecorded Pull(Cell cell, ToolId wrench, decimal? runDown = RunDown, decimal? setTo = null)
     {
         var group = cell.Instance.Group;
+        if (cell.Stage.Turn is { } turn)
+        {
+            return (TorqueRecorded)Car.Do(Tess, new RecordTorque(
+                Id, group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, TorqueKind.AngleTurned, null, wrench, [])
+            { AngleDegrees = setTo ?? turn.Degrees });
+        }
+
         var known = Car.State.Of(cell.Position).RunDownOf();
         var read = group.RunDown == Domain.Fasteners.RunDown.Add && known is null && runDown is { } torque ? CarAtWork.NewtonMetres(torque) : (EnteredTorque?)null;
         var graduation = Car.Tool(wrench).Tool!.Graduation;
         var setting = setTo ?? Math.Round(group.SettingFor(cell.Stage, known ?? read).Value / graduation) * graduation;
         return (TorqueRecorded)Car.Do(Tess, new RecordTorque(
-            Id, group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(setting), wrench, [])
+            Id, group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, Car.Tool(wrench).Tool!.Kind.Evidence(), CarAtWork.NewtonMetres(setting), wrench, [])
         { RunDown = read });
     }
 

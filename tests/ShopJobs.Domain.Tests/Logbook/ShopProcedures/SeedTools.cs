@@ -23,12 +23,16 @@ internal static class SeedTools
     /// <summary>Indicating wrench, 20 to 300 N·m.</summary>
     public static readonly ToolId Dial = Id(8);
 
+    /// <summary>Wrench that measures torque and angle, 20 to 200 N·m.</summary>
+    public static readonly ToolId WA = Id(10);
+
     private static readonly IReadOnlyList<ToolEntered> All =
     [
         new(W3, "W3", "T-3", ToolKind.Click, TorqueUnit.NewtonMetre, 5, 25, 0.1m, 4),
         new(W5, "W5", "T-5", ToolKind.Click, TorqueUnit.NewtonMetre, 20, 100, 0.5m, 4),
         new(W7, "W7", "T-7", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, 4),
         new(Dial, "W8", "T-8", ToolKind.Indicating, TorqueUnit.NewtonMetre, 20, 300, 0.1m, 4),
+        new(WA, "WA", "T-10", ToolKind.Angle, TorqueUnit.NewtonMetre, 20, 200, 0.1m, 4),
         new(W9, "W9", "T-9", ToolKind.Click, TorqueUnit.NewtonMetre, 100, 500, 2, 4),
     ];
 
