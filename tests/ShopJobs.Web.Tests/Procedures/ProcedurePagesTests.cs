@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Http.Headers;
 using AngleSharp.Dom;
+using Bunit;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -63,6 +64,28 @@ public sealed class ProcedurePagesTests : IDisposable
         Assert.Contains("decided by lead", stud, StringComparison.Ordinal);
         Assert.Contains("the nuts may creep", stud, StringComparison.Ordinal);
         Assert.Contains("12.9-like, not certified", stud, StringComparison.Ordinal);
+    }
+
+    /// <summary>A group and a step may have the same name, as the flange of P9 has: each is drawn once.</summary>
+    [Fact]
+    public async Task Every_procedure_of_the_shop_is_drawn_whole_on_a_live_page()
+    {
+        await shop.Services.GetRequiredService<ProcedureImport>().ImportAsync(SeedDocuments.All, by: null);
+        var shelf = shop.Services.GetRequiredService<ProcedureShelf>();
+        var digests = await shop.RowsAsync(rows => rows.Procedures.Select(row => row.Digest).ToListAsync());
+        Assert.NotEmpty(digests);
+        foreach (var digest in digests)
+        {
+            await using var screen = new BunitContext();
+            screen.Services.AddSingleton(shelf);
+
+            var page = screen.Render<ProcedurePage>(parameters => parameters.Add(one => one.Digest, digest));
+
+            var procedure = (await shelf.FindAsync(digest))!.Document.Value!;
+            page.WaitForAssertion(() => Assert.Equal(
+                procedure.Groups.Select(group => $"group-{group.Id}").Concat(procedure.Steps.Select(step => $"step-{step.Id}")),
+                page.FindAll("section[aria-labelledby^=group-], section[aria-labelledby^=step-]").Select(panel => panel.GetAttribute("aria-labelledby"))));
+        }
     }
 
     [Fact]
