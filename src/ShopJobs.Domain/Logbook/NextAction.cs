@@ -137,7 +137,7 @@ public static class NextActions
             return new NextAction.TakeOff(instance, asFound, "as found: open it first, so that its pattern starts from nothing");
         }
 
-        var toFit = free.Where(book => book.NeedsNew(instance.Group) && book.Fitting != Fitting.NewHardware && !state.IsAtTorque(book)).Select(book => book.Position).ToList();
+        var toFit = free.Where(book => book.NeedsNew(instance.Group) && book.Fitting != Fitting.NewHardware && !state.IsDone(book, instance.Group.Stages.Count)).Select(book => book.Position).ToList();
         if (toFit.Count > 0)
         {
             return new NextAction.Fit(instance, toFit);

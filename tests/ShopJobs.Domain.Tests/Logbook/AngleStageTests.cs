@@ -183,6 +183,26 @@ public sealed class AngleStageTests
             Assert.IsType<Verdict.Refused>(car.Try(Lee, CarWork.Sign(other, $"turn@{Left}"))).Reasons.Select(point => point.Words.Split(": ", 2)[^1]));
     }
 
+    /// <summary>The strut's own procedure has one stage and uses its nuts again; the head's has three and does not.</summary>
+    [Fact]
+    public void A_bolt_used_as_is_from_another_job_is_not_turned_before_it_is_new()
+    {
+        var other = new CarAtWork();
+        var strut = other.StartJob(TestProcedures.Strut(), Left);
+        other.Open(Tess, strut, bolts);
+        other.ByHand(Tess, strut, "tops", bolts);
+        other.PullStage(Tess, strut, "tops", Left, 1, TestTools.Dial);
+        var head = other.StartJob(TestProcedures.Head(), Left);
+        foreach (var bolt in bolts)
+        {
+            other.Do(Lee, CarWork.Decision(bolt, Disposition.UseAsIs, accepted: true));
+        }
+
+        other.Do(Tess, CarWork.Sign(head, $"snug@{Left}"));
+
+        Assert.Equal(bolts, Assert.IsType<NextAction.Fit>(other.Next(head, $"turn@{Left}")).Positions);
+    }
+
     [Fact]
     public void Screens_say_degrees()
     {
