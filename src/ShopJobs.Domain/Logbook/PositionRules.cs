@@ -40,8 +40,11 @@ public static class PositionRules
             Fitting.NewHardware => "fitted new, not run down",
             _ when stagesDone > 0 => $"staged {stagesDone}/{of}",
             _ => "hand-tight",
-        }, q.Book.Holds.Any(hold => hold.Decision is null) ? "leave it until it is decided" : "torque it")];
+        }, q.Book.Holds.Any(hold => hold.Decision is null) ? "leave it until it is decided" : IsNextTurned(q, stagesDone) ? "turn it on" : "torque it")];
     }
+
+    private static bool IsNextTurned(PositionQuestion q, int stagesDone) =>
+        q.Book.Fitting == Fitting.HandTight && q.Instance?.Group.Stages.ElementAtOrDefault(stagesDone)?.Turn is not null;
 
     private static IEnumerable<(string, string)> NotWitnessed(PositionQuestion q)
     {
