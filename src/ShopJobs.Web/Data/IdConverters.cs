@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Parts;
 
 namespace ShopJobs.Web.Data;
 
@@ -13,6 +14,7 @@ internal static class IdConverters
         configuration.Properties<JobId>().HaveConversion<OfJob>();
         configuration.Properties<PersonId>().HaveConversion<OfPerson>();
         configuration.Properties<DeviceId>().HaveConversion<OfDevice>();
+        configuration.Properties<PartOptionId>().HaveConversion<OfPartOption>();
         configuration.Properties<CustomerId>().HaveConversion<OfCustomer>();
         configuration.Properties<SessionId>().HaveConversion<OfSession>();
         configuration.Properties<DateTime>().HaveConversion<Utc>();
@@ -25,6 +27,8 @@ internal static class IdConverters
     private sealed class OfPerson() : ValueConverter<PersonId, Guid>(id => id.Value, value => new PersonId(value));
 
     private sealed class OfDevice() : ValueConverter<DeviceId, Guid>(id => id.Value, value => new DeviceId(value));
+
+    private sealed class OfPartOption() : ValueConverter<PartOptionId, Guid>(id => id.Value, value => new PartOptionId(value));
 
     private sealed class OfCustomer() : ValueConverter<CustomerId, Guid>(id => id.Value, value => new CustomerId(value));
 

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Jobs;
+using ShopJobs.Web.Data.Parts;
 using ShopJobs.Web.Data.People;
 using ShopJobs.Web.Data.Procedures;
 using ShopJobs.Web.Data.Shop;
@@ -35,6 +36,12 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
     public DbSet<Job> Jobs => Set<Job>();
 
     public DbSet<Assignment> Assignments => Set<Assignment>();
+
+    public DbSet<OptionRow> PartOptions => Set<OptionRow>();
+
+    public DbSet<PartChoice> PartChoices => Set<PartChoice>();
+
+    public DbSet<WheelStackRow> WheelStacks => Set<WheelStackRow>();
 
     public DbSet<CustomerLink> CustomerLinks => Set<CustomerLink>();
 

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Components.TorqueTools;
@@ -51,7 +52,9 @@ public sealed class DemoWork(
         var wrenches = await DemoTools.EnterAsync(new ToolShelf(database, snapshots, tools, tablet.Here, clock), clock.Today);
         var jobs = new DemoJobs(tablet, code => (procedures[code].Document.Value!, procedures[code].Row.Digest), register.Digest, clock.Now);
 
-        await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P3", "Studs instead of wheel bolts, before the hill climb.", people[Technician.Name]);
+        var blue = await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P3", "Studs instead of wheel bolts, before the hill climb.", people[Technician.Name]);
+        await new DemoParts(new PartShelf(database), new PartDesk(database, cars, tablet.Here, clock), new StackDesk(database, tablet.Here, clock), cars)
+            .EnterAsync(carIds[DemoCars.Blue.Name], blue);
         await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P5", "Track wheels on.", people[Second.Name]);
         var orange = await jobs.StartAsync(carIds[DemoCars.Orange.Name], "P5", "Change to the wet-weather wheels.", people[Technician.Name]);
         var white = await jobs.StartAsync(carIds[DemoCars.White.Name], "P5", "New tyres fitted; put the wheels back on.", people[Technician.Name]);

@@ -4,6 +4,7 @@ using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.MyWork;
+using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
@@ -25,6 +26,7 @@ internal static class Features
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
+        services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();

@@ -4,6 +4,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Data.Jobs;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.Parts;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.CarPage;
@@ -15,6 +16,7 @@ public sealed partial class OneCarPage
     private IReadOnlyList<AssignedPerson> assigned = [];
     private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
     private IReadOnlyDictionary<long, Recorded> ended = new Dictionary<long, Recorded>();
+    private IReadOnlyDictionary<(JobId Job, string Group), PartChoice> chosen = new Dictionary<(JobId, string), PartChoice>();
     private IReadOnlyList<JointLine> history = [];
     private IReadOnlyDictionary<ContentDigest, string> texts = new Dictionary<ContentDigest, string>();
     private string? done;
@@ -45,6 +47,7 @@ public sealed partial class OneCarPage
 
         jobs = await Rows.JobsAsync(CarId);
         assigned = await Rows.AssignedAsync(CarId);
+        chosen = await Parts.ChosenAsync(CarId);
         names = await People.NamesAsync();
         ended = Reading.State.Releases.Values.Select(release => release.VoidBy).Distinct()
             .Select(number => Entries.Find(CarId, number)).OfType<Recorded>().ToDictionary(entry => entry.Number);

@@ -18,6 +18,9 @@ public static class Links
 
     public static string Step(CarId car, JobId job, string step) => $"{Car(car)}/jobs/{job.Value}/steps/{Uri.EscapeDataString(step)}";
 
+    /// <summary>Options for a group of a job, side by side.</summary>
+    public static string Options(CarId car, JobId job, string group) => $"{Car(car)}/jobs/{job.Value}/options/{Uri.EscapeDataString(group)}";
+
     /// <summary>Where a held position is decided.</summary>
     public static string Held(CarId car, JointPosition position) =>
         $"{Car(car)}/held/{Uri.EscapeDataString(position.Key)}/{Uri.EscapeDataString(position.Place)}/{position.Number}";

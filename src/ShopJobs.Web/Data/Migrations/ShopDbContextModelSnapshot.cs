@@ -187,6 +187,198 @@ namespace ShopJobs.Web.Data.Migrations
                     b.ToTable("Jobs");
                 });
 
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.OptionRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ChangedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("GroupId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("JobId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Maker")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .UseCollation("NOCASE");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .UseCollation("NOCASE");
+
+                    b.Property<bool>("OwnNut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Revision")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("JobId", "GroupId", "Maker", "Name")
+                        .IsUnique();
+
+                    b.ToTable("PartOptions", (string)null);
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.OptionValue", b =>
+                {
+                    b.Property<Guid>("OptionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Property")
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("OptionId", "Property");
+
+                    b.ToTable("PartOptionValues", (string)null);
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.PartChoice", b =>
+                {
+                    b.Property<long>("Number")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Cautions")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("GroupId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("JobId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Option")
+                        .IsRequired()
+                        .HasMaxLength(81)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("OptionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Others")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("JobId", "GroupId");
+
+                    b.ToTable("PartChoices", (string)null);
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.WheelStackRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CarId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ChangedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal?>("ClosedNutDepth")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("DiscHat")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("HubFlange")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT")
+                        .UseCollation("NOCASE");
+
+                    b.Property<string>("NutClass")
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("NutSeat")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("NutThread")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Revision")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Spacer")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Washer")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("WheelPad")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("WheelSeat")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CarId", "Name")
+                        .IsUnique();
+
+                    b.ToTable("WheelStacks", (string)null);
+                });
+
             modelBuilder.Entity("ShopJobs.Web.Data.People.DoorNote", b =>
                 {
                     b.Property<long>("Id")
@@ -581,6 +773,48 @@ namespace ShopJobs.Web.Data.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.OptionRow", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.OptionValue", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.Parts.OptionRow", null)
+                        .WithMany("Values")
+                        .HasForeignKey("OptionId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.PartChoice", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopJobs.Web.Data.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.WheelStackRow", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.Cars.Car", null)
+                        .WithMany()
+                        .HasForeignKey("CarId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("ShopJobs.Web.Data.People.PersonRight", b =>
                 {
                     b.HasOne("ShopJobs.Web.Data.People.Person", null)
@@ -627,6 +861,11 @@ namespace ShopJobs.Web.Data.Migrations
                         .HasForeignKey("CreatedBy")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Parts.OptionRow", b =>
+                {
+                    b.Navigation("Values");
                 });
 
             modelBuilder.Entity("ShopJobs.Web.Data.People.Person", b =>

@@ -1,0 +1,174 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Parts;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Parts;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.Parts;
+
+/// <summary>A group of a job on a car.</summary>
+public readonly record struct GroupOfJob(CarId Car, JobId Job, string Group);
+
+/// <summary>
+/// Options entered, removed and chosen: the lead's ordinary rows. Each command returns null, or why not and what to do.
+/// </summary>
+public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk cars, WhoIsHere here, ShopClock clock)
+{
+    internal const string NotYours = "Parts are compared and chosen by the lead. Sign in as the lead.";
+    internal const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and look once more.";
+    private const string Gone = "That option is not here any more. Load the page again.";
+    private const string NotHere = "There is no such group on a job of this car. Open it from the car's page.";
+    private const string Ended = "This job has ended. What was compared and chosen for it stays as it was.";
+
+    /// <summary>Enters an option, or changes one.</summary>
+    public Task<string?> SaveAsync(GroupOfJob on, OptionForm form, CancellationToken cancellation = default) =>
+        ChangeAsync(on, async (shop, parts, by) =>
+        {
+            var jam = parts.Joint.Asked.Jam is not null;
+            if (new OptionFormValidator(jam).Validate(form) is { IsValid: false } broken)
+            {
+                return string.Join(" ", broken.Errors.Select(error => error.ErrorMessage));
+            }
+
+            var (name, maker) = (Typed.Clean(form.Name), Typed.Clean(form.Maker));
+            if (parts.Options.Any(other => other.Id != form.Id && Same(other.Name, name) && Same(other.Maker, maker)))
+            {
+                return $"{maker} {name} is compared here already. Change that one, or write what tells the two kits apart into the name.";
+            }
+
+            var row = await shop.PartOptions.Include(option => option.Values).FirstOrDefaultAsync(option => option.Id == form.Id, cancellation);
+            if (row is null && form.Revision != default)
+            {
+                return Gone;
+            }
+
+            if (row is null)
+            {
+                row = new OptionRow { Id = form.Id, JobId = on.Job, GroupId = on.Group, Name = name, Maker = maker };
+                shop.PartOptions.Add(row);
+            }
+            else if (row.JobId != on.Job || row.GroupId != on.Group || row.Revision != form.Revision)
+            {
+                return ChangedMeanwhile;
+            }
+
+            (row.Name, row.Maker, row.Evidence, row.OwnNut) = (name, maker, form.Evidence, form.OwnNut);
+            Write(row, form, jam);
+            row.Touch(by, clock.Now);
+            return null;
+        }, cancellation);
+
+    /// <summary>Takes an option out of the comparison; not the one that is chosen.</summary>
+    public Task<string?> RemoveAsync(GroupOfJob on, PartOptionId option, CancellationToken cancellation = default) =>
+        ChangeAsync(on, async (shop, parts, _) =>
+        {
+            if (parts.Chosen?.OptionId == option)
+            {
+                return "This option is chosen. Choose another one first; then it can go.";
+            }
+
+            if (parts.Options.All(known => known.Id != option))
+            {
+                return Gone;
+            }
+
+            shop.PartOptions.Remove(await shop.PartOptions.Include(row => row.Values).FirstAsync(row => row.Id == option, cancellation));
+            return null;
+        }, cancellation);
+
+    /// <summary>Chooses an option, with the reason. Earlier choices stay.</summary>
+    /// <param name="shown">Revision of the option's row as it was looked at.</param>
+    public Task<string?> ChooseAsync(GroupOfJob on, PartOptionId option, Guid shown, string reason, CancellationToken cancellation = default) =>
+        ChangeAsync(on, (shop, parts, by) =>
+        {
+            var why = Typed.Clean(reason);
+            var refusal = why.Length == 0 ? "Write in one sentence why this one."
+                : why.Length > PartChoice.ReasonLength ? $"The reason takes at most {PartChoice.ReasonLength} letters. Shorten it."
+                : parts.Options.FirstOrDefault(known => known.Id == option) is not { } row ? Gone
+                : row.Revision != shown ? ChangedMeanwhile
+                : null;
+            if (refusal is not null)
+            {
+                return Task.FromResult<string?>(refusal);
+            }
+
+            var compared = parts.Comparison.Options.First(one => one.Option.Id == option);
+            if (!compared.Verdict.CanBeChosen)
+            {
+                return Task.FromResult<string?>($"{compared.Option} does not fit: {string.Join(" ", compared.Verdict.DoesNotFit)}");
+            }
+
+            shop.PartChoices.Add(new PartChoice
+            {
+                JobId = on.Job,
+                GroupId = on.Group,
+                OptionId = option,
+                Option = compared.Option.ToString(),
+                Reason = why,
+                Cautions = string.Join('\n', compared.Verdict.Cautions),
+                Others = string.Join('\n', parts.Comparison.Options.Where(one => one != compared).Select(Words)),
+                At = clock.Now,
+                By = by,
+            });
+            return Task.FromResult<string?>(null);
+        }, cancellation);
+
+    private async Task<string?> ChangeAsync(
+        GroupOfJob on, Func<ShopDbContext, PartsOnJob, PersonId, Task<string?>> change, CancellationToken cancellation)
+    {
+        if (await here.ActingAsync(cancellation) is not { } present || !present.May(Right.Lead))
+        {
+            return NotYours;
+        }
+
+        var car = cars.Read(on.Car, present.Person);
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
+        if (await PartShelf.ReadAsync(shop, car, on.Job, on.Group, cancellation) is not { } parts)
+        {
+            return NotHere;
+        }
+
+        if (!car.State.Jobs[on.Job].IsRunning)
+        {
+            return Ended;
+        }
+
+        if (await change(shop, parts, present.Person) is { } refusal)
+        {
+            return refusal;
+        }
+
+        await shop.SaveChangesAsync(cancellation);
+        await locked.CommitAsync(cancellation);
+        return null;
+    }
+
+    private static void Write(OptionRow row, OptionForm form, bool jam)
+    {
+        row.Values.RemoveAll(value => !IsStated(OptionField.Of(value.Property)));
+        foreach (var field in OptionField.All.Where(IsStated))
+        {
+            var (text, source) = (Typed.Clean(form.Values[field.Property].Text), Typed.Clean(form.SourceOf(field.Property)));
+            if (row.Values.Find(value => value.Property == field.Property) is { } known)
+            {
+                (known.Text, known.Source) = (text, source);
+            }
+            else
+            {
+                row.Values.Add(new OptionValue { OptionId = row.Id, Property = field.Property, Text = text, Source = source });
+            }
+        }
+
+        bool IsStated(OptionField field) => OptionFormValidator.Asked(field, form, jam) && !form.Values[field.Property].NotStated;
+    }
+
+    private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+
+    private static string Words(ComparedOption other) =>
+        other.Verdict.CanBeChosen ? other.Option.ToString() : $"{other.Option}, does not fit: {string.Join(" ", other.Verdict.DoesNotFit)}";
+}

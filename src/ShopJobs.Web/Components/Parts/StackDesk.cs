@@ -1,0 +1,108 @@
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Parts;
+using ShopJobs.Web.Shop;
+using UnitsNet;
+
+namespace ShopJobs.Web.Components.Parts;
+
+/// <summary>The wheel stacks of a car: the lead's ordinary rows. Each command returns null, or why not and what to do.</summary>
+public sealed class StackDesk(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
+{
+    /// <summary>Enters a stack, or changes one.</summary>
+    public Task<string?> SaveAsync(CarId car, StackForm form, CancellationToken cancellation = default) =>
+        ChangeAsync(async (shop, by) =>
+        {
+            if (new StackFormValidator().Validate(form) is { IsValid: false } broken)
+            {
+                return string.Join(" ", broken.Errors.Select(error => error.ErrorMessage));
+            }
+
+            var name = Typed.Clean(form.Name);
+            if (!await shop.Cars.AnyAsync(row => row.Id == car, cancellation))
+            {
+                return "This car is not in the book.";
+            }
+
+            if (await shop.WheelStacks.AnyAsync(other => other.CarId == car && other.Name == name && other.Id != form.Id, cancellation))
+            {
+                return $"This car has a wheel stack called {name} already. Change that one, or give this one another name.";
+            }
+
+            var row = await shop.WheelStacks.FirstOrDefaultAsync(stack => stack.Id == form.Id, cancellation);
+            if (row is null && form.Revision == default)
+            {
+                row = new WheelStackRow { Id = form.Id, CarId = car, Name = name, WheelSeat = "", NutSeat = "" };
+                shop.WheelStacks.Add(row);
+            }
+            else if (row is null || row.CarId != car || row.Revision != form.Revision)
+            {
+                return PartDesk.ChangedMeanwhile;
+            }
+
+            Copy(form, row);
+            row.Touch(by, clock.Now);
+            return null;
+        }, cancellation);
+
+    /// <summary>Removes a stack that the car has no more.</summary>
+    public Task<string?> RemoveAsync(CarId car, Guid stack, CancellationToken cancellation = default) =>
+        ChangeAsync(async (shop, _) =>
+        {
+            if (await shop.WheelStacks.FirstOrDefaultAsync(row => row.Id == stack && row.CarId == car, cancellation) is not { } row)
+            {
+                return "That wheel stack is not here any more. Load the page again.";
+            }
+
+            shop.WheelStacks.Remove(row);
+            return null;
+        }, cancellation);
+
+    private async Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation)
+    {
+        if (await here.ActingAsync(cancellation) is not { } present || !present.May(Right.Lead))
+        {
+            return PartDesk.NotYours;
+        }
+
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
+        if (await change(shop, present.Person) is { } refusal)
+        {
+            return refusal;
+        }
+
+        await shop.SaveChangesAsync(cancellation);
+        await locked.CommitAsync(cancellation);
+        return null;
+    }
+
+    private static void Copy(StackForm form, WheelStackRow row)
+    {
+        row.Name = Typed.Clean(form.Name);
+        row.HubFlange = Mm(form.HubFlange);
+        row.DiscHat = Mm(form.DiscHat);
+        row.Spacer = Mm(form.Spacer);
+        row.WheelPad = Mm(form.WheelPad);
+        row.Washer = Mm(form.Washer);
+        row.WheelSeat = Seat(form.WheelSeat);
+        row.NutSeat = Seat(form.NutSeat);
+        row.NutThread = Mm(form.NutThread);
+        row.ClosedNutDepth = PartText.NutEnd(Typed.Clean(form.NutEnd), out var end, out _) && end.ClosedDepth is { } depth ? Mm(depth) : null;
+        row.NutClass = NutClass.TryParse(Typed.Clean(form.NutClass), out var nut) ? nut.Name : null;
+    }
+
+    private static decimal Mm(string text) => PartText.LengthOrNone(Typed.Clean(text), out var value, out var problem)
+        ? Mm(value)
+        : throw new InvalidOperationException(problem);
+
+    private static decimal Mm(Length length) => Math.Round((decimal)length.Millimeters, 2);
+
+    private static string Seat(string text) => PartText.Seat(Typed.Clean(text), out var value, out var problem)
+        ? value.ToString()
+        : throw new InvalidOperationException(problem);
+}

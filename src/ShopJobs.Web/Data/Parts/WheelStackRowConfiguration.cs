@@ -1,0 +1,22 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using ShopJobs.Web.Data.Cars;
+
+namespace ShopJobs.Web.Data.Parts;
+
+internal sealed class WheelStackRowConfiguration : IEntityTypeConfiguration<WheelStackRow>
+{
+    public void Configure(EntityTypeBuilder<WheelStackRow> builder)
+    {
+        builder.ToTable("WheelStacks");
+        builder.HasKey(stack => stack.Id);
+        builder.Property(stack => stack.Id).ValueGeneratedNever();
+        builder.Property(stack => stack.Name).HasMaxLength(WheelStackRow.NameLength).UseCollation("NOCASE");
+        builder.Property(stack => stack.WheelSeat).HasMaxLength(WheelStackRow.SeatLength);
+        builder.Property(stack => stack.NutSeat).HasMaxLength(WheelStackRow.SeatLength);
+        builder.Property(stack => stack.NutClass).HasMaxLength(WheelStackRow.SeatLength);
+        builder.Property(stack => stack.Revision).IsConcurrencyToken();
+        builder.HasIndex(stack => new { stack.CarId, stack.Name }).IsUnique();
+        builder.HasOne<Car>().WithMany().HasForeignKey(stack => stack.CarId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
