@@ -20,9 +20,9 @@ internal static class OptionRows
 
         yield return ("Threads and faces", figures => OptionCell.Stated(figures.Option.Condition, TorqueSpecificationCautions.Word));
         yield return ("Reckoned at", ReckonedAt);
-        yield return ("Clamp load", ClampLoad);
-        yield return ("Clamp load of proof load", OfProof);
-        yield return ("Stress while tightening of yield", OfYield);
+        yield return ("Clamp load, low / nominal / high", ClampLoad);
+        yield return ("Share of proof load, low / nominal / high", OfProof);
+        yield return ("Share of yield while tightening, low / nominal / high", OfYield);
         yield return ("Length from its face", figures => OptionCell.Stated(figures.Option.Length, length => FigureWords.Of(length)));
         yield return ("Face under head or shoulder", figures => OptionCell.Stated(figures.Option.Seat));
         foreach (var line in joint.OnWheel ? joint.Stacks.SelectMany(StackRows.For) : [])

@@ -11,7 +11,7 @@ internal static class StackRows
     {
         yield return ($"Thread engaged in the nut, {wheel.Name}", figures => Engaged(On(figures, wheel)));
         yield return ($"End of the stud in the nut, {wheel.Name}", figures => End(On(figures, wheel)));
-        yield return ($"Its engaged thread strips at, {wheel.Name}", figures => Strips(figures, On(figures, wheel)));
+        yield return ($"Engaged thread of the stud strips at, {wheel.Name}", figures => Strips(figures, On(figures, wheel)));
         yield return ($"Nut on the wheel, {wheel.Name}", figures => NutSeat(figures.Option, On(figures, wheel)));
     }
 
@@ -28,7 +28,7 @@ internal static class StackRows
         return new OptionCell.Computed(FormattableString.Invariant($"{stud.Engaged.Millimeters:0.##} mm, {stud.Turns:0.#} turns"))
         {
             Share = needed / stud.Engaged,
-            Of = FormattableString.Invariant($"the engaged thread is needed, {needed.Millimeters:0.##} mm"),
+            Of = $"the thread engaged is needed, {stack.Wheel.Name}",
         };
     }
 
@@ -39,12 +39,12 @@ internal static class StackRows
             room > Length.Zero ? $"{FigureWords.Of(room)} room in the closed nut" : $"bottoms in the closed nut by {FigureWords.Of(-room)}")
         {
             Share = stud.Available / depth,
-            Of = "the closed nut's depth is taken",
+            Of = $"the closed nut's depth is taken, {stack.Wheel.Name}",
         },
         var stud => new OptionCell.Computed(FormattableString.Invariant($"{stud.Showing / stud.Thread.Pitch:0.#} threads show"))
         {
             Share = stud.Thread.Pitch * WheelStudFit.ThreadsShowing / stud.Showing,
-            Of = "the threads that show are needed",
+            Of = $"the threads that show are needed, {stack.Wheel.Name}",
         },
     };
 
@@ -69,7 +69,7 @@ internal static class StackRows
         return new OptionCell.Computed(FigureWords.Of(load))
         {
             Share = figures.Band is ClampBand.Computed band ? band.Maximum / load : null,
-            Of = "what strips its engaged thread",
+            Of = $"what strips its thread, {stack.Wheel.Name}",
         };
     }
 

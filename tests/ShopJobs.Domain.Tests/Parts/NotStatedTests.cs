@@ -33,9 +33,9 @@ public class NotStatedTests
 
         Assert.Equal("not stated by the maker", comparison.Text("Strength class"));
         Assert.Equal("not computed: the strength is not stated", comparison.Text("Proof load"));
-        Assert.Equal("not computed: the strength is not stated", comparison.Text("Clamp load of proof load"));
-        Assert.Equal("25.6 / 33.4 / 46.6 kN", comparison.Text("Clamp load"));
-        Assert.Equal("not computed: the strength is not stated", comparison.Text("Its engaged thread strips at, front"));
+        Assert.Equal("not computed: the strength is not stated", comparison.Text("Share of proof load, low / nominal / high"));
+        Assert.Equal("25.6 / 33.4 / 46.6 kN", comparison.Text("Clamp load, low / nominal / high"));
+        Assert.Equal("not computed: the strength is not stated", comparison.Text("Engaged thread of the stud strips at, front"));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook.Verify;
@@ -40,6 +41,23 @@ public sealed class DemoWorkTests(OpenDemo demo) : IClassFixture<OpenDemo>
             orderby person.Name
             select person.Name).ToListAsync());
         Assert.Equal([DemoPeople.Chassis.Name, DemoPeople.Engines.Name], on);
+    }
+
+    [Fact]
+    public async Task Blue_has_three_stud_kits_compared_and_one_chosen_with_its_reason()
+    {
+        var blue = await ReadAsync("Blue");
+        var job = blue.State.RunningJobs.First(known => known.Fact.Procedure == "P3").Id;
+
+        var parts = (await shop.Services.GetRequiredService<PartShelf>().ReadAsync(blue, job, "stud"))!;
+
+        var kits = parts.Comparison.Options.ToDictionary(one => one.Option.Name);
+        Assert.Equal(["Q2", "Q4", "Q4 long"], kits.Keys.Order(StringComparer.Ordinal));
+        Assert.StartsWith("Length, front: The stud bottoms in the closed nut by 3 mm", Assert.Single(kits["Q4 long"].Verdict.DoesNotFit), StringComparison.Ordinal);
+        Assert.Null(kits["Q2"].Option.Strength);
+        Assert.Equal(["front", "rear"], parts.Stacks.Select(stack => stack.Name));
+        Assert.Equal("Quillon Q4", Assert.Single(parts.Choices).Option);
+        Assert.StartsWith("Fits front and rear", parts.Chosen!.Reason, StringComparison.Ordinal);
     }
 
     [Fact]

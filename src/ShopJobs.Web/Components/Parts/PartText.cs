@@ -72,7 +72,7 @@ internal static partial class PartText
         }
 
         if (!Torque(text[(cut.Index + cut.Length)..], out var most, out problem)
-            || !EnteredTorque.TryParse(text[..(cut.Index + 1)].Trim(), most.Unit, out var least, out problem))
+            || !EnteredTorque.TryParse(text[..cut.Index].Trim(), most.Unit, out var least, out problem))
         {
             return false;
         }

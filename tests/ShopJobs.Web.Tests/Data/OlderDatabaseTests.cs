@@ -1,0 +1,70 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+using Microsoft.Extensions.DependencyInjection;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Tests.TorqueTools;
+
+namespace ShopJobs.Web.Tests.Data;
+
+/// <summary>A database file of an earlier program opens in this one, with everything that was in it.</summary>
+public sealed class OlderDatabaseTests : IDisposable
+{
+    private readonly ToolBench bench = new();
+    private readonly ServiceProvider services;
+
+    public OlderDatabaseTests()
+    {
+        var collection = new ServiceCollection();
+        bench.Register(collection);
+        services = collection.BuildServiceProvider();
+    }
+
+    public void Dispose()
+    {
+        services.Dispose();
+        bench.Dispose();
+    }
+
+    [Fact]
+    public async Task A_file_from_before_parts_were_compared_keeps_its_cars_and_takes_options()
+    {
+        var car = new CarId(Guid.NewGuid());
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("FirstRows");
+            Assert.Contains(await older.Database.GetPendingMigrationsAsync(), name => name.EndsWith("_PartOptions", StringComparison.Ordinal));
+            var owner = Guid.NewGuid();
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({car.Value}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftA', '2026-01-01', {owner})");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        Assert.Equal(car, (await shop.Cars.SingleAsync()).Id);
+        Assert.Empty(await shop.PartOptions.ToListAsync());
+        shop.WheelStacks.Add(new() { Id = Guid.NewGuid(), CarId = car, Name = "front", WheelSeat = "flat", NutSeat = "flat", WheelPad = 12.35m });
+        await shop.SaveChangesAsync();
+        shop.ChangeTracker.Clear();
+        Assert.Equal(12.35m, (await shop.WheelStacks.SingleAsync()).WheelPad);
+    }
+
+    [Fact]
+    public async Task The_logbook_is_as_guarded_after_the_migration_as_before()
+    {
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        var triggers = await shop.Database.SqlQuery<string>($"SELECT name AS Value FROM sqlite_master WHERE type = 'trigger'").ToListAsync();
+        Assert.NotEmpty(triggers);
+        Assert.All(triggers, name => Assert.Contains(name, LogbookSchema.Script(LogbookMigration.ScriptName), StringComparison.Ordinal));
+    }
+
+    private Task<ShopDbContext> NewContextAsync() => services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
+}
