@@ -12,6 +12,9 @@ public sealed record JointToFill(TorqueSpecification Asked, int Count, bool OnWh
 {
     private const string Wheels = "wheels";
 
+    /// <summary>True where the torque is only the start and an angle is turned on from it: then it does not tell the clamp load.</summary>
+    public bool TurnedOn { get; init; }
+
     /// <summary>A group of a procedure as it is placed by a job, on a car with these wheel stacks.</summary>
     public static JointToFill Of(PlacedProcedure placed, JointGroup group, IReadOnlyList<WheelStack> stacks)
     {
@@ -21,6 +24,9 @@ public sealed record JointToFill(TorqueSpecification Asked, int Count, bool OnWh
             group.Specification(),
             placed.Groups.Where(instance => instance.Group.Id == group.Id).Sum(instance => instance.Count),
             placed.Register.Kinds[group.Key].System == Wheels,
-            stacks);
+            stacks)
+        {
+            TurnedOn = group.IsTurned,
+        };
     }
 }

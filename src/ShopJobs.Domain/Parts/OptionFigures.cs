@@ -17,7 +17,7 @@ internal sealed record OptionFigures(PartOption Option, JointToFill Joint)
             Thread = thread,
             Class = Option.Strength?.Value.Class,
             ClassIsEquivalent = Option.Strength?.Value.Evidence == StrengthEvidence.SaidOnly,
-            Seat = SeatFails ? null : Joint.Asked.Seat,
+            Seat = SeatFails || Joint.TurnedOn ? null : Joint.Asked.Seat,
             Condition = Option.Condition?.Value ?? Joint.Asked.Condition,
             Permitted = Option.Torque?.Value,
             Target = Torque?.Torque,
@@ -26,6 +26,7 @@ internal sealed record OptionFigures(PartOption Option, JointToFill Joint)
 
     /// <summary>The band of clamp load at the torque reckoned with.</summary>
     public ClampBand Band => Specification is not { } specification ? new ClampBand.NotComputed("the thread is not stated")
+        : Joint.TurnedOn ? new ClampBand.NotComputed("an angle is turned on from the torque, so the torque does not tell the clamp load")
         : Torque is null ? new ClampBand.NotComputed("no torque is stated")
         : SeatFails ? new ClampBand.NotComputed("its seat does not match, and the torque of one seat is never carried over to another")
         : specification.BandAt(Torque.Torque);
