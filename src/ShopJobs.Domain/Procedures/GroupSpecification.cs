@@ -26,6 +26,10 @@ public static class GroupSpecification
             RunDown = group.RunDown,
             RunDownTorque = group.RunDownPermitted is { } permitted ? new RunDownTorque(permitted.Minimum, permitted.Maximum) : null,
             LimitedBy = group.LimitedBy,
+            Nut = group.Nut,
+            Engaged = group.Engaged?.Length,
+            PartTensile = group.Engaged?.Tensile,
+            BearingLimit = group.BearingLimit,
             Risk = group.Risk,
         };
     }

@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using UnitsNet;
 
 namespace ShopJobs.Domain.Procedures;
 
@@ -98,6 +99,15 @@ public sealed record JointGroup(
 
     /// <summary>The part that limits the torque where it is not the bolt, such as "the wheel bearing"; null where nothing is stated.</summary>
     public string? LimitedBy { get; init; }
+
+    /// <summary>Class of the nut on it; null where there is none or it is not stated.</summary>
+    public NutClass? Nut { get; init; }
+
+    /// <summary>The thread it is screwed into; null where it is not stated.</summary>
+    public EngagedThread? Engaged { get; init; }
+
+    /// <summary>Pressure that the face under the turned part bears; null where it is not stated.</summary>
+    public Pressure? BearingLimit { get; init; }
 
     /// <summary>The stage that brings the joint to torque.</summary>
     public Stage Final => Stages[^1];

@@ -1,10 +1,12 @@
 using System.Text;
 using Bunit;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
+using UnitsNet;
 
 namespace ShopJobs.Web.Tests.Step;
 
@@ -112,6 +114,22 @@ public sealed class AngleStageTests : BunitContext
         Assert.Equal(
             ["Set 40 N·m, permitted 38..42 N·m", "Turn +90°, permitted 85..95°", "Turn +90°, permitted 85..95°"],
             panel.FindAll("svg[role=img]").Take(3).Select(line => line.GetAttribute("aria-label")));
+    }
+
+    [Fact]
+    public void The_procedure_says_nut_thread_and_face_where_they_are_stated()
+    {
+        var group = TestProcedures.Head().Groups[0];
+
+        Assert.Equal("", group.MatingWords());
+        Assert.Equal(
+            "Nut of class 10. Engaged over 12.5 mm, tensile strength 290 MPa. The face bears 220 MPa.",
+            (group with
+            {
+                Nut = NutClass.Parse("10"),
+                Engaged = new EngagedThread(Length.FromMillimeters(12.5), Pressure.FromMegapascals(290)),
+                BearingLimit = Pressure.FromMegapascals(220),
+            }).MatingWords());
     }
 
     private static CellSheet SheetOf(StepScene scene) =>

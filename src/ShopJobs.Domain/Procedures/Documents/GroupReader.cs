@@ -12,13 +12,14 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
     private static readonly string[] Keys =
     [
         "id", "name", "key", "thread", "class", "class-note", "seat", "condition", "risk", "hardware", "re-torque", "run-down",
-        "run-down-permitted", "adapter", "limited-by", "jam", "if-short", "redo", "temporary", "stages", "source",
+        "run-down-permitted", "adapter", "limited-by", "nut", "engaged", "bearing-limit", "jam", "if-short", "redo", "temporary", "stages", "source",
     ];
 
     private const int MostStages = 20;
 
     private readonly StageReader stages = new(problems, register);
     private readonly FastenerReader fasteners = new(problems);
+    private readonly MatingReader mating = new(problems);
 
     public IReadOnlyList<GroupDraft> Read(IReadOnlyList<DocumentNode> nodes)
     {
@@ -57,6 +58,9 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
         var runDown = map.Choice("run-down", Vocabulary.RunDown, RunDown.NotStated);
         var runDownPermitted = fasteners.RunDownPermitted(map, runDown);
         var limitedBy = map.TextIfAny("limited-by", 80);
+        var nut = mating.Nut(map);
+        var engaged = mating.Engaged(map);
+        var bearingLimit = mating.BearingLimit(map, seat);
         var jam = fasteners.Jam(map, out var jamGroup);
         var ifShort = map.Choice("if-short", Vocabulary.IfShort, IfShort.BackOff);
         var redo = map.Choice("redo", Vocabulary.Redo, RedoScope.Joint);
@@ -86,6 +90,9 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
                 Adapter = adapter,
                 RunDownPermitted = runDownPermitted,
                 LimitedBy = limitedBy,
+                Nut = nut,
+                Engaged = engaged,
+                BearingLimit = bearingLimit,
             }
             : null;
         Judge(map, group, clean: problems.Errors == before);

@@ -61,6 +61,21 @@ public static class ProcedureWords
         };
     }
 
+    /// <summary>Nut, engaged thread and bearing face, as far as they are stated; empty where none is.</summary>
+    public static string MatingWords(this JointGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        string?[] words =
+        [
+            group.Nut is { } nut ? $"Nut of class {nut}." : null,
+            group.Engaged is { } engaged
+                ? FormattableString.Invariant($"Engaged over {engaged.Length.Millimeters:0.##} mm, tensile strength {engaged.Tensile.Megapascals:0.#} MPa.")
+                : null,
+            group.BearingLimit is { } bears ? FormattableString.Invariant($"The face bears {bears.Megapascals:0.#} MPa.") : null,
+        ];
+        return string.Join(' ', words.OfType<string>());
+    }
+
     /// <summary>What a step waits for.</summary>
     public static string Words(this WaitsFor wait, Procedure procedure)
     {
