@@ -189,7 +189,8 @@ public sealed class ProcedurePagesTests : IDisposable
     private async Task<Browser> SignedInAsync(DemoPeople.DemoPerson person)
     {
         var browser = await shop.OpenDemoAsync();
-        await shop.RowsAsync(async rows => await rows.Assignments.ExecuteDeleteAsync() + await rows.Jobs.ExecuteDeleteAsync()
+        await shop.RowsAsync(async rows => await rows.PartChoices.ExecuteDeleteAsync() + await rows.PartOptions.ExecuteDeleteAsync()
+            + await rows.Assignments.ExecuteDeleteAsync() + await rows.Jobs.ExecuteDeleteAsync()
             + await rows.Procedures.ExecuteDeleteAsync() + await rows.JointRegisters.ExecuteDeleteAsync());
         await browser.SignInAsync(person.Name, person.Pin);
         return browser;
