@@ -1,3 +1,5 @@
+using ShopJobs.Domain.Fasteners;
+
 namespace ShopJobs.Domain.Parts;
 
 /// <summary>
@@ -19,7 +21,13 @@ public sealed record PartComparison(IReadOnlyList<ComparedOption> Options, IRead
             .OrderBy(row => row.Differs ? 0 : 1)
             .ToList();
         return new PartComparison(
-            [.. figures.Select((one, index) => new ComparedOption(one.Option, OptionVerdict.Of(one), Tightest.In(rows, index)))], rows);
+            [
+                .. figures.Select((one, index) => new ComparedOption(one.Option, OptionVerdict.Of(one), Tightest.In(rows, index))
+                {
+                    Stacks = [.. one.Stacks.Where(stack => stack.Stud is not null).Select(stack => (stack.Wheel.Name, stack.Stud!))],
+                }),
+            ],
+            rows);
     }
 }
 
@@ -36,4 +44,8 @@ public sealed record ComparisonRow(string Name, IReadOnlyList<OptionCell> Cells)
 /// <param name="Option">The option.</param>
 /// <param name="Verdict">Whether it can be chosen, and what to know first.</param>
 /// <param name="Tightest">Its worst number; null where none of its numbers has a limit.</param>
-public sealed record ComparedOption(PartOption Option, OptionVerdict Verdict, Tightest? Tightest);
+public sealed record ComparedOption(PartOption Option, OptionVerdict Verdict, Tightest? Tightest)
+{
+    /// <summary>The option on each wheel stack on which its length can be judged, by the stack's name; empty off a wheel.</summary>
+    public IReadOnlyList<(string Name, WheelStudStack Stack)> Stacks { get; init; } = [];
+}

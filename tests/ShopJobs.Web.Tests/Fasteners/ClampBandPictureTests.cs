@@ -29,6 +29,14 @@ public sealed class ClampBandPictureTests : BunitContext
     }
 
     [Fact]
+    public void Reason_for_no_band_is_said_once_for_all_conditions()
+    {
+        var picture = Draw(WheelNut with { Seat = null }, ThreadCondition.Oiled, ThreadCondition.Locker);
+
+        Assert.Equal("Band not computed for this: no seat is given.", Assert.Single(picture.FindAll(".clamp p:not(.quiet)")).TextContent);
+    }
+
+    [Fact]
     public void Joint_without_a_condition_says_so()
     {
         var picture = Draw(WheelNut with { Condition = null });

@@ -6,6 +6,7 @@ using ShopJobs.Domain.Parts;
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Layout;
 using ShopJobs.Web.Components.Parts;
+using ShopJobs.Web.Data.Parts;
 
 namespace ShopJobs.Web.Tests.Parts;
 
@@ -54,6 +55,26 @@ public sealed class OptionsPageTests : BunitContext, IAsyncLifetime
         Assert.Equal("Length from its face", RowNames(page)[0]);
         Assert.Equal("Thread", RowNames(page)[1]);
         Assert.Contains("Price for this job", RowNames(page));
+    }
+
+    [Fact]
+    public async Task Each_option_is_drawn_on_the_wheel_stack_and_one_whose_length_is_not_stated_is_not()
+    {
+        await bench.StackAsync();
+        await bench.AddAsync("Q4", length: "42 mm");
+        await bench.AddAsync("Q4 long", length: "48 mm");
+        var unknown = PartsBench.Kit("Q2");
+        (unknown.Values[OptionProperty.Length].Text, unknown.Values[OptionProperty.Length].NotStated) = ("", true);
+        Assert.Null(await bench.Shop.Get<PartDesk>().SaveAsync(bench.Studs, unknown));
+
+        var page = Page();
+
+        Assert.Equal(
+            [
+                "disc hat 7.0 mm, wheel 14.0 mm; stud 42.0 mm; engaged in the nut 20.0 mm",
+                "disc hat 7.0 mm, wheel 14.0 mm; stud 48.0 mm; engaged in the nut 20.0 mm; the stud bottoms in the nut",
+            ],
+            page.FindAll(".option-notes svg").Select(picture => picture.GetAttribute("aria-label")!).Order());
     }
 
     [Fact]
