@@ -56,6 +56,18 @@ public sealed class BenchCardPageTests : BunitContext
             page.FindAll(".bench-entries > div").Single(entry => entry.QuerySelector("dt")!.TextContent == label).QuerySelector("dd")!.TextContent;
     }
 
+    [Fact]
+    public void What_the_address_does_not_carry_is_marked_as_the_example_also_where_it_is_asked_only_later()
+    {
+        Assert.Single(Open("/bench/clamp-load?torque=95").FindAll("label[for=bench-thread] .bench-chip"));
+        var page = Open("/bench/wheel-stud?thread=M12x1.5&stud=45&flange=8&hat=7&spacer=0&pad=12&washer=0&nut-thread=14&nut=open");
+        Assert.Empty(page.FindAll(".bench-chip"));
+
+        page.Find("#bench-nut").Change("closed");
+
+        Assert.Single(page.FindAll("label[for=bench-depth] .bench-chip"));
+    }
+
     [Theory]
     [InlineData("", "Nothing entered: write a load, for example 45 or 45 kN.")]
     [InlineData("-4", "“-4” has a sign: write it without one.")]

@@ -31,6 +31,9 @@ public sealed class BenchFigureTests : BunitContext
     // The same turned by 30 degrees only, 36 kN: 14.6 + 36.1 at the greatest friction, 24.6 + 36.1 at the least.
     [InlineData("angle?thread=M12x1.5&class=10.9&grip=40&shank=20&head=16.6&hole=13.5&material=steel&threads=dry&snug=40&turn=30",
         "After the turn it clamps 51 kN to 61 kN, below yield.")]
+    // Snug so hard that the bolt yields before it is turned: the load stays where it yields.
+    [InlineData("angle?thread=M12x1.5&class=10.9&grip=40&shank=20&head=16.6&hole=13.5&material=steel&threads=dry&snug=300&turn=0",
+        "After the turn it clamps 69 kN to 76 kN: the bolt is at yield.")]
     // Shigley chapter 8, by hand: C = 0.18; 40 + 0.18 x 10, 40 - 0.82 x 10.
     [InlineData("working-load?thread=M12x1.5&class=10.9&grip=40&shank=20&head=16.6&hole=13.5&material=steel&clamp=40&load=10",
         "The bolt feels 42 kN; 32 kN still presses the faces together.")]
@@ -61,6 +64,8 @@ public sealed class BenchFigureTests : BunitContext
         "Set 80 N·m to 90 N·m; 68 N·m to 88 N·m of it clamps.")]
     // US Army TM 5-3805-248-23-1: 70 %, then all.
     [InlineData("stages?final=110&stages=two&graduation=1", "77 N·m, then 110 N·m.")]
+    // Steps of 5 lbf·ft under a final torque in N·m: 77 N·m is 56.8 lbf·ft, so 55, which is 74.57 N·m.
+    [InlineData("stages?final=110&stages=two&graduation=5 lbf-ft", "74.57 N·m, then 110 N·m.")]
     [InlineData("stages?final=110&stages=three&graduation=5", "30 N·m, then 75 N·m, then 110 N·m.")]
     // By hand: from 60/0.96 to the smaller of 95/1.04 and 90 x 0.96/1.04.
     [InlineData("target?least=60&greatest=95&deviation=4&graduation=1&bottom=40&top=200&jam=90&jam-deviation=4", "Set 73 N·m: 62.5 N·m to 83 N·m is safe.")]

@@ -110,6 +110,49 @@ public sealed class LogbookWriterTests : IDisposable
         Assert.Equal(0, disk.Ask<long>("SELECT count(*) FROM command_outcomes"));
     }
 
+    /// <summary>The same with the lock in hand: from its second command on a program decides on the connection that writes.</summary>
+    [Fact]
+    public async Task A_decision_that_changes_something_with_the_lock_in_hand_is_given_up_with_all_it_changed()
+    {
+        var program = disk.Open();
+        await program.NoteAsync("first");
+
+        await Assert.ThrowsAsync<InvalidOperationException>(() => program.RunAsync(reader => reader.Row("sly", connection =>
+        {
+            using var write = connection.CreateCommand();
+            write.CommandText = "INSERT INTO command_outcomes VALUES ('x', x'00', x'00', 1)";
+            write.ExecuteNonQuery();
+            reader.Head(LogbookOnDisk.Car);
+            return (Decision)new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "sly")], [], default);
+        })));
+
+        Assert.Equal(0, disk.Ask<long>("SELECT count(*) FROM command_outcomes WHERE command = 'x'"));
+        Assert.IsType<RunResult.Saved>(await program.NoteAsync("after"));
+        Assert.Equal(["first", "after"], program.Notes());
+    }
+
+    [Fact]
+    public async Task What_a_decision_throws_with_the_lock_in_hand_is_thrown_on_and_the_lock_is_given_back()
+    {
+        var program = disk.Open();
+        await program.NoteAsync("first");
+        await Assert.ThrowsAsync<NotSupportedException>(() => program.RunAsync(_ => throw new NotSupportedException()));
+
+        Assert.IsType<RunResult.Saved>(await program.NoteAsync("second"));
+        Assert.IsType<RunResult.Saved>(await disk.Open().NoteAsync("elsewhere"));
+    }
+
+    [Fact]
+    public async Task A_refusal_with_the_lock_in_hand_leaves_nothing_and_gives_the_lock_back()
+    {
+        var program = disk.Open();
+        await program.NoteAsync("first");
+        Assert.IsType<RunResult.Refused>(await program.RunAsync(_ => new Decision.Refuse(default)));
+
+        Assert.IsType<RunResult.Saved>(await disk.Open().NoteAsync("elsewhere"));
+        Assert.Equal(2, disk.Ask<long>("SELECT count(*) FROM entries"));
+    }
+
     [Fact]
     public async Task Ordinary_rows_are_written_with_the_entries_or_not_at_all()
     {

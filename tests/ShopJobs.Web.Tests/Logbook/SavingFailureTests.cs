@@ -77,6 +77,25 @@ public sealed class SavingFailureTests : IDisposable
         Assert.IsType<RunResult.Saved>(await program.NoteAsync("now"));
     }
 
+    /// <summary>A client that sends again while somebody else holds the lock must not be told that what it recorded was not saved.</summary>
+    [Fact]
+    public async Task What_was_recorded_before_or_is_refused_is_told_although_another_writer_holds_the_lock()
+    {
+        var program = disk.Open(patienceSeconds: 1);
+        var id = new CommandId(Guid.NewGuid());
+        await program.NoteAsync("before", id);
+        var told = new List<RunResult>();
+        await disk.Open(beforeCommit: () => told.AddRange(
+        [
+            program.NoteAsync("before", id).GetAwaiter().GetResult(),
+            program.RunAsync(_ => new Decision.Refuse(default)).GetAwaiter().GetResult(),
+        ])).NoteAsync("slow");
+
+        Assert.IsType<RunResult.Repeated>(told[0]);
+        Assert.IsType<RunResult.Refused>(told[1]);
+        Assert.Equal(["before", "slow"], disk.Open().Notes());
+    }
+
     [Fact]
     public async Task A_file_that_is_no_database_is_told()
     {

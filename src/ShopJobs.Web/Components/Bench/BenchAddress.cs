@@ -39,13 +39,6 @@ public static class BenchAddress
         return (untouched.Length > 0 ? address.Append('&').Append(ExampleKey).Append('=').Append(Uri.EscapeDataString(untouched)) : address).ToString();
     }
 
-    /// <summary>True where an address carries entries of the card, and not its example alone.</summary>
-    public static bool HasEntries(BenchCard card, string query)
-    {
-        var given = QueryHelpers.ParseQuery(query);
-        return card.Fields.Any(field => given.ContainsKey(field.Key));
-    }
-
     /// <summary>The entries that an address carries; the example's where it carries none.</summary>
     public static BenchInputs Read(BenchCard card, string query)
     {
@@ -62,17 +55,18 @@ public static class BenchAddress
 
         return inputs with
         {
-            Untouched = HasEntries(card, query) ? Untouched(card, given) : inputs.Untouched,
+            Untouched = Untouched(card, BenchInputs.ExampleOf(card), given),
             UnknownUnit = !knowsTorque ? unitText : !knowsLength ? lengthText : null,
         };
 
         string? Value(string key) => given.TryGetValue(key, out var values) ? Cut(Typed.Clean(values[0])) : null;
     }
 
-    private static ImmutableHashSet<string> Untouched(BenchCard card, Dictionary<string, StringValues> given)
+    /// <summary>Fields that hold the example: those that the address names as such, and those that it does not carry.</summary>
+    private static ImmutableHashSet<string> Untouched(BenchCard card, BenchInputs example, Dictionary<string, StringValues> given)
     {
         var named = given.TryGetValue(ExampleKey, out var values) ? (values[0] ?? "").Split(' ') : [];
-        return [.. card.Fields.Select(field => field.Key).Intersect(named)];
+        return [.. card.Fields.Select(field => field.Key).Where(key => named.Contains(key) || (example.Untouched.Contains(key) && !given.ContainsKey(key)))];
     }
 
     // One letter more than a field takes: enough to say that it is too long.

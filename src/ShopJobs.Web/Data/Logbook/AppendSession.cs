@@ -11,8 +11,6 @@ internal sealed class AppendSession : IDisposable
     private readonly SqliteCommand content;
     private readonly SqliteCommand erasure;
     private readonly SqliteCommand outcome;
-    private readonly SqliteCommand readOnly;
-    private readonly SqliteCommand writable;
 
     public AppendSession(SqliteConnection connection)
     {
@@ -27,8 +25,6 @@ internal sealed class AppendSession : IDisposable
             17);
         content = Prepare("INSERT INTO content (digest, salt, bytes) VALUES ($1, $2, $3)", 3);
         erasure = Prepare("UPDATE content SET salt = NULL, bytes = NULL, erased_at = $2 WHERE digest = $1 AND erased_at IS NULL", 2);
-        readOnly = Prepare("PRAGMA query_only = ON", 0);
-        writable = Prepare("PRAGMA query_only = OFF", 0);
         outcome = Prepare("INSERT INTO command_outcomes (command, request_digest, answer, at) VALUES ($1, $2, $3, $4)", 4);
     }
 
@@ -42,22 +38,19 @@ internal sealed class AppendSession : IDisposable
     {
         var transaction = connection.BeginTransaction(deferred: false);
         Reading.Join(transaction);
-        entry.Transaction = content.Transaction = erasure.Transaction = outcome.Transaction = readOnly.Transaction = writable.Transaction = transaction;
+        entry.Transaction = content.Transaction = erasure.Transaction = outcome.Transaction = transaction;
         return transaction;
     }
 
-    /// <summary>Reads within the transaction begun last, on a connection that refuses to write meanwhile.</summary>
+    /// <summary>Reads within the transaction begun last. Throws when a row was changed by it: the transaction is then given up.</summary>
+    /// <remarks>Making the connection refuse writes meanwhile would have every prepared statement prepared anew, twice a command.</remarks>
     public T WithoutWriting<T>(Func<ReadSession, T> read)
     {
-        readOnly.ExecuteNonQuery();
-        try
-        {
-            return read(Reading);
-        }
-        finally
-        {
-            writable.ExecuteNonQuery();
-        }
+        var before = SQLitePCL.raw.sqlite3_total_changes(connection.Handle);
+        var result = read(Reading);
+        return SQLitePCL.raw.sqlite3_total_changes(connection.Handle) == before
+            ? result
+            : throw new InvalidOperationException("A decision changed a row while it read. It only reads; what it wants written it puts into its answer.");
     }
 
     public void Append(Envelope envelope, byte[] bytes, EntryHash hash, EntryKeys keys) => Run(
@@ -111,8 +104,6 @@ internal sealed class AppendSession : IDisposable
         content.Dispose();
         erasure.Dispose();
         outcome.Dispose();
-        readOnly.Dispose();
-        writable.Dispose();
         Reading.Dispose();
     }
 

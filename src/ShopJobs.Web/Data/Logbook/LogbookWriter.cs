@@ -69,7 +69,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         }
         catch (Exception e) when (StorageFailure.Of(e) is { } failure)
         {
-            return failure;
+            return failure.Cause == NotSavedCause.Busy ? WithoutTheLock(command) ?? failure : failure;
         }
     }
 
@@ -77,6 +77,22 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
     {
         open?.Dispose();
         turn.Dispose();
+    }
+
+    /// <summary>
+    /// What a command that could not get the lock can be told all the same: that it was recorded before, or that it is refused.
+    /// Null where it would be recorded, or where that can't be read either.
+    /// </summary>
+    private RunResult? WithoutTheLock(Command command)
+    {
+        try
+        {
+            return database.Read(session => Judge(command, session)).Done;
+        }
+        catch (Exception e) when (StorageFailure.Of(e) is not null)
+        {
+            return null;
+        }
     }
 
     private async Task<RunResult> DecideThenAppendAsync(Command command, CancellationToken cancellation)
@@ -137,7 +153,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
 
             return Append(open, command, judged);
         }
-        catch
+        catch (Exception e) when (e is not LogbookReadOnlyException)
         {
             // A connection that failed half way is not used again: closing it undoes what was not committed.
             open?.Dispose();

@@ -47,7 +47,7 @@ internal sealed class ReadSession : IDisposable
         if (!asked.TryGetValue(sql, out var command))
         {
             command = Connection.CreateCommand();
-#pragma warning disable CA2100 // Texts of this program only: see the remarks of LogbookReader.Row.
+#pragma warning disable CA2100 // Constant texts of the program: LogbookReader.Row asks for that.
             command.CommandText = sql;
 #pragma warning restore CA2100
             for (var i = 1; i <= values.Count; i++)

@@ -87,9 +87,11 @@ public sealed class AngleCard : BenchCard
 
         (double Friction, Force Snug, Force After, bool Yielded, Force Yields) Row(double mu)
         {
-            var first = ClampLoad.FromTorque(geometry, snug.Read(inputs).ToTorque(), mu, mu);
+            var yields = ClampLoad.AtYieldUtilisation(size, yield, mu, 1);
+            var elastic = ClampLoad.FromTorque(geometry, snug.Read(inputs).ToTorque(), mu, mu);
+            var first = elastic < yields ? elastic : yields;
             var (load, yielded) = TorqueAngle.After(size, first, turned, give, yield, mu);
-            return (mu, first, load, yielded, ClampLoad.AtYieldUtilisation(size, yield, mu, 1));
+            return (mu, first, load, yielded || elastic >= yields, yields);
         }
     }
 }

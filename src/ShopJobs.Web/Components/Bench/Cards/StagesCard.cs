@@ -15,7 +15,7 @@ public sealed class StagesCard : BenchCard
         Example = "two",
     };
 
-    private readonly NumberField graduation = new("graduation", "Steps of the wrench, in its unit", "", 0.01m, 50) { Example = "1" };
+    private readonly TorqueField graduation = new("graduation", "Steps of the wrench") { Example = "1" };
 
     /// <inheritdoc/>
     public override string Key => "stages";
@@ -41,7 +41,8 @@ public sealed class StagesCard : BenchCard
     {
         ArgumentNullException.ThrowIfNull(inputs);
         var (units, picked, torque) = (inputs.Units, pattern.Read(inputs), final.Read(inputs));
-        var stages = picked.StagesOf(torque, graduation.Read(inputs));
+        var step = graduation.Read(inputs);
+        var stages = picked.StagesOf(torque, step.NewtonMetres / torque.Unit.NewtonMetresPerUnit());
         return new BenchAnswer(string.Join(", then ", stages.Select(units.Say)) + ".")
         {
             Lines = [.. stages.Select((stage, at) => new BenchLine(FormattableString.Invariant($"Stage {at + 1}"), units.Say(stage), FormattableString.Invariant($"{picked.Percent[at]} %")))],

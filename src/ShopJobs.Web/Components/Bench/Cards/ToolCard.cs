@@ -40,9 +40,9 @@ public sealed class ToolCard : BenchCard
 
     /// <inheritdoc/>
     public override BenchPaper Paper { get; } = new(
-        ["T (1 − w) to T (1 + w)", "step of a display and uncertainty of the rig: at most w T/4"],
+        ["torque given: T (1 − w) to T (1 + w)", "step of a display and uncertainty of the rig: at most w T/4"],
         [new("T", "torque set or shown, N·m"), new("w", "permitted deviation: 6 % up to 10 N·m and 4 % above; bars and screwdrivers 6 % throughout")],
-        "ISO 6789-1:2017 and ISO 6789:2003, from memory: check before relying on it.",
+        "Limits: ISO 6789-1:2017 and ISO 6789:2003, from memory: check before relying on it. Its deviation is (shown − given)/given; here, as where a target is chosen, the limit is taken of what is set or shown, which differs by less than 0.4 % of it.",
         "From the lowest marked value to the top of the tool. Its own certificate counts where it is worse. 12 months or 5000 pulls, at once after a drop.");
 
     /// <inheritdoc/>
