@@ -33,8 +33,7 @@ internal sealed class DemoParts(PartShelf shelf, PartDesk desk, StackDesk stacks
         known = await ReadAsync(on);
         if (known.Chosen is null)
         {
-            var chosen = known.Options.First(row => row.Id == Kits(car)[0].Id);
-            Expect(await desk.ChooseAsync(on, chosen.Id, chosen.Revision, Why));
+            Expect(await desk.ChooseAsync(on, Kits(car)[0].Id, known, Why));
         }
     }
 

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Tests.TorqueTools;
@@ -49,10 +50,43 @@ public sealed class OlderDatabaseTests : IDisposable
         Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
         Assert.Equal(car, (await shop.Cars.SingleAsync()).Id);
         Assert.Empty(await shop.PartOptions.ToListAsync());
-        shop.WheelStacks.Add(new() { Id = Guid.NewGuid(), CarId = car, Name = "front", WheelSeat = "flat", NutSeat = "flat", WheelPad = 12.35m });
+        shop.WheelStacks.Add(new() { Id = Guid.NewGuid(), CarId = car, Name = "front", WheelPad = "0.55 in", WheelSeat = "flat", NutSeat = "flat", NutThread = "20" });
         await shop.SaveChangesAsync();
         shop.ChangeTracker.Clear();
-        Assert.Equal(12.35m, (await shop.WheelStacks.SingleAsync()).WheelPad);
+        Assert.Equal("0.55 in", (await shop.WheelStacks.SingleAsync()).WheelPad);
+    }
+
+    [Fact]
+    public async Task A_file_from_before_choices_kept_their_mark_keeps_its_choices_and_its_stacks_in_millimetres()
+    {
+        var (owner, car, job, lead) = (Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid());
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("PartOptions");
+            Assert.EndsWith("_ChoicesAsShown", Assert.Single(await older.Database.GetPendingMigrationsAsync()), StringComparison.Ordinal);
+            // The rows stand alone: no car, job or person is behind them.
+            await older.Database.OpenConnectionAsync();
+            await older.Database.ExecuteSqlRawAsync("PRAGMA foreign_keys = 0");
+            await older.Database.ExecuteSqlAsync($"""
+                INSERT INTO WheelStacks (Id, CarId, Name, HubFlange, DiscHat, Spacer, WheelPad, Washer, WheelSeat, NutSeat, NutThread, ClosedNutDepth, ChangedAt, Revision)
+                VALUES ({owner}, {car}, 'front', '0.0', '7.0', '0.0', '13.97', '0.0', 'cone 60°', 'cone 60°', '20.0', '24.0', '2026-01-01', {owner})
+                """);
+            await older.Database.ExecuteSqlAsync($"""
+                INSERT INTO PartChoices (JobId, GroupId, OptionId, Option, Reason, Cautions, Others, At, By)
+                VALUES ({job}, 'stud', {owner}, 'Quillon Q4', 'Fits.', '', '', '2026-01-01', {lead})
+                """);
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        var choice = await shop.PartChoices.SingleAsync();
+        Assert.Equal(("Fits.", null), (choice.Reason, choice.Mark));
+        var stack = StoredParts.Stack(await shop.WheelStacks.SingleAsync());
+        Assert.Equal(
+            (0.0, 7.0, 13.97, 20.0, 24.0),
+            (stack.HubFlange.Millimeters, stack.DiscHat.Millimeters, Math.Round(stack.WheelPad.Millimeters, 6), stack.NutThread.Millimeters, stack.NutEnd.ClosedDepth!.Value.Millimeters));
     }
 
     [Fact]

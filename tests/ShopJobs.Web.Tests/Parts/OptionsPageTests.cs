@@ -1,8 +1,11 @@
 using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
+using Microsoft.EntityFrameworkCore;
 using MudBlazor.Services;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Parts;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Layout;
 using ShopJobs.Web.Components.Parts;
@@ -169,6 +172,82 @@ public sealed class OptionsPageTests : BunitContext, IAsyncLifetime
 
         Assert.StartsWith("It does not fit any more", page.Find(".chosen-panel .door-refusal").TextContent, StringComparison.Ordinal);
         Assert.Equal("chosen, and does not fit any more", page.Find(".option-verdict").TextContent);
+    }
+
+    [Theory]
+    [InlineData("changed")]
+    [InlineData("added")]
+    [InlineData("removed")]
+    public async Task A_choice_says_that_a_wheel_stack_is_not_the_one_it_was_made_on(string since)
+    {
+        await bench.StackAsync();
+        var option = await bench.AddAsync("Q4");
+        Assert.Null(await bench.ChooseAsync(option, "Fits."));
+        Assert.Empty(Page().FindAll(".chosen-panel .door-refusal"));
+
+        await bench.MeanwhileAsync(since);
+
+        Assert.Contains("a wheel stack was changed, added or removed, since it was chosen", Page().Find(".chosen-panel .door-refusal").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_choice_without_a_mark_says_that_nobody_knows_what_it_rests_on()
+    {
+        var option = await bench.AddAsync("Q4");
+        Assert.Null(await bench.ChooseAsync(option, "Fits."));
+        await bench.Shop.RowsAsync(shop => shop.PartChoices.ExecuteUpdateAsync(set => set.SetProperty(choice => choice.Mark, (string?)null)));
+
+        Assert.StartsWith("It is not written down on which values and wheel stacks", Page().Find(".chosen-panel .door-refusal").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_stack_changed_after_the_page_was_read_is_shown_before_the_choice_is_taken()
+    {
+        await bench.StackAsync();
+        await bench.AddAsync("Q4");
+        var page = Page();
+        await Button(page, "Choose Quillon Q4").ClickAsync(new());
+        await page.Find("#choose-reason").InputAsync(new ChangeEventArgs { Value = "Fits front." });
+        await bench.MeanwhileAsync("changed");
+
+        await page.Find("#choose form").SubmitAsync(new());
+
+        Assert.Contains("The wheel stacks changed meanwhile", page.Find("#choose [role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("1 mm", page.Find(".stack-table td[data-label=Washer]").TextContent);
+        Assert.Equal("Fits front.", page.Find("#choose-reason").GetAttribute("value"));
+        Assert.Empty((await bench.ReadAsync()).Choices);
+
+        await page.Find("#choose form").SubmitAsync(new());
+
+        page.WaitForAssertion(() => Assert.Equal("Chosen: Quillon Q4", page.Find("#chosen-title").TextContent));
+        Assert.Empty(page.FindAll(".chosen-panel .door-refusal, #choose"));
+    }
+
+    [Fact]
+    public async Task On_a_job_that_has_ended_a_choice_whose_stack_changed_asks_for_a_look_and_for_no_choice()
+    {
+        await bench.StackAsync();
+        var option = await bench.AddAsync("Q4");
+        Assert.Null(await bench.ChooseAsync(option, "Fits."));
+        await bench.Shop.WriteAsync(
+            new LogbookId(LogbookKind.Car, bench.Studs.Car.Value), new Released(ReleaseKind.Road, [bench.Studs.Job], 0, 48_210, null, null, null, ""));
+        await bench.MeanwhileAsync("changed");
+
+        Assert.EndsWith("This job has ended: look again before it is fitted.", Page().Find(".chosen-panel .door-refusal").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Removing_a_wheel_stack_asks_once_more()
+    {
+        await bench.StackAsync();
+        var page = Page();
+
+        await Button(page, "Remove front").ClickAsync(new());
+        Assert.Single((await bench.ReadAsync()).Stacks);
+        await Button(page, "Yes, remove front").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Contains("No wheel stack of this car yet", page.Markup, StringComparison.Ordinal));
+        Assert.Empty((await bench.ReadAsync()).Stacks);
     }
 
     [Fact]

@@ -89,11 +89,11 @@ public sealed class PartDeskTests : IAsyncLifetime, IDisposable
     public async Task Only_the_lead_enters_chooses_removes_and_measures()
     {
         var option = await bench.AddAsync("Q4");
-        var revision = (await bench.ReadAsync()).Options.Single().Revision;
+        var shown = await bench.ReadAsync();
         await bench.Shop.SignInAsync(bench.Shop.Technician);
 
         Assert.Equal(PartDesk.NotYours, await Desk.SaveAsync(bench.Studs, PartsBench.Kit("Q5")));
-        Assert.Equal(PartDesk.NotYours, await Desk.ChooseAsync(bench.Studs, option, revision, "I like it"));
+        Assert.Equal(PartDesk.NotYours, await Desk.ChooseAsync(bench.Studs, option, shown, "I like it"));
         Assert.Equal(PartDesk.NotYours, await Desk.RemoveAsync(bench.Studs, option));
         Assert.Equal(PartDesk.NotYours, await bench.Shop.Get<StackDesk>().SaveAsync(bench.Studs.Car, PartsBench.Stack()));
         var after = await bench.ReadAsync();
@@ -165,12 +165,114 @@ public sealed class PartDeskTests : IAsyncLifetime, IDisposable
     public async Task What_was_changed_since_it_was_looked_at_is_looked_at_again_before_it_is_chosen()
     {
         var option = await bench.AddAsync("Q4");
-        var seen = (await bench.ReadAsync()).Options.Single();
-        var form = OptionForm.Of(seen);
+        var seen = await bench.ReadAsync();
+        var form = OptionForm.Of(seen.Options.Single());
         form.Values[OptionProperty.Length].Text = "44";
         Assert.Null(await Desk.SaveAsync(bench.Studs, form));
 
-        Assert.StartsWith("Somebody changed this meanwhile", await Desk.ChooseAsync(bench.Studs, option, seen.Revision, "Fits."), StringComparison.Ordinal);
+        Assert.Equal(PartDesk.OptionChanged, await Desk.ChooseAsync(bench.Studs, option, seen, "Fits."));
+    }
+
+    [Theory]
+    [InlineData("changed")]
+    [InlineData("added")]
+    [InlineData("removed")]
+    public async Task A_choice_never_rests_on_a_wheel_stack_nobody_saw(string meanwhile)
+    {
+        await bench.StackAsync();
+        var option = await bench.AddAsync("Q4");
+        var seen = await bench.ReadAsync();
+        await bench.MeanwhileAsync(meanwhile);
+
+        Assert.Equal("The wheel stacks changed meanwhile: read the page again, then choose.", await Desk.ChooseAsync(bench.Studs, option, seen, "Fits."));
+        Assert.Empty((await bench.ReadAsync()).Choices);
+        Assert.Null(await bench.ChooseAsync(option, "Fits, read again."));
+    }
+
+    [Fact]
+    public async Task A_choice_is_kept_with_the_options_that_were_seen_beside_it_and_no_others()
+    {
+        var option = await bench.AddAsync("Q4");
+        var seen = await bench.ReadAsync();
+        await bench.AddAsync("Q5");
+
+        Assert.Equal(PartDesk.OthersChanged, await Desk.ChooseAsync(bench.Studs, option, seen, "Fits."));
+        Assert.Empty((await bench.ReadAsync()).Choices);
+    }
+
+    [Theory]
+    [InlineData("changed")]
+    [InlineData("added")]
+    [InlineData("removed")]
+    public async Task The_mark_of_a_choice_tells_whether_the_wheel_stacks_are_still_those(string since)
+    {
+        await bench.StackAsync();
+        var option = await bench.AddAsync("Q4");
+        Assert.Null(await bench.ChooseAsync(option, "Fits."));
+        await bench.AddAsync("Q5");
+        var before = await bench.ReadAsync();
+        Assert.Equal(before.MarkOf(option), before.Chosen!.Mark);
+
+        await bench.MeanwhileAsync(since);
+
+        var after = await bench.ReadAsync();
+        Assert.NotEqual(after.MarkOf(option), after.Chosen!.Mark);
+    }
+
+    [Fact]
+    public async Task A_wheel_stack_is_removed_by_the_lead_and_only_once()
+    {
+        await bench.StackAsync();
+        var stack = (await bench.ReadAsync()).Stacks.Single().Id;
+        var desk = bench.Shop.Get<StackDesk>();
+        await bench.Shop.SignInAsync(bench.Shop.Technician);
+        Assert.Equal(PartDesk.NotYours, await desk.RemoveAsync(bench.Studs.Car, stack));
+        Assert.Single((await bench.ReadAsync()).Stacks);
+
+        await bench.Shop.SignInAsync(bench.Shop.Lead);
+        Assert.StartsWith("That wheel stack is not here any more", await desk.RemoveAsync(new CarId(Guid.NewGuid()), stack), StringComparison.Ordinal);
+        Assert.Null(await desk.RemoveAsync(bench.Studs.Car, stack));
+        Assert.Empty((await bench.ReadAsync()).Stacks);
+        Assert.StartsWith("That wheel stack is not here any more", await desk.RemoveAsync(bench.Studs.Car, stack), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_wheel_stack_keeps_number_and_unit_as_they_were_entered()
+    {
+        var form = PartsBench.Stack();
+        (form.WheelPad, form.DiscHat, form.NutEnd) = ("0.55 in", "6,985 mm", "closed, 0.94 in");
+        Assert.Null(await bench.Shop.Get<StackDesk>().SaveAsync(bench.Studs.Car, form));
+
+        var parts = await bench.ReadAsync();
+
+        var row = parts.Stacks.Single();
+        Assert.Equal(("0.55 in", "6,985 mm", "0.94 in", "20"), (row.WheelPad, row.DiscHat, row.ClosedNutDepth, row.NutThread));
+        var again = StackForm.Of(row);
+        Assert.Equal(("0.55 in", "6,985 mm", "0.94 in"), (again.WheelPad, again.DiscHat, again.NutEnd));
+        var stack = parts.Joint.Stacks.Single();
+        Assert.Equal((13.97, 6.985, 23.876), (Mm(stack.WheelPad), Mm(stack.DiscHat), Mm(stack.NutEnd.ClosedDepth!.Value))); // 0.55 and 0.94 x 25.4, exact by the inch
+
+        static double Mm(UnitsNet.Length length) => Math.Round(length.Millimeters, 6);
+    }
+
+    [Fact]
+    public async Task A_wheel_of_a_thousandth_is_not_stored_as_none()
+    {
+        var form = PartsBench.Stack();
+        form.WheelPad = "0.001";
+        Assert.Null(await bench.Shop.Get<StackDesk>().SaveAsync(bench.Studs.Car, form));
+
+        Assert.Equal(0.001, (await bench.ReadAsync()).Joint.Stacks.Single().WheelPad.Millimeters, 9);
+    }
+
+    [Fact]
+    public async Task A_length_longer_than_its_field_is_refused_behind_the_page_too()
+    {
+        var form = PartsBench.Stack();
+        form.WheelPad = "14" + new string(' ', 30) + "mm";
+
+        Assert.Equal("It takes at most 20 letters. Shorten it.", await bench.Shop.Get<StackDesk>().SaveAsync(bench.Studs.Car, form));
+        Assert.Empty((await bench.ReadAsync()).Stacks);
     }
 
     [Fact]

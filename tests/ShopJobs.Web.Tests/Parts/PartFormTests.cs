@@ -128,7 +128,7 @@ public sealed class PartFormTests : BunitContext, IAsyncLifetime
         await page.Find("form").SubmitAsync(new());
 
         var stack = Assert.Single((await bench.ReadAsync()).Stacks);
-        Assert.Equal(("front", 7m, 14m, 24m, null), (stack.Name, stack.DiscHat, stack.WheelPad, stack.ClosedNutDepth, stack.NutClass));
+        Assert.Equal(("front", "7", "14", "24", null), (stack.Name, stack.DiscHat, stack.WheelPad, stack.ClosedNutDepth, stack.NutClass));
     }
 
     private IRenderedComponent<OptionFormPage> OptionPage(Guid? option = null) => Render<OptionFormPage>(parameters => parameters

@@ -48,8 +48,24 @@ internal sealed class PartsBench : IDisposable
     /// <summary>Chooses an option as it stands now.</summary>
     public async Task<string?> ChooseAsync(PartOptionId option, string reason)
     {
-        var row = (await ReadAsync()).Options.Single(known => known.Id == option);
-        return await Shop.Get<PartDesk>().ChooseAsync(Studs, option, row.Revision, reason);
+        var shown = await ReadAsync();
+        return await Shop.Get<PartDesk>().ChooseAsync(Studs, option, shown, reason);
+    }
+
+    /// <summary>What another lead does to the car's wheel stacks meanwhile: "changed" puts a washer under the nut.</summary>
+    public async Task MeanwhileAsync(string what)
+    {
+        var desk = Shop.Get<StackDesk>();
+        var row = (await ReadAsync()).Stacks[0];
+        var form = StackForm.Of(row);
+        form.Washer = "1";
+        Assert.Null(what switch
+        {
+            "changed" => await desk.SaveAsync(Studs.Car, form),
+            "added" => await desk.SaveAsync(Studs.Car, Stack("rear")),
+            "removed" => await desk.RemoveAsync(Studs.Car, row.Id),
+            _ => throw new ArgumentOutOfRangeException(nameof(what), what, "Not done to a stack."),
+        });
     }
 
     /// <summary>Disc 7, wheel 14, closed cone nut of 20 mm thread and 24 mm depth.</summary>

@@ -13,7 +13,7 @@ public sealed partial class OptionsPage
 {
     private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
     private ComparedOption? picked;
-    private Guid shown;
+    private PartsOnJob? shown;
     private ElementReference chooseTitle;
     private string? refusal;
     private bool asked;
@@ -46,6 +46,8 @@ public sealed partial class OptionsPage
     private string Here => Links.Options(CarId, On.Job, Group);
 
     private bool MayLead => Present?.May(Right.Lead) == true;
+
+    private bool Choosing => picked is not null && MayChange;
 
     private bool MayChange => MayLead && Book is { IsRunning: true };
 
@@ -89,19 +91,21 @@ public sealed partial class OptionsPage
     private void Pick(ComparedOption option)
     {
         picked = option;
-        shown = Parts!.Options.First(row => row.Id == option.Option.Id).Revision;
+        shown = Parts;
         toFocus = true;
         refusal = null;
     }
 
     private async Task ChooseAsync(string reason)
     {
-        refusal = await Parting.ChooseAsync(On, picked!.Option.Id, shown, reason);
+        refusal = await Parting.ChooseAsync(On, picked!.Option.Id, shown!, reason);
         if (refusal is null)
         {
             picked = null;
-            await ReloadAsync();
         }
+
+        await ReloadAsync();
+        shown = Parts;
     }
 
     private async Task RemoveAsync(ComparedOption option)

@@ -20,6 +20,9 @@ public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
 {
     internal const string NotYours = "Parts are compared and chosen by the lead. Sign in as the lead.";
     internal const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and look once more.";
+    internal const string OptionChanged = "The values of this option changed meanwhile: read the page again, then choose.";
+    internal const string StacksChanged = "The wheel stacks changed meanwhile: read the page again, then choose.";
+    internal const string OthersChanged = "The options it is compared with changed meanwhile: read the page again, then choose.";
     private const string Gone = "That option is not here any more. Load the page again.";
     private const string NotHere = "There is no such group on a job of this car. Open it from the car's page.";
     private const string Ended = "This job has ended. What was compared and chosen for it stays as it was.";
@@ -81,16 +84,14 @@ public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
         }, cancellation);
 
     /// <summary>Chooses an option, with the reason. Earlier choices stay.</summary>
-    /// <param name="shown">Revision of the option's row as it was looked at.</param>
-    public Task<string?> ChooseAsync(GroupOfJob on, PartOptionId option, Guid shown, string reason, CancellationToken cancellation = default) =>
+    /// <param name="shown">Everything compared, as it was looked at: a choice never rests on values or a wheel stack that nobody saw.</param>
+    public Task<string?> ChooseAsync(GroupOfJob on, PartOptionId option, PartsOnJob shown, string reason, CancellationToken cancellation = default) =>
         ChangeAsync(on, (shop, parts, by) =>
         {
             var why = Typed.Clean(reason);
             var refusal = why.Length == 0 ? "Write in one sentence why this one."
                 : why.Length > PartChoice.ReasonLength ? $"The reason takes at most {PartChoice.ReasonLength} letters. Shorten it."
-                : parts.Options.FirstOrDefault(known => known.Id == option) is not { } row ? Gone
-                : row.Revision != shown ? ChangedMeanwhile
-                : null;
+                : NotAsShown(parts, shown, option);
             if (refusal is not null)
             {
                 return Task.FromResult<string?>(refusal);
@@ -111,6 +112,7 @@ public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
                 Reason = why,
                 Cautions = string.Join('\n', compared.Verdict.Cautions),
                 Others = string.Join('\n', parts.Comparison.Options.Where(one => one != compared).Select(Words)),
+                Mark = parts.MarkOf(option),
                 At = clock.Now,
                 By = by,
             });
@@ -166,6 +168,16 @@ public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
 
         bool IsStated(OptionField field) => OptionFormValidator.Asked(field, form, jam) && !form.Values[field.Property].NotStated;
     }
+
+    private static string? NotAsShown(PartsOnJob now, PartsOnJob shown, PartOptionId option) =>
+        now.Options.All(row => row.Id != option) ? Gone
+        : !AreAlike(now.Options.Where(row => row.Id == option), shown.Options.Where(row => row.Id == option)) ? OptionChanged
+        : !AreAlike(now.StacksUnder, shown.StacksUnder) ? StacksChanged
+        : !AreAlike(now.Options, shown.Options) ? OthersChanged
+        : null;
+
+    private static bool AreAlike(IEnumerable<TrackedRow> one, IEnumerable<TrackedRow> other) =>
+        one.Select(row => row.Revision).ToHashSet().SetEquals(other.Select(row => row.Revision));
 
     private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 

@@ -45,6 +45,9 @@ internal static partial class PartText
         return problem is null;
     }
 
+    /// <summary>A length as it was entered, with the unit that it was read in where none was written.</summary>
+    public static string LengthWords(string entered) => char.IsAsciiDigit(entered[^1]) ? $"{entered} mm" : entered;
+
     /// <summary>One torque with its unit, above 0.</summary>
     public static bool Torque(string text, out EnteredTorque value, out string? problem)
     {
@@ -109,13 +112,12 @@ internal static partial class PartText
     public static bool NutEnd(string text, out NutEnd value, out string? problem)
     {
         value = default;
-        if (text.Equals("open", StringComparison.OrdinalIgnoreCase))
+        if (ClosedDepth(text) is not { } depth)
         {
             problem = null;
             return true;
         }
 
-        var depth = text.StartsWith("closed", StringComparison.OrdinalIgnoreCase) ? text[6..].TrimStart(',', ' ') : text;
         if (!Length(depth, out var length, out problem))
         {
             problem = depth.Length > 0 && char.IsAsciiDigit(depth[0]) ? problem : "Write open, or the depth of the closed nut from the start of its thread to its bottom, for example 24 mm.";
@@ -125,6 +127,11 @@ internal static partial class PartText
         value = new NutEnd(length);
         return true;
     }
+
+    /// <summary>What is written of the depth of a closed nut, as it is written; null for an open one.</summary>
+    public static string? ClosedDepth(string text) => text.Equals("open", StringComparison.OrdinalIgnoreCase) ? null
+        : text.StartsWith("closed", StringComparison.OrdinalIgnoreCase) ? text[6..].TrimStart(',', ' ')
+        : text;
 
     /// <summary>Pieces in a kit, a whole number from 1.</summary>
     public static bool Pieces(string text, out int value, out string? problem)

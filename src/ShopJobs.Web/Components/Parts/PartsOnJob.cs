@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Parts;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data.Parts;
 
 namespace ShopJobs.Web.Components.Parts;
@@ -21,6 +22,20 @@ public sealed record PartsOnJob(
 {
     /// <summary>The choice that counts; null before there is one.</summary>
     public PartChoice? Chosen => Choices.Count == 0 ? null : Choices[0];
+
+    /// <summary>The wheel stacks that the length is judged on; none for a joint that is not on a wheel.</summary>
+    public IReadOnlyList<WheelStackRow> StacksUnder => Joint.OnWheel ? Stacks : [];
+
+    /// <summary>
+    /// Mark of an option with the wheel stacks under it as they are here, SHA-256 in hex: another one as soon as a value of it was
+    /// changed, or a stack was changed, added or removed.
+    /// </summary>
+    public string MarkOf(PartOptionId option) => Convert.ToHexStringLower(ShownDigest.Of(
+        "Option on its wheel stacks",
+        [
+            .. Options.Where(row => row.Id == option).Select(row => $"option {row.Revision}"),
+            .. StacksUnder.Select(row => $"stack {row.Revision}").Order(StringComparer.Ordinal),
+        ]));
 
     /// <summary>True for a group that options can be compared for: a bolt or stud that stays on the car.</summary>
     public static bool Covers(PlacedProcedure placed, JointGroup group)

@@ -6,7 +6,6 @@ using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Parts;
 using ShopJobs.Web.Shop;
-using UnitsNet;
 
 namespace ShopJobs.Web.Components.Parts;
 
@@ -36,7 +35,7 @@ public sealed class StackDesk(IDbContextFactory<ShopDbContext> database, WhoIsHe
             var row = await shop.WheelStacks.FirstOrDefaultAsync(stack => stack.Id == form.Id, cancellation);
             if (row is null && form.Revision == default)
             {
-                row = new WheelStackRow { Id = form.Id, CarId = car, Name = name, WheelSeat = "", NutSeat = "" };
+                row = new WheelStackRow { Id = form.Id, CarId = car, Name = name, WheelPad = "", WheelSeat = "", NutSeat = "", NutThread = "" };
                 shop.WheelStacks.Add(row);
             }
             else if (row is null || row.CarId != car || row.Revision != form.Revision)
@@ -84,23 +83,17 @@ public sealed class StackDesk(IDbContextFactory<ShopDbContext> database, WhoIsHe
     private static void Copy(StackForm form, WheelStackRow row)
     {
         row.Name = Typed.Clean(form.Name);
-        row.HubFlange = Mm(form.HubFlange);
-        row.DiscHat = Mm(form.DiscHat);
-        row.Spacer = Mm(form.Spacer);
-        row.WheelPad = Mm(form.WheelPad);
-        row.Washer = Mm(form.Washer);
+        row.HubFlange = Typed.Clean(form.HubFlange);
+        row.DiscHat = Typed.Clean(form.DiscHat);
+        row.Spacer = Typed.Clean(form.Spacer);
+        row.WheelPad = Typed.Clean(form.WheelPad);
+        row.Washer = Typed.Clean(form.Washer);
         row.WheelSeat = Seat(form.WheelSeat);
         row.NutSeat = Seat(form.NutSeat);
-        row.NutThread = Mm(form.NutThread);
-        row.ClosedNutDepth = PartText.NutEnd(Typed.Clean(form.NutEnd), out var end, out _) && end.ClosedDepth is { } depth ? Mm(depth) : null;
+        row.NutThread = Typed.Clean(form.NutThread);
+        row.ClosedNutDepth = PartText.ClosedDepth(Typed.Clean(form.NutEnd));
         row.NutClass = NutClass.TryParse(Typed.Clean(form.NutClass), out var nut) ? nut.Name : null;
     }
-
-    private static decimal Mm(string text) => PartText.LengthOrNone(Typed.Clean(text), out var value, out var problem)
-        ? Mm(value)
-        : throw new InvalidOperationException(problem);
-
-    private static decimal Mm(Length length) => Math.Round((decimal)length.Millimeters, 2);
 
     private static string Seat(string text) => PartText.Seat(Typed.Clean(text), out var value, out var problem)
         ? value.ToString()

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopJobs.Web.Data.Parts;
 
 namespace ShopJobs.Web.Components.Parts;
@@ -42,18 +41,16 @@ public sealed class StackForm
             Id = row.Id,
             Revision = row.Revision,
             Name = row.Name,
-            HubFlange = Text(row.HubFlange),
-            DiscHat = Text(row.DiscHat),
-            Spacer = Text(row.Spacer),
-            WheelPad = Text(row.WheelPad),
-            Washer = Text(row.Washer),
+            HubFlange = row.HubFlange,
+            DiscHat = row.DiscHat,
+            Spacer = row.Spacer,
+            WheelPad = row.WheelPad,
+            Washer = row.Washer,
             WheelSeat = row.WheelSeat,
             NutSeat = row.NutSeat,
-            NutThread = Text(row.NutThread),
-            NutEnd = row.ClosedNutDepth is { } depth ? Text(depth) : "open",
+            NutThread = row.NutThread,
+            NutEnd = row.ClosedNutDepth ?? "open",
             NutClass = row.NutClass ?? "",
         };
     }
-
-    private static string Text(decimal millimetres) => millimetres.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -47,6 +47,10 @@ public sealed class StackFormValidator : AbstractValidator<StackForm>
         {
             context.AddFailure(missing);
         }
+        else if (typed.Length > WheelStackRow.LengthLength)
+        {
+            context.AddFailure($"It takes at most {WheelStackRow.LengthLength} letters. Shorten it.");
+        }
         else if (!read(typed, out _, out var problem))
         {
             context.AddFailure(problem!);

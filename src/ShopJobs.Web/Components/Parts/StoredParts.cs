@@ -37,15 +37,15 @@ internal static class StoredParts
     public static WheelStack Stack(WheelStackRow row) => new()
     {
         Name = row.Name,
-        HubFlange = Mm(row.HubFlange),
-        DiscHat = Mm(row.DiscHat),
-        Spacer = Mm(row.Spacer),
-        WheelPad = Mm(row.WheelPad),
-        Washer = Mm(row.Washer),
+        HubFlange = Must<Length>(row.HubFlange, PartText.LengthOrNone),
+        DiscHat = Must<Length>(row.DiscHat, PartText.LengthOrNone),
+        Spacer = Must<Length>(row.Spacer, PartText.LengthOrNone),
+        WheelPad = Must<Length>(row.WheelPad, PartText.Length),
+        Washer = Must<Length>(row.Washer, PartText.LengthOrNone),
         WheelSeat = Must<SeatForm>(row.WheelSeat, PartText.Seat),
         NutSeat = Must<SeatForm>(row.NutSeat, PartText.Seat),
-        NutThread = Mm(row.NutThread),
-        NutEnd = new NutEnd(row.ClosedNutDepth is { } depth ? Mm(depth) : null),
+        NutThread = Must<Length>(row.NutThread, PartText.Length),
+        NutEnd = new NutEnd(row.ClosedNutDepth is { } depth ? Must<Length>(depth, PartText.Length) : null),
         NutClass = row.NutClass is { } nut ? NutClass.Parse(nut) : null,
     };
 
@@ -55,6 +55,4 @@ internal static class StoredParts
 
     private static T Must<T>(string text, PartReading<T> read) =>
         read(text, out var value, out var problem) ? value : throw new FormatException($"\"{text}\" was stored and reads no more: {problem}");
-
-    private static Length Mm(decimal millimetres) => Length.FromMillimeters((double)millimetres);
 }

@@ -286,6 +286,10 @@ namespace ShopJobs.Web.Data.Migrations
                     b.Property<Guid>("JobId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Mark")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Option")
                         .IsRequired()
                         .HasMaxLength(81)
@@ -326,13 +330,18 @@ namespace ShopJobs.Web.Data.Migrations
                     b.Property<Guid?>("ChangedBy")
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal?>("ClosedNutDepth")
+                    b.Property<string>("ClosedNutDepth")
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("DiscHat")
+                    b.Property<string>("DiscHat")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("HubFlange")
+                    b.Property<string>("HubFlange")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Name")
@@ -350,20 +359,28 @@ namespace ShopJobs.Web.Data.Migrations
                         .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("NutThread")
+                    b.Property<string>("NutThread")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("Revision")
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("Spacer")
+                    b.Property<string>("Spacer")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("Washer")
+                    b.Property<string>("Washer")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("WheelPad")
+                    b.Property<string>("WheelPad")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
                     b.Property<string>("WheelSeat")

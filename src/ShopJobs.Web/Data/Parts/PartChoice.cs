@@ -9,6 +9,7 @@ namespace ShopJobs.Web.Data.Parts;
 public sealed class PartChoice
 {
     public const int ReasonLength = 500;
+    public const int MarkLength = 64;
 
     /// <summary>Given by the database; a later choice has a greater one.</summary>
     public long Number { get; init; }
@@ -30,6 +31,11 @@ public sealed class PartChoice
 
     /// <summary>The other options compared then, one a line, each with why it could not be chosen where it could not.</summary>
     public required string Others { get; init; }
+
+    /// <summary>
+    /// Mark of the option and the wheel stacks as they were shown; null in a choice from before marks were kept.
+    /// </summary>
+    public string? Mark { get; init; }
 
     public DateTime At { get; init; }
 

@@ -14,6 +14,7 @@ internal sealed class PartChoiceConfiguration : IEntityTypeConfiguration<PartCho
         builder.Property(choice => choice.GroupId).HasMaxLength(OptionRow.GroupLength);
         builder.Property(choice => choice.Option).HasMaxLength((2 * OptionRow.NameLength) + 1);
         builder.Property(choice => choice.Reason).HasMaxLength(PartChoice.ReasonLength);
+        builder.Property(choice => choice.Mark).HasMaxLength(PartChoice.MarkLength);
         builder.HasIndex(choice => new { choice.JobId, choice.GroupId });
         builder.HasOne<Job>().WithMany().HasForeignKey(choice => choice.JobId).OnDelete(DeleteBehavior.Restrict);
         builder.HasOne<Person>().WithMany().HasForeignKey(choice => choice.By).OnDelete(DeleteBehavior.Restrict);

@@ -2,11 +2,12 @@ using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Data.Parts;
 
-/// <summary>A wheel stack as it was measured on a car. Lengths in mm.</summary>
+/// <summary>A wheel stack as it was measured on a car. Each length is kept as it was entered, number and unit; without a unit it is in mm.</summary>
 public sealed class WheelStackRow : TrackedRow
 {
     public const int NameLength = 30;
     public const int SeatLength = 20;
+    public const int LengthLength = 20;
 
     public Guid Id { get; init; }
 
@@ -15,15 +16,15 @@ public sealed class WheelStackRow : TrackedRow
     /// <summary>Where on the car: "front".</summary>
     public required string Name { get; set; }
 
-    public decimal HubFlange { get; set; }
+    public string HubFlange { get; set; } = "0";
 
-    public decimal DiscHat { get; set; }
+    public string DiscHat { get; set; } = "0";
 
-    public decimal Spacer { get; set; }
+    public string Spacer { get; set; } = "0";
 
-    public decimal WheelPad { get; set; }
+    public required string WheelPad { get; set; }
 
-    public decimal Washer { get; set; }
+    public string Washer { get; set; } = "0";
 
     /// <summary>Form of the seat in the wheel, such as "cone 60°".</summary>
     public required string WheelSeat { get; set; }
@@ -31,10 +32,10 @@ public sealed class WheelStackRow : TrackedRow
     /// <summary>Form of the face of the nut used.</summary>
     public required string NutSeat { get; set; }
 
-    public decimal NutThread { get; set; }
+    public required string NutThread { get; set; }
 
     /// <summary>Depth of a closed nut; null for an open one.</summary>
-    public decimal? ClosedNutDepth { get; set; }
+    public string? ClosedNutDepth { get; set; }
 
     /// <summary>Class marked on the nut; null where none is.</summary>
     public string? NutClass { get; set; }
