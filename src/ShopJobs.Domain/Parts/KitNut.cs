@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using UnitsNet;
 
 namespace ShopJobs.Domain.Parts;
@@ -13,6 +14,9 @@ public sealed record KitNut
 
     /// <summary>Open, or closed at a depth.</summary>
     public Stated<NutEnd>? End { get; init; }
+
+    /// <summary>Its class by ISO 898-2.</summary>
+    public Stated<NutClass>? Class { get; init; }
 }
 
 /// <summary>The far end of a nut.</summary>

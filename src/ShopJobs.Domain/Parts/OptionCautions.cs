@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Parts;
 internal static class OptionCautions
 {
     public static IEnumerable<string> Of(OptionFigures figures) =>
-        OfGaps(figures).Concat(OfStrength(figures)).Concat(OfProcedure(figures)).Concat(OfTorque(figures)).Concat(OfNut(figures));
+        OfGaps(figures).Concat(OfStrength(figures)).Concat(OfProcedure(figures)).Concat(OfAngle(figures)).Concat(OfTorque(figures)).Concat(OfNut(figures));
 
     private static IEnumerable<string> OfGaps(OptionFigures figures)
     {
@@ -31,7 +31,8 @@ internal static class OptionCautions
             ("face under it", option.Seat is null), ("torque", option.Torque is null),
             ("jam torque", figures.Joint.Asked.Jam is not null && option.Jam is null), ("condition of threads and faces", option.Condition is null),
             ("seat of its nut", option.Nut is { Seat: null }), ("thread of its nut", option.Nut is { Thread: null }),
-            ("end of its nut", option.Nut is { End: null }), ("pieces in a kit", option.Pieces is null), ("price", option.Price is null),
+            ("end of its nut", option.Nut is { End: null }), ("class of its nut", option.Nut is { Class: null }),
+            ("pieces in a kit", option.Pieces is null), ("price", option.Price is null),
         ];
         return asked.Where(value => value.Missing).Select(value => value.What);
     }
@@ -68,6 +69,14 @@ internal static class OptionCautions
         }
     }
 
+    private static IEnumerable<string> OfAngle(OptionFigures figures)
+    {
+        if (figures.Joint.TurnedOn)
+        {
+            yield return "Angle: this joint is turned on by an angle after its torque, and the angle of this part is not compared. Read the maker's instruction: where it asks for another one, the procedure is revised before the part is fitted.";
+        }
+    }
+
     private static IEnumerable<string> OfTorque(OptionFigures figures) =>
         figures is { Specification: { Permitted: not null } specification }
             ? new TorqueSpecificationValidator().Validate(specification).Errors
@@ -77,16 +86,24 @@ internal static class OptionCautions
 
     private static IEnumerable<string> OfNut(OptionFigures figures)
     {
-        if (figures.Option is not { Nut: null, Strength.Value.Class: { } strength })
+        if (figures.Option.Strength?.Value.Class is not { } strength)
         {
             yield break;
         }
 
-        foreach (var stack in figures.Stacks)
+        var nuts = figures.Option.Nut is { } own
+            ? [("Nut of the kit", own.Class?.Value)]
+            : figures.Stacks.Select(stack => ($"Nut, {stack.Wheel.Name}", stack.Wheel.NutClass));
+        foreach (var (where, nut) in nuts)
         {
-            if (stack.Wheel.NutClass is { } nut && NutPairing.Judge(strength, nut) is NutPairing.MayStrip { Reason: var reason })
+            switch (nut is null ? null : NutPairing.Judge(strength, nut))
             {
-                yield return $"Nut, {stack.Wheel.Name}: {reason} Fit the class the maker names.";
+                case NutPairing.MayStrip { Reason: var reason }:
+                    yield return $"{where}: {reason} Fit the class the maker names.";
+                    break;
+                case NutPairing.NotJudged { Reason: var reason }:
+                    yield return $"{where}: pairing not judged: {reason}. Fit the class the maker names.";
+                    break;
             }
         }
     }

@@ -30,6 +30,13 @@ internal static class OptionRows
             yield return line;
         }
 
+        if (joint.OnWheel)
+        {
+            yield return ("Class of the kit's nut", figures => figures.Option.Nut is { } nut
+                ? OptionCell.Stated(nut.Class)
+                : new OptionCell.NotComputed("the kit brings no nut"));
+        }
+
         yield return ("Pieces in a kit", figures => OptionCell.Stated(figures.Option.Pieces, pieces => FormattableString.Invariant($"{pieces}")));
         yield return ("Price of a kit", figures => OptionCell.Stated(figures.Option.Price));
         yield return ("Price for this job", JobPrice);

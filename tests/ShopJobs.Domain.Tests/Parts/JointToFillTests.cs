@@ -40,6 +40,9 @@ public class JointToFillTests
             Assert.Equal("not computed: an angle is turned on from the torque, so the torque does not tell the clamp load", comparison.Text(row));
         }
 
+        Assert.Contains(
+            comparison.Options[0].Verdict.Cautions,
+            caution => caution.StartsWith("Angle: ", StringComparison.Ordinal) && caution.Contains("the angle of this part is not compared. Read the maker's instruction", StringComparison.Ordinal));
         Assert.DoesNotContain(comparison.Options[0].Verdict.Cautions, caution => caution.Contains('%', StringComparison.Ordinal));
         Assert.DoesNotContain(comparison.Rows, row => row.Name.Contains("nut", StringComparison.OrdinalIgnoreCase));
     }

@@ -52,8 +52,9 @@ public class NotStatedTests
     {
         var kit = StudKits.Q4 with { Nut = new KitNut { Seat = StudKits.Said(SeatForm.Cone(60)) } };
 
+        Assert.IsType<OptionCell.NotStated>(StudKits.Compare(kit).Cell("Class of the kit's nut"));
         Assert.Equal("not computed: thread or end of the kit's nut is not stated", StudKits.Compare(kit).Text("Thread engaged in the nut, front"));
-        Assert.Contains(StudKits.Verdict(kit, StudKits.Front).Cautions, caution => caution.Contains("thread of its nut, end of its nut", StringComparison.Ordinal));
+        Assert.Contains(StudKits.Verdict(kit, StudKits.Front).Cautions, caution => caution.Contains("thread of its nut, end of its nut, class of its nut", StringComparison.Ordinal));
     }
 
     [Theory]

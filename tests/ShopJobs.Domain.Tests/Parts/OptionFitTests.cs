@@ -99,6 +99,33 @@ public class OptionFitTests
         StudKits.Verdict(StudKits.Q4, StudKits.Front with { NutClass = NutClass.Parse("10") }).Cautions,
         caution => caution.StartsWith("Nut, front: A nut of class 10 carries bolts up to 10.9", StringComparison.Ordinal));
 
+    [Theory] // ISO 898-2, pairing from memory: class 10 up to 10.9, class 12 up to 12.9, 05 is a thin nut
+    [InlineData("10", "Nut of the kit: A nut of class 10 carries bolts up to 10.9")]
+    [InlineData("05", "Nut of the kit: A nut of class 05 is thin")]
+    [InlineData("12", null)]
+    public void The_kits_own_nut_is_judged_by_its_own_class_and_the_cars_nut_is_not(string nut, string? caution)
+    {
+        var kit = StudKits.Q4 with { Nut = Nut(SeatForm.Cone(60), 20, 24) with { Class = StudKits.Said(NutClass.Parse(nut)) } };
+        var weakOnTheCar = StudKits.Front with { NutClass = NutClass.Parse("8") };
+
+        var said = StudKits.Verdict(kit, weakOnTheCar).Cautions.Where(one => one.StartsWith("Nut", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(caution is null ? 0 : 1, said.Count);
+        Assert.All(said, one => Assert.StartsWith(caution!, one, StringComparison.Ordinal));
+        Assert.Equal(nut, StudKits.Compare(kit).Text("Class of the kit's nut"));
+    }
+
+    [Fact]
+    public void A_nut_that_no_table_pairs_with_the_stud_is_said_to_be_unjudged() => Assert.Contains(
+        StudKits.Verdict(
+            StudKits.Q4 with { Strength = StudKits.Said(new StrengthClaim(StrengthClass.Parse("A2-70"), StrengthEvidence.Marked)) },
+            StudKits.Front with { NutClass = NutClass.Parse("10") }).Cautions,
+        caution => caution.StartsWith("Nut, front: pairing not judged: ISO 898-2 pairs bolts of ISO 898-1", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_joint_that_is_not_turned_on_has_no_caution_of_an_angle() =>
+        Assert.DoesNotContain(Cautions(StudKits.Q4), caution => caution.StartsWith("Angle", StringComparison.Ordinal));
+
     [Fact]
     public void Without_a_wheel_stack_the_length_is_said_to_be_unchecked()
     {

@@ -220,6 +220,27 @@ public sealed class PartDeskTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
+    public async Task The_class_of_a_kits_own_nut_is_kept_with_its_source_or_is_not_stated()
+    {
+        var form = PartsBench.Kit("Q4");
+        form.OwnNut = true;
+        foreach (var (property, text) in new[] { (OptionProperty.NutSeat, "cone 60"), (OptionProperty.NutThread, "20"), (OptionProperty.NutEnd, "24"), (OptionProperty.NutClass, "10") })
+        {
+            form.Values[property].Text = text;
+        }
+
+        Assert.Null(await Desk.SaveAsync(bench.Studs, form));
+        var stated = (await bench.ReadAsync()).Comparison.Options.Single();
+        Assert.Equal(("10", "Leaflet, rev. 3, side 1"), (stated.Option.Nut!.Class!.Value.Name, stated.Option.Nut.Class.Source));
+        Assert.Contains(stated.Verdict.Cautions, caution => caution.StartsWith("Nut of the kit: A nut of class 10", StringComparison.Ordinal));
+
+        var again = OptionForm.Of((await bench.ReadAsync()).Options.Single());
+        again.Values[OptionProperty.NutClass].NotStated = true;
+        Assert.Null(await Desk.SaveAsync(bench.Studs, again));
+        Assert.Null((await bench.ReadAsync()).Comparison.Options.Single().Option.Nut!.Class);
+    }
+
+    [Fact]
     public async Task A_wheel_stack_is_removed_by_the_lead_and_only_once()
     {
         await bench.StackAsync();

@@ -77,7 +77,7 @@ public sealed class PartFormTests : BunitContext, IAsyncLifetime
         await page.Find("#own-nut").ChangeAsync(new ChangeEventArgs { Value = true });
         await page.Find("form").SubmitAsync(new());
 
-        Assert.Equal(12, page.FindAll(".stated .form-wrong").Count(wrong => wrong.TextContent.Trim() == "Write it, or tick not stated."));
+        Assert.Equal(13, page.FindAll(".stated .form-wrong").Count(wrong => wrong.TextContent.Trim() == "Write it, or tick not stated."));
     }
 
     [Fact]

@@ -48,6 +48,7 @@ public sealed class PartTextTests
     [InlineData(OptionProperty.Seat, "flat 60", "no seat known here")]
     [InlineData(OptionProperty.NutEnd, "deep", "Write open")]
     [InlineData(OptionProperty.NutEnd, "0", "above 0")]
+    [InlineData(OptionProperty.NutClass, "11", "no nut class")]
     [InlineData(OptionProperty.Condition, "7", "Pick the condition")]
     [InlineData(OptionProperty.Condition, "wet", "Pick the condition")]
     [InlineData(OptionProperty.Pieces, "0", "from 1 to")]

@@ -26,6 +26,7 @@ public sealed record OptionField(OptionProperty Property, string Label, string H
         new(OptionProperty.NutSeat, "Face of its nut", "flat, cone 60, ball R14.", By<Domain.Parts.SeatForm>(PartText.Seat)),
         new(OptionProperty.NutThread, "Full thread in its nut", "For example 20 mm.", By<UnitsNet.Length>(PartText.Length)),
         new(OptionProperty.NutEnd, "End of its nut", "open, or the depth of a closed nut from the start of its thread: 24 mm.", By<Domain.Parts.NutEnd>(PartText.NutEnd)),
+        new(OptionProperty.NutClass, "Class of its nut", "As marked on it by ISO 898-2: 10, 12.", By<NutClass>(PartText.NutClass)),
         new(OptionProperty.Pieces, "Pieces in a kit", "A whole number.", By<int>(PartText.Pieces)),
         new(OptionProperty.Price, "Price of a kit", "With its currency: 84.50 EUR.", By<Domain.Parts.Price>(PartText.Price)),
     ];
@@ -34,7 +35,7 @@ public sealed record OptionField(OptionProperty Property, string Label, string H
     public IReadOnlyList<(string Value, string Words)>? Choices { get; init; }
 
     /// <summary>True for a value of the nut that a kit brings.</summary>
-    public bool IsOfNut => Property is OptionProperty.NutSeat or OptionProperty.NutThread or OptionProperty.NutEnd;
+    public bool IsOfNut => Property is OptionProperty.NutSeat or OptionProperty.NutThread or OptionProperty.NutEnd or OptionProperty.NutClass;
 
     /// <summary>The field of a value.</summary>
     public static OptionField Of(OptionProperty property) => All.First(field => field.Property == property);

@@ -180,7 +180,7 @@ internal static partial class PartText
     {
         problem = Domain.Fasteners.NutClass.TryParse(text, out value)
             ? null
-            : $"{BenchNumber.Shown(text)} is no nut class of ISO 898-2: write 5, 6, 8, 9, 10 or 12, or leave it empty where none is marked.";
+            : $"{BenchNumber.Shown(text)} is no nut class of ISO 898-2: write 5, 6, 8, 9, 10 or 12.";
         return value is not null;
     }
 

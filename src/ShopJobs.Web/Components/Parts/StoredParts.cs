@@ -28,6 +28,7 @@ internal static class StoredParts
             Seat = Read<SeatForm>(row, OptionProperty.NutSeat, PartText.Seat),
             Thread = Read<Length>(row, OptionProperty.NutThread, PartText.Length),
             End = Read<NutEnd>(row, OptionProperty.NutEnd, PartText.NutEnd),
+            Class = Read<NutClass>(row, OptionProperty.NutClass, PartText.NutClass),
         },
         Pieces = Read<int>(row, OptionProperty.Pieces, PartText.Pieces),
         Price = Read<Price>(row, OptionProperty.Price, PartText.Price),

@@ -13,6 +13,7 @@ public enum OptionProperty
     NutSeat,
     NutThread,
     NutEnd,
+    NutClass,
     Pieces,
     Price,
 }
