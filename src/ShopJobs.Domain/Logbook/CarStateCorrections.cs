@@ -27,7 +27,7 @@ public sealed partial record CarState
                 CorrectionConfirmed = false,
                 WitnessedBy = null,
                 AcceptedBy = null,
-            }),
+            }).HoldTurned(recorded, fact),
             Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
             Settled settled => next.Unsettle(fact.Target, settled),
             HandTightened hand => next.Untighten(fact.Target, hand),
@@ -41,14 +41,34 @@ public sealed partial record CarState
     {
         var correction = Corrections[fact.Correction];
         var next = this with { Corrections = Corrections.SetItem(fact.Correction, correction with { Confirmed = true }) };
-        return Correctables[correction.Fact.Target].Entry is TorqueRecorded
-            ? next.Recorrect(recorded, correction.Fact.Target, pull => pull with
+        return Correctables[correction.Fact.Target].Entry is TorqueRecorded target
+            ? next.LetTurned(fact.Correction, target.Position).Recorrect(recorded, correction.Fact.Target, pull => pull with
             {
                 CorrectionConfirmed = true,
                 Confirmed = pull.Restated,
                 Unconfirmed = [],
             })
             : next;
+    }
+
+    // Voiding the record of an angle turns nothing back: whether the bolt was turned is for a second person to say.
+    private CarState HoldTurned(Recorded recorded, Corrected fact)
+    {
+        var position = ((TorqueRecorded)Correctables[fact.Target].Entry).Position;
+        var book = Of(position);
+        return fact.Restated is null && book.Pulls.Exists(pull => pull.Number == fact.Target && pull.IsTurn)
+            ? Put(book with
+            {
+                Holds = book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.TurnVoided) { Workers = book.Workers }),
+            })
+            : this;
+    }
+
+    // A confirmed void: a second person has said that it was never turned.
+    private CarState LetTurned(long correction, JointPosition position)
+    {
+        var book = Of(position);
+        return Put(book with { Holds = book.Holds.RemoveAll(hold => hold.Number == correction && hold.Decision is null) });
     }
 
     // Judges a pull anew after a correction or its confirmation. What rested on it falls where it no longer passes.

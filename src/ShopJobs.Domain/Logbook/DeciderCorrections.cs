@@ -18,13 +18,15 @@ public static partial class Decider
 
         if (state.Corrections.Values.Any(earlier => earlier.Fact.Target == correct.Target && earlier.Fact.Restated is null))
         {
-            return Refuse(HoldReason.NotCorrectable, $"Entry {correct.Target} is void already", "record it anew");
+            return Refuse(HoldReason.NotCorrectable, $"Entry {correct.Target} is void already", IsTurn(target.Entry) ? Words.NextFor(HoldReason.TurnVoided) : "record it anew");
         }
 
         return correct.Restated is not null && target.Entry is not TorqueRecorded { Value: not null }
-            ? Refuse(HoldReason.NotCorrectable, "Only a torque value can be restated", "void the entry and record it anew")
+            ? Refuse(HoldReason.NotCorrectable, "Only a torque value can be restated", IsTurn(target.Entry) ? "void it: that holds the bolt until a second person has looked" : "void the entry and record it anew")
             : Accept(new Corrected(correct.Target, correct.Restated, correct.Reason));
     }
+
+    private static bool IsTurn(Entry entry) => entry is TorqueRecorded pull && pull.IsTurn();
 
     private static Verdict ConfirmOne(CarState state, ConfirmCorrection confirm, Circumstances now, HoldRules rules)
     {

@@ -23,6 +23,7 @@ public enum HoldReason
     UnderRange,
     OverRange,
     TurnOutside,
+    TurnVoided,
     SecondPull,
     PositionHeld,
     BackOffFirst,

@@ -81,6 +81,13 @@ public static class Judging
             .Select(visit => visit.MaxBy(pull => pull.Number)!);
     }
 
+    /// <summary>True where the fastener was turned by an angle, or may have been: an angle was recorded, or one was asked for.</summary>
+    public static bool IsTurn(this TorqueRecorded fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        return fact.Kind == TorqueKind.AngleTurned || fact.Spec.Turn is not null;
+    }
+
     /// <summary>True when every visit of the stage has a newest record that passes, or a higher stage was used as is.</summary>
     public static bool IsDone(this CarState state, PositionBook book, int stage)
     {

@@ -161,10 +161,11 @@ public static class NextActions
             : AfterDrive(state, jam) ?? (books.Find(book => !book.Holds.IsEmpty) is { } held2 ? new NextAction.Stopped(held2.Position) : null);
     }
 
-    // Pulled, but what comes before that pull was taken back: it can't be made good under a tight fastener.
+    // Pulled, but what comes before that pull was taken back: it can't be made good under a tight fastener, and no angle is turned twice.
     private static bool MustComeOff(CarState state, PositionBook book) => book.Holds.IsEmpty && book.Highest > 0 && !state.IsAtTorque(book)
         && (book.Fitting != Fitting.HandTight
-            || Enumerable.Range(1, book.Highest - 1).Any(stage => !state.IsDone(book, stage)));
+            || Enumerable.Range(1, book.Highest - 1).Any(stage => !state.IsDone(book, stage))
+            || book.Cells.Any(pull => pull.IsTurn && !state.Passes(pull) && !state.IsDone(book, pull.Fact.Stage)));
 
     private static NextAction Pull(CarState state, Cell cell, GroupWork? jam)
     {

@@ -76,11 +76,8 @@ public static class NextSteps
         _ => null,
     };
 
+    // At an angle stage no torque is asked of the tool.
     private static bool Covers(TorqueTool tool, Cell cell) =>
-        tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, null)) && cell.Stage.Evidence switch
-        {
-            Evidence.Setting => tool.Kind != ToolKind.Indicating,
-            Evidence.Reading => tool.Kind != ToolKind.Click,
-            _ => true,
-        };
+        Enum.GetValues<TorqueKind>().Any(record => cell.Stage.Takes(record) && tool.Kind.Gives(record))
+        && (cell.Stage.Turn is not null || tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, null)));
 }

@@ -34,6 +34,9 @@ public static class PermissionRules
         new(HoldReason.ReuseNotAllowed, q => q.Command is DecideHold { Disposition: Disposition.Rework } && q.Group is { Hardware.Reuse: HardwareReuse.SingleUse }
             ? Refuse(HoldReason.ReuseNotAllowed, "This hardware is single-use: rework would use it twice", "decide replace")
             : null),
+        new(HoldReason.TurnVoided, q => q.Command is DecideHold { Disposition: Disposition.UseAsIs } && q.Books.Any(book => book.HasVoidedTurn)
+            ? Refuse(HoldReason.TurnVoided, "The record of an angle on it is void: it cannot be used as is", "confirm the void where it was never turned, or decide rework or replace")
+            : null),
     ];
 
     private static HoldPoint? OwnWork(PermissionQuestion q)

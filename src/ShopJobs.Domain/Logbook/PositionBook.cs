@@ -41,6 +41,9 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>True at the final stage of its group.</summary>
     public bool IsFinal => Fact.Stage == Fact.Spec.Stages;
 
+    /// <summary>The fastener was turned by an angle, or may have been: a second turn would stretch it further.</summary>
+    public bool IsTurn => Fact.IsTurn();
+
     /// <summary>A confirmed void: as if it had never been written.</summary>
     public bool IsGone => Voided && CorrectionConfirmed;
 
@@ -136,6 +139,9 @@ public sealed record PositionBook(JointPosition Position)
     public IEnumerable<Pull> Cells => Pulls.Where(pull => !pull.IsGone)
         .GroupBy(pull => (pull.Fact.Stage, pull.Fact.Visit))
         .Select(cell => cell.Last());
+
+    /// <summary>True while the record of an angle on it is void and no second person has said that it was never turned.</summary>
+    public bool HasVoidedTurn => Pulls.Exists(pull => pull is { IsTurn: true, Voided: true, IsGone: false });
 
     /// <summary>True while a short pull asks to back off before anything else.</summary>
     public bool BackOffFirst => AnyShort && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue);

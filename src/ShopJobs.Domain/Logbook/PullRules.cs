@@ -64,7 +64,7 @@ public static class PullRules
         new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
         new(HoldReason.TurnOutside, q => q is { Stage.Turn: { } turn, AngleDegrees: { } degrees } && !turn.Contains(degrees)),
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
-        new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number),
+        new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number || TurnedAlready(q)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
         new(HoldReason.BackOffFirst, q => q.Book.BackOffFirst),
         new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
@@ -107,6 +107,10 @@ public static class PullRules
     private static bool ValueIs(PullQuestion q, HoldReason reason) =>
         q.Value is { } torque && Judging.ValueProblem(q.Kind, torque.NewtonMetres, q.Spec!, q.RunDown) == reason;
 
+    // Whether the record of it still stands or not: an angle is turned once in a cycle.
+    private static bool TurnedAlready(PullQuestion q) => q.Book.Cells.Any(pull =>
+        pull.IsTurn && pull.Fact.Stage == q.Stage!.Number && pull.Fact.Visit == q.Visit);
+
     private static bool LowerStageMissing(PullQuestion q) => Enumerable.Range(1, q.Stage!.Number - 1).Any(stage =>
         q.Instance.Positions.Any(position => !q.State.IsDone(q.State.Of(position), stage)));
 
@@ -122,19 +126,8 @@ public static class PullRules
         && q.Placed.Group(jam.Group, q.Instance.Place) is { } pair
         && !q.State.IsAtTorque(q.State.Of(pair.Joint.At(q.Book.Position.Number)));
 
-    private static bool EvidenceAllowed(PullQuestion q)
-    {
-        var asked = q.Stage!.Evidence;
-        if (q.Stage.Turn is not null)
-        {
-            return q is { Kind: TorqueKind.AngleTurned, AngleDegrees: not null, Value: null } && q.Tool.Tool is null or { Kind: ToolKind.Angle };
-        }
-
-        return q.Value is not null && q.Kind switch
-        {
-            TorqueKind.SettingConfirmed => asked != Evidence.Reading && q.Tool.Tool is not { Kind: ToolKind.Indicating },
-            TorqueKind.Reading => asked != Evidence.Setting && q.Tool.Tool is not { Kind: ToolKind.Click },
-            _ => false,
-        };
-    }
+    private static bool EvidenceAllowed(PullQuestion q) =>
+        (q.Kind == TorqueKind.AngleTurned ? q is { AngleDegrees: not null, Value: null } : q.Value is not null)
+        && q.Stage!.Takes(q.Kind)
+        && (q.Tool.Tool is null || q.Tool.Tool.Kind.Gives(q.Kind));
 }

@@ -26,6 +26,28 @@ public static class ToolChoice
         return stage.Turn is null ? kind.Evidence() : TorqueKind.AngleTurned;
     }
 
+    /// <summary>True where a stage takes a record of this kind: an angle where one is asked for, else the setting or reading it asks.</summary>
+    public static bool Takes(this Stage stage, TorqueKind record)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        return record switch
+        {
+            TorqueKind.AngleTurned => stage.Turn is not null,
+            TorqueKind.SettingConfirmed => stage.Turn is null && stage.Evidence != Procedures.Evidence.Reading,
+            TorqueKind.Reading => stage.Turn is null && stage.Evidence != Procedures.Evidence.Setting,
+            _ => false,
+        };
+    }
+
+    /// <summary>True where a tool of this kind gives such a record: a click tool shows nothing, and only one kind measures an angle.</summary>
+    public static bool Gives(this ToolKind kind, TorqueKind record) => record switch
+    {
+        TorqueKind.AngleTurned => kind == ToolKind.Angle,
+        TorqueKind.SettingConfirmed => kind != ToolKind.Indicating,
+        TorqueKind.Reading => kind != ToolKind.Click,
+        _ => false,
+    };
+
     /// <summary>Why this tool cannot do a stage at what it is to be set to; empty when it can.</summary>
     /// <param name="runDown">Run-down torque of the position that is next, where it is added and known.</param>
     public static IReadOnlyList<HoldReason> Against(

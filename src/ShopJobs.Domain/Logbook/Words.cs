@@ -28,6 +28,7 @@ public static class Words
         HoldReason.UnderRange => "under the permitted range",
         HoldReason.OverRange => "over the permitted maximum",
         HoldReason.TurnOutside => "turned outside the permitted angle",
+        HoldReason.TurnVoided => "the record of its angle was voided, and the bolt may be turned already",
         HoldReason.SecondPull => "pulled again when already done",
         HoldReason.PositionHeld => "pulled while held",
         HoldReason.BackOffFirst => "pulled again without backing off after a short pull",
@@ -45,6 +46,7 @@ public static class Words
     public static string NextFor(HoldReason reason) => reason switch
     {
         HoldReason.OverRange or HoldReason.TurnOutside => "do not touch it; call the lead, who decides: use as is, rework or replace",
+        HoldReason.TurnVoided => "do not turn it again before it is decided: a second person confirms the void where it was never turned, else the lead decides rework or replace",
         HoldReason.HardwareNotNew => "record FITTED NEW, then HAND-TIGHT",
         HoldReason.NotOpened => "call the lead, then back it off, record OPEN, then HAND-TIGHT",
         HoldReason.JobClosed => "ask the lead to put a procedure on the car for it",

@@ -53,7 +53,7 @@ public sealed class AngleStageTests
         Assert.IsType<NextAction.Stopped>(car.Next(job, $"turn@{Left}"));
         Assert.Equal("turned outside the permitted angle", Words.Of(car.State.Of(bolts[0]).Holds.Single().Reason));
         Assert.Equal("do not touch it; call the lead, who decides: use as is, rework or replace", Words.NextFor(HoldReason.TurnOutside));
-        Assert.Equal([HoldReason.PositionHeld], car.Turn(Tess, job, "bolts", bolts[0], 2, 90).Problems);
+        Assert.Equal([HoldReason.SecondPull, HoldReason.PositionHeld], car.Turn(Tess, job, "bolts", bolts[0], 2, 90).Problems);
     }
 
     [Fact]
@@ -162,14 +162,79 @@ public sealed class AngleStageTests
     }
 
     [Fact]
-    public void An_angle_is_never_restated_only_voided_and_recorded_anew()
+    public void An_angle_is_never_restated()
     {
         Snug();
         car.Turn(Tess, job, "bolts", bolts[0], 2, 90);
 
         Assert.Equal([HoldReason.NotCorrectable], car.Refused(Tess, new Correct(car.Last, CarAtWork.NewtonMetres(42), CarAtWork.Reason)));
-        car.Do(Tess, new Correct(car.Last, null, CarAtWork.Reason));
+    }
+
+    [Theory]
+    [InlineData(90)]
+    [InlineData(80)]
+    public void A_voided_angle_holds_its_bolt_and_nobody_is_asked_to_turn_it_again(int degrees)
+    {
+        Void(degrees);
+
+        Assert.Equal(PositionState.Held, car.Shows(bolts[0]));
+        Assert.IsType<NextAction.Stopped>(car.Next(job, $"turn@{Left}"));
+        var hold = car.State.Of(bolts[0]).Holds[^1];
+        Assert.Equal((HoldReason.TurnVoided, car.Last, Tess.Id), (hold.Reason, hold.Number, hold.By));
+        Assert.StartsWith("do not turn it again before it is decided", Words.NextFor(hold.Reason), StringComparison.Ordinal);
+        Assert.Contains(HoldReason.PositionHeld, car.Turn(Tess, job, "bolts", bolts[0], 2, 90).Problems);
+    }
+
+    /// <summary>Whatever was turned is taken out again: the bolts are new before the next turn.</summary>
+    [Fact]
+    public void After_a_voided_angle_the_lead_decides_and_never_use_as_is()
+    {
+        Void(90);
+
+        Assert.Contains(HoldReason.TurnVoided, car.Refused(Lee, CarWork.Decision(bolts[0], Disposition.UseAsIs, accepted: true)));
+        Assert.Contains(HoldReason.ReuseNotAllowed, car.Refused(Lee, CarWork.Decision(bolts[0], Disposition.Rework)));
+        car.Do(Lee, CarWork.Decision(bolts[0], Disposition.Replace));
+        Assert.Equal(bolts, Assert.IsType<NextAction.TakeOff>(car.Next(job, $"turn@{Left}")).Positions);
+        car.Open(Tess, job, bolts);
+        Assert.IsType<NextAction.Fit>(car.Next(job, $"snug@{Left}"));
+    }
+
+    [Fact]
+    public void A_second_person_who_confirms_that_it_was_never_turned_lets_it_go_on()
+    {
+        Void(90);
+        var correction = car.Last;
+
+        Assert.Contains(HoldReason.OwnWork, car.Refused(Tess, new ConfirmCorrection(correction, CarAtWork.Reason)));
+        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason));
+
+        Assert.Equal(bolts[0], Assert.IsType<NextAction.PullNow>(car.Next(job, $"turn@{Left}")).Cell.Position);
         Assert.Empty(car.Turn(Tess, job, "bolts", bolts[0], 2, 92).Problems);
+    }
+
+    [Fact]
+    public void A_decision_to_replace_is_not_undone_by_confirming_the_void()
+    {
+        Void(90);
+        var correction = car.Last;
+        car.Do(Lee, CarWork.Decision(bolts[0], Disposition.Replace));
+        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason));
+
+        Assert.IsType<NextAction.TakeOff>(car.Next(job, $"turn@{Left}"));
+    }
+
+    /// <summary>The first bolt is turned; then the torque of the second, on which that turn rests, is taken back.</summary>
+    [Fact]
+    public void A_bolt_whose_turn_no_longer_stands_is_backed_off_and_not_turned_again()
+    {
+        Snug();
+        var torque = car.State.Of(bolts[1]).Last!.Number;
+        car.Turn(Tess, job, "bolts", bolts[0], 2, 90);
+        car.Do(Tess, new Correct(torque, null, CarAtWork.Reason));
+        car.Pull(Tess, job, "bolts", bolts[1], 1, 40, TestTools.Dial);
+
+        Assert.Equal(bolts, Assert.IsType<NextAction.TakeOff>(car.Next(job, $"turn@{Left}")).Positions);
+        Assert.Contains(HoldReason.SecondPull, car.Turn(Tess, job, "bolts", bolts[0], 2, 90).Problems);
     }
 
     [Fact]
@@ -239,6 +304,13 @@ public sealed class AngleStageTests
         }
 
         car.Do(Tess, CarWork.Sign(job, $"snug@{Left}"));
+    }
+
+    private void Void(int degrees)
+    {
+        Snug();
+        car.Turn(Tess, job, "bolts", bolts[0], 2, degrees);
+        car.Do(Tess, new Correct(car.Last, null, CarAtWork.Reason));
     }
 
     private void Finish()

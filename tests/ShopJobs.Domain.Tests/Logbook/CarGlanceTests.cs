@@ -1,6 +1,8 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Domain.Tools;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.CarWork;
 using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
@@ -123,6 +125,28 @@ public class CarGlanceTests
         var second = other.StartJob(wheels, Left);
         other.TightenWheel(Tess, second, Left);
         Assert.Equal(Blocker.Witness, CarGlance.Of(other.State, other.As(Lee), [other.Tool(TestTools.Click)], (_, _) => true).Next!.Blocker);
+    }
+
+    /// <summary>What is asked of the tool is an angle: its torque range does not matter, as it does not when the turn is judged.</summary>
+    [Fact]
+    public void Next_step_that_turns_by_an_angle_is_blocked_until_a_tool_measures_one()
+    {
+        var head = new CarAtWork();
+        var job = head.StartJob(TestProcedures.Head(), Left);
+        var bolts = head.Positions(TestRegister.StrutTop, Left);
+        head.Open(Tess, job, bolts);
+        head.FitNew(Tess, job, "bolts", bolts);
+        head.ByHand(Tess, job, "bolts", bolts);
+        head.PullStage(Tess, job, "bolts", Left, 1, TestTools.Dial);
+        head.Do(Tess, Sign(job, $"snug@{Left}"));
+        var wrench = head.Tool(TestTools.Angle);
+        var strong = wrench with { Tool = new TorqueTool(TestTools.Angle, "WB", "NB-WB", ToolKind.Angle, TorqueUnit.NewtonMetre, 100, 400, 1) };
+
+        Assert.Equal(Blocker.Wrench, Blocked(head.Tool(TestTools.Click), head.Tool(TestTools.Dial)));
+        Assert.Null(Blocked(head.Tool(TestTools.Dial), wrench));
+        Assert.Null(Blocked(strong));
+
+        Blocker? Blocked(params ToolState[] tools) => CarGlance.Of(head.State, head.As(Lee), tools, (_, _) => true).Next!.Blocker;
     }
 
     [Fact]

@@ -66,6 +66,9 @@ internal sealed partial class Ledger(
 
     private static TorqueRecorded Fact(Line pull) => (TorqueRecorded)pull.Entry;
 
+    private bool IsTurn(Line line) =>
+        line.Entry is TorqueRecorded fact && (fact.Kind == TorqueKind.AngleTurned || GroupOf(line).Stage(fact.Stage).Turn is not null);
+
     private GroupAt GroupOf(Line pull) => jobs[Fact(pull).Job].Group(Fact(pull).Group, Fact(pull).Position.Place)!;
 
     /// <summary>Rule 8: what one person restates may only make it worse; what a second one confirmed is the new ground.</summary>

@@ -120,6 +120,7 @@ internal sealed partial class Ledger
             (HoldReason.OwnWork, WorkersOn(position).Concat(holds.SelectMany(hold => hold.Doers)).Contains(person)),
             (HoldReason.AcceptanceMissing, decide.Disposition == Disposition.UseAsIs && decide.Acceptance is null && risk == RiskClass.A),
             (HoldReason.ReuseNotAllowed, decide.Disposition == Disposition.Rework && GroupInForce(position)?.Rules.Hardware.Reuse == HardwareReuse.SingleUse),
+            (HoldReason.TurnVoided, decide.Disposition == Disposition.UseAsIs && PullsOn(position).Any(pull => IsTurn(pull) && IsVoid(pull.Number))),
             (HoldReason.NothingToDecide, AboutNow(position).Count == 0 && DoubtsOn(position).Count == 0)).Select(why => new Reason(why));
     }
 

@@ -19,6 +19,9 @@ internal sealed partial class Ledger
         PositionHeld fact when fact.Positions.Contains(position) => Simple(line, position),
         Witnessed { Accepted: false } when line.About.Any(pull => Fact(At(pull)).Position == position) => Simple(line, position),
 
+        Corrected { Restated: null } fact when IsTurn(At(fact.Target)) && Fact(At(fact.Target)).Position == position
+            && FirstOpenedAfter(position, fact.Target) is var opened && (opened == 0 || opened > line.Number) => HoldOfVoid(line, position),
+
         // Rework or replace for a doubt, or for another job's pull, holds until the position is opened.
         Decided { Disposition: not Disposition.UseAsIs } fact when fact.Position == position
             && LastOpened(position) < line.Number
@@ -34,6 +37,14 @@ internal sealed partial class Ledger
         return decision is { Entry: Decided { Disposition: Disposition.UseAsIs } } || (decision is not null && opened)
             ? null
             : new ModelHold(line.Number, decision is not null, DoersAt(line, line.Number, position));
+    }
+
+    /// <summary>An angle that was turned is not turned back by voiding its record: it holds until it is decided, or a second person confirms.</summary>
+    private ModelHold? HoldOfVoid(Line line, JointPosition position)
+    {
+        var decision = DecisionAbout(line.Number, position);
+        var confirmed = lines.FirstOrDefault(later => later.Entry is CorrectionConfirmed fact && fact.Correction == line.Number);
+        return confirmed is not null && (decision is null || confirmed.Number < decision.Number) ? null : Simple(line, position);
     }
 
     private ModelHold? HoldOfPull(Line pull, JointPosition position)

@@ -31,7 +31,8 @@ internal sealed partial class Ledger
         return Those(
         [
             (HoldReason.JobClosed, IsClosed(pull.Job)),
-            (HoldReason.SecondPull, done || PullsOn(position).Any(earlier => Fact(earlier).Stage > pull.Stage)),
+            (HoldReason.SecondPull, done || PullsOn(position).Any(earlier => Fact(earlier).Stage > pull.Stage
+                || (IsTurn(earlier) && Fact(earlier).Stage == pull.Stage && Fact(earlier).Visit == pull.Visit))),
             (HoldReason.PositionHeld, held),
             (HoldReason.BackOffFirst, MustBackOff(position)),
             (HoldReason.CellMoved, pull.Cycle != lines.Count(line => line.Opens.Contains(position))),
