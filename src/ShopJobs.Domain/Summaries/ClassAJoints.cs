@@ -44,10 +44,15 @@ internal static class ClassAJoints
     private static string Evidence(List<Pull> pulls)
     {
         var asIs = pulls.Exists(pull => pull.AcceptedBy is not null) ? "; used as it is, see what was found" : "";
-        return (pulls.TrueForAll(pull => pull.Fact.Kind == TorqueKind.AngleTurned) ? "angle measured"
-            : pulls.TrueForAll(pull => pull.Fact.Kind == TorqueKind.Reading) ? "measured"
-            : pulls.Exists(pull => pull.Fact.Kind == TorqueKind.Reading) ? "partly measured, else setting confirmed"
-            : "setting confirmed") + asIs;
+        var kinds = pulls.Select(pull => pull.Fact.Kind).ToHashSet();
+        var read = (kinds.Contains(TorqueKind.Reading), kinds.Contains(TorqueKind.AngleTurned)) switch
+        {
+            (true, true) => "measured, torque or angle",
+            (true, false) => "measured",
+            (false, true) => "angle measured",
+            _ => null,
+        };
+        return (read is null ? "setting confirmed" : kinds.Contains(TorqueKind.SettingConfirmed) ? $"partly {read}, else setting confirmed" : read) + asIs;
     }
 
     private static string Witness(List<Pull> pulls) =>

@@ -78,6 +78,36 @@ public sealed class SummaryContentTests
             Assert.Single(page.ClassA));
     }
 
+    /// <summary>The second bolt was not read in degrees, and was used as it is: what is said of it is what was recorded.</summary>
+    [Theory]
+    [InlineData(TorqueKind.Reading, 2, "measured, torque or angle")]
+    [InlineData(TorqueKind.SettingConfirmed, 1, "partly angle measured, else setting confirmed")]
+    public void An_angle_beside_another_record_is_said_in_its_own_words(TorqueKind other, int measured, string evidence)
+    {
+        var job = car.StartJob(TestProcedures.Head(), TestRegister.Left);
+        var bolts = car.Positions(TestRegister.StrutTop, TestRegister.Left);
+        car.Open(TestPerson.Tess, job, bolts);
+        car.FitNew(TestPerson.Tess, job, "bolts", bolts);
+        car.ByHand(TestPerson.Tess, job, "bolts", bolts);
+        car.PullStage(TestPerson.Tess, job, "bolts", TestRegister.Left, 1, TestTools.Dial);
+        car.Do(TestPerson.Tess, CarWork.Sign(job, $"snug@{TestRegister.Left}"));
+        foreach (var bolt in bolts)
+        {
+            car.Turn(TestPerson.Tess, job, "bolts", bolt, 2, 90);
+        }
+
+        car.Do(TestPerson.Theo, CarWork.Looks(job, "bolts", TestRegister.Left, 2));
+        car.Do(TestPerson.Tess, CarWork.Sign(job, $"turn@{TestRegister.Left}"));
+        car.Turn(TestPerson.Tess, job, "bolts", bolts[1], 3, 90);
+        car.Do(TestPerson.Tess, new RecordTorque(job, "bolts", bolts[0], 1, 3, 1, other, CarAtWork.NewtonMetres(60), TestTools.Angle, []));
+        car.Do(TestPerson.Lee, CarWork.Decision(bolts[0], Disposition.UseAsIs, accepted: true));
+
+        var page = car.Page();
+
+        Assert.Equal((measured, 2 - measured), (page.Counts.Measured, page.Counts.SettingConfirmed));
+        Assert.Equal($"{evidence}; used as it is, see what was found", Assert.Single(page.ClassA).Evidence);
+    }
+
     [Fact]
     public void Everything_unfinished_stands_on_top()
     {

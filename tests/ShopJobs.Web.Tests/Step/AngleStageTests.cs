@@ -4,6 +4,7 @@ using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
 using UnitsNet;
@@ -95,8 +96,50 @@ public sealed class AngleStageTests : BunitContext
         Assert.Equal("turned 91.5°", RecordWords.Of(bench.Car.State.Of(bolt).Last!));
         var last = LastEntry.Of(bench.Scene("turn"))!;
         Assert.EndsWith("stage 2, 91.5°", last.Words, StringComparison.Ordinal);
-        // An angle is voided and recorded anew, never restated.
+        // An angle is never restated.
         Assert.Null(last.Unit);
+    }
+
+    [Fact]
+    public void Undoing_an_angle_says_first_that_the_bolt_may_be_turned_already_and_then_holds_it()
+    {
+        var bench = Snug();
+        var bolt = bench.Car.Positions(TestRegister.StrutTop, TestRegister.Left)[0];
+        bench.Car.Turn(TestPerson.Tess, bench.Job, "bolts", bolt, 2, 90);
+
+        var undo = StepSheet.Undo(LastEntry.Of(bench.Scene("turn"))!);
+        Assert.EndsWith("voiding its record holds it. Do not turn it again before the lead has decided.", undo.About, StringComparison.Ordinal);
+        Assert.Equal("VOID AND HOLD IT", undo.Verb);
+
+        bench.Car.Do(TestPerson.Tess, new Correct(bench.Car.Last, null, CarAtWork.Reason));
+        var held = Render<HeldPanel>(parameters => parameters.Add(panel => panel.Scene, bench.Scene("turn")));
+        Assert.Contains("do not turn it again before it is decided", held.Find("li").TextContent, StringComparison.Ordinal);
+        var work = StepBench.Draw(this, bench.Scene("turn"));
+        Assert.Contains("is held", work.Markup, StringComparison.Ordinal);
+        Assert.Empty(work.FindAll("[data-keypad], .number-digits"));
+    }
+
+    [Fact]
+    public void Undoing_a_torque_says_nothing_of_turning()
+    {
+        var bench = Snug();
+        var undo = StepSheet.Undo(LastEntry.Of(bench.Scene("snug"))!);
+
+        Assert.Equal("VOID IT", undo.Verb);
+        Assert.DoesNotContain("turn", undo.About, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Whoever_confirms_the_void_reads_what_that_says_of_the_bolt()
+    {
+        var bench = Snug();
+        var bolt = bench.Car.Positions(TestRegister.StrutTop, TestRegister.Left)[0];
+        bench.Car.Turn(TestPerson.Tess, bench.Job, "bolts", bolt, 2, 90);
+        bench.Car.Do(TestPerson.Tess, new Correct(bench.Car.Last, null, CarAtWork.Reason));
+        var correction = bench.Car.State.Corrections[bench.Car.Last];
+
+        Assert.StartsWith("Confirm it only where the bolt was never turned", CorrectionUse.AboutTurn(bench.Car.State, correction.Fact), StringComparison.Ordinal);
+        Assert.Null(CorrectionUse.AboutTurn(bench.Car.State, new CorrectionConfirmed(correction.Number, CarAtWork.Reason)));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.TorqueTools;
 
 namespace ShopJobs.Web.Tests.TorqueTools;
@@ -7,6 +8,27 @@ public sealed class ToolFormValidatorTests
 {
     [Fact]
     public void A_whole_form_is_accepted() => Assert.Empty(Wrong(ToolBench.Form()));
+
+    [Theory]
+    [InlineData(ToolKind.Click)]
+    [InlineData(ToolKind.Indicating)]
+    [InlineData(ToolKind.Angle)]
+    public void Every_kind_of_tool_is_accepted(ToolKind kind)
+    {
+        var form = ToolBench.Form();
+        form.Kind = kind;
+
+        Assert.Empty(Wrong(form));
+    }
+
+    [Fact]
+    public void A_kind_that_there_is_not_is_refused()
+    {
+        var form = ToolBench.Form();
+        form.Kind = (ToolKind)9;
+
+        Assert.Equal("Pick click, indicating, or torque and angle.", Assert.Single(Wrong(form)));
+    }
 
     [Fact]
     public void Comma_and_point_are_both_decimal_marks()

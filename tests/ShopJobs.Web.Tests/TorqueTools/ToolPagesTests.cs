@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.TorqueTools;
 
 namespace ShopJobs.Web.Tests.TorqueTools;
@@ -113,6 +114,41 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
 
         Assert.EndsWith($"/tools/{wrench.Value}", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
         Assert.True(bench.Get<ToolShelf>().Find(wrench)!.Standing.WorkInDoubt);
+    }
+
+    [Fact]
+    public async Task A_wrench_that_measures_angle_is_entered_and_described_anew_on_the_same_form()
+    {
+        var page = Render<ToolFormPage>();
+        Assert.Equal(Enum.GetNames<ToolKind>(), page.FindAll("#kind option").Select(option => option.GetAttribute("value")));
+        foreach (var (field, value) in new[] { ("#name", "WA"), ("#serial", "S-9"), ("#kind", "Angle"), ("#lowest", "20"), ("#top", "200"), ("#graduation", "0.1") })
+        {
+            await page.Find(field).ChangeAsync(new ChangeEventArgs { Value = value });
+        }
+
+        await page.Find("form").SubmitAsync(new());
+        var entered = Assert.Single(bench.Get<ToolShelf>().All());
+        Assert.Equal((ToolKind.Angle, "WA"), (entered.Tool.Kind, entered.Tool.Name));
+
+        var again = Render<ToolFormPage>(parameters => parameters.Add(form => form.Id, entered.Id.Value));
+        Assert.Equal("Angle", again.Find("#kind").GetAttribute("value"));
+        await again.Find("#top").ChangeAsync(new ChangeEventArgs { Value = "180" });
+        await again.Find("form").SubmitAsync(new());
+        Assert.Equal((ToolKind.Angle, 180m), (bench.Get<ToolShelf>().Find(entered.Id)!.Tool.Kind, bench.Get<ToolShelf>().Find(entered.Id)!.Tool.Top));
+    }
+
+    [Theory]
+    [InlineData(ToolKind.Angle, true)]
+    [InlineData(ToolKind.Indicating, false)]
+    public async Task The_page_of_a_wrench_that_measures_angle_says_that_its_angle_is_not_calibrated_here(ToolKind kind, bool says)
+    {
+        var form = ToolBench.Form("WA", "S-9");
+        form.Kind = kind;
+        Assert.True((await bench.Get<ToolShelf>().SaveAsync(form)).Recorded);
+
+        var page = Render<ToolPage>(parameters => parameters.Add(tool => tool.Id, form.Id.Value));
+
+        Assert.Equal(says, page.Find(".facts").TextContent.Contains("not calibrated here", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -64,7 +64,7 @@ public sealed partial class CorrectBox(CorrectionDesk desk, IDialogService dialo
         var request = new SignRequest(
             "CONFIRM: looked at by me",
             FormattableString.Invariant($"Confirm the correction in entry {Line.Number}"),
-            [Line.Words, .. Line.Texts.Select(text => $"{text.Label}: {text.Text}"), $"Why it is right: {reason}"],
+            [Line.Words, .. Line.Texts.Select(text => $"{text.Label}: {text.Text}"), .. Line.AboutTurn is { } turn ? [turn] : Array.Empty<string>(), $"Why it is right: {reason}"],
             new CommandId(Guid.NewGuid()))
         {
             Needs = Right.Decide,

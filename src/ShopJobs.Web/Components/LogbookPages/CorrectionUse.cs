@@ -28,6 +28,16 @@ internal static class CorrectionUse
             : EntryUse.Read;
     }
 
+    /// <summary>What whoever voids the record of an angle, or confirms that void, has to know first; null where no angle is concerned.</summary>
+    public static string? AboutTurn(CarState state, Entry entry) => entry switch
+    {
+        TorqueRecorded pull when pull.IsTurn() =>
+            "The bolt may be turned already: voiding its record holds it. Do not turn it again before the lead has decided.",
+        Corrected { Restated: null } fact when state.Correctables.TryGetValue(fact.Target, out var target) && target.Entry is TorqueRecorded pull && pull.IsTurn() =>
+            "Confirm it only where the bolt was never turned: the screen then asks for the turn. Where it was turned, or nobody knows, decide rework or replace on its held position.",
+        _ => null,
+    };
+
     /// <summary>Who may not confirm a correction; nobody where the entry is none.</summary>
     public static IReadOnlySet<PersonId> NotBy(CarState state, Recorded entry) =>
         entry.Entry is Corrected && state.Corrections.TryGetValue(entry.Number, out var correction) ? NotBy(state, correction) : new HashSet<PersonId>();

@@ -27,6 +27,9 @@ public sealed record EntryLine(
     /// <summary>The typed torque, where it may be restated.</summary>
     public Domain.Fasteners.EnteredTorque? Value { get; init; }
 
+    /// <summary>What to know before the record of an angle is voided, or its void confirmed; null elsewhere.</summary>
+    public string? AboutTurn { get; init; }
+
     /// <summary>People who may not confirm this correction: who made it and whose entry it was.</summary>
     public IReadOnlySet<PersonId> NotBy { get; init; } = new HashSet<PersonId>();
 }

@@ -40,6 +40,7 @@ public sealed class LogbookShelf(LogbookSnapshots snapshots, Surroundings surrou
             {
                 Use = CorrectionUse.Of(folded.State, entry, looks),
                 Value = (entry.Entry as TorqueRecorded)?.Value,
+                AboutTurn = CorrectionUse.AboutTurn(folded.State, entry.Entry),
                 NotBy = CorrectionUse.NotBy(folded.State, entry),
             });
     });

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.LogbookPages;
 
 namespace ShopJobs.Web.Components.Step;
 
@@ -8,6 +9,9 @@ namespace ShopJobs.Web.Components.Step;
 /// <param name="Unit">Unit of its value, which may be restated; null where it has none.</param>
 public sealed record LastEntry(long Number, string Words, TorqueUnit? Unit = null)
 {
+    /// <summary>What to know before an angle is undone; null where it is none.</summary>
+    public string? AboutTurn { get; init; }
+
     /// <summary>The newest pull or hand-tight of this person on this step; null when there is none.</summary>
     public static LastEntry? Of(StepScene scene)
     {
@@ -20,7 +24,8 @@ public sealed record LastEntry(long Number, string Words, TorqueUnit? Unit = nul
             .Select(one => one.Value.Entry switch
             {
                 TorqueRecorded pull when pull.Job == scene.Job.Id && joints.Contains(pull.Position.Joint) => new LastEntry(
-                    one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Amount()}", pull.Value?.Unit),
+                    one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Amount()}", pull.Value?.Unit)
+                { AboutTurn = CorrectionUse.AboutTurn(scene.State, pull) },
                 HandTightened hand when hand.Job == scene.Job.Id && hand.Positions.Any(position => joints.Contains(position.Joint)) => new LastEntry(
                     one.Key, $"hand-tight: {string.Join(", ", hand.Positions.Select(scene.Reading.Now.Name))}"),
                 _ => null,

@@ -55,7 +55,7 @@ internal static class StepSheet
 
     /// <summary>Why the last entry is undone.</summary>
     public static ReasonAsked Undo(LastEntry entry) => new(
-        "Undo the last record", $"Recorded: {entry.Words}.", "VOID IT", ["wrong position", "not done yet", "wrong tool"])
+        "Undo the last record", $"Recorded: {entry.Words}. {entry.AboutTurn}".TrimEnd(), entry.AboutTurn is null ? "VOID IT" : "VOID AND HOLD IT", ["wrong position", "not done yet", "wrong tool"])
     { Restates = entry.Unit };
 
     /// <summary>Why the work is stopped.</summary>

@@ -14,7 +14,7 @@ public sealed class ToolFormValidator : AbstractValidator<ToolForm>
     {
         Text(form => form.Name, NameLength, "Give the name that stands on the tool, for example W7.");
         Text(form => form.Serial, SerialLength, "Write the serial number; without one, how this tool is told from another of its make.");
-        RuleFor(form => form.Kind).Must(kind => kind is ToolKind.Click or ToolKind.Indicating).WithMessage("Pick click or indicating.");
+        RuleFor(form => form.Kind).IsInEnum().WithMessage("Pick click, indicating, or torque and angle.");
         RuleFor(form => form.Unit).IsInEnum().WithMessage("Pick the unit that stands on the tool.");
         Torque(form => form.LowestMarked);
         Torque(form => form.Top);
