@@ -1,3 +1,4 @@
+using System.Globalization;
 using FluentValidation;
 using FluentValidation.Results;
 using ShopJobs.Domain.Fasteners;
@@ -55,7 +56,14 @@ public static class ProcedureCautions
 
         if (group.IsTurned)
         {
-            yield return $"Turned by an angle: {group.Final.Value} only snugs the joint, and the angle carries the bolt to about its yield. The clamp load then scatters by about ±5..12 % (guideline values of VDI 2230, read in reprints), whatever the friction. Never pull it to a torque again.";
+            var (low, high) = TighteningFactor.Usual(TighteningMethod.YieldOrAngle);
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"Turned by an angle: {group.Final.Value} only snugs the joint, and the angle may carry the bolt to about its yield. Where it does, the clamp load scatters by about ±{TighteningFactor.ScatterOf(low) * 100:0}..{TighteningFactor.ScatterOf(high) * 100:0} % (tightening factor {low:0.0} to {high:0.0}, VDI 2230 table A8, from memory). Never pull it to a torque again.");
+            if (group.Hardware.Reuse == HardwareReuse.Allowed)
+            {
+                yield return "Bolts for angle tightening are commonly for one use (common practice, no source): the maker says. Write “reuse: single-use” unless the maker's instruction lets them be used again.";
+            }
         }
 
         foreach (var stage in group.Stages.Where(stage => stage.Turn is null && stage.Permitted.IsOneValue && stage.Evidence != Evidence.Setting))

@@ -73,10 +73,45 @@ public class AngleStageDocumentTests
         Assert.Equal(stage == 0 ? Written.LineOf("id: nuts") : Written.LineOf(Low) + stage - 1, found.Line);
     }
 
+    /// <summary>Factor 1.2 to 1.4 (VDI 2230 table A8, from memory): u = (a - 1)/(a + 1), so 9.1 to 16.7 %.</summary>
     [Fact]
-    public void A_joint_that_is_turned_is_never_pulled_to_a_torque_again()
+    public void The_caution_has_the_scatter_of_the_tightening_factor_that_the_bench_reckons_with()
     {
-        var loaded = Written.Load(Written.Sound.Replace(Low, Snug, StringComparison.Ordinal).Replace(Final, Turn, StringComparison.Ordinal));
+        var procedure = Written.Load(WithStages(Snug, Turn)).Value!;
+        var said = Assert.Single(ProcedureCautions.For(procedure, procedure.Group("nuts")), caution => caution.StartsWith("Turned", StringComparison.Ordinal));
+
+        Assert.Contains("may carry the bolt to about its yield", said, StringComparison.Ordinal);
+        Assert.Contains("about ±9..17 % (tightening factor 1.2 to 1.4, VDI 2230 table A8, from memory)", said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("allowed", true)]
+    [InlineData("single-use", false)]
+    public void Hardware_that_is_turned_and_used_again_gives_a_caution(string reuse, bool cautioned)
+    {
+        var loaded = Written.Load(WithStages(Snug, Turn).Replace("{name: nut, reuse: allowed}", $"{{name: nut, reuse: {reuse}}}", StringComparison.Ordinal));
+
+        Assert.Empty(loaded.Errors);
+        Assert.Equal(cautioned, loaded.Cautions.Any(caution => caution.What.Contains("“nuts”: Bolts for angle tightening are commonly for one use", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Jammed_nuts_do_not_drive_a_stud_that_is_turned()
+    {
+        const string jam = "jam: {group: jam, torque: 90 N·m, tool-deviation: 4 %}";
+        var loaded = Written.Load(WithStages(Snug, Turn).Replace("re-torque: forbidden", $"re-torque: forbidden\n    {jam}", StringComparison.Ordinal));
+
+        Assert.Null(loaded.Value);
+        var found = Assert.Single(loaded.Errors, problem => problem.What.StartsWith("Two jammed nuts drive the stud", StringComparison.Ordinal));
+        Assert.Equal(Written.LineOf(ReTorque) + 1, found.Line);
+    }
+
+    [Theory]
+    [InlineData(ReTorque)]
+    [InlineData("re-torque: none")]
+    public void A_joint_that_is_turned_is_never_pulled_to_a_torque_again(string written)
+    {
+        var loaded = Written.Load(WithStages(Snug, Turn).Replace("re-torque: forbidden", written, StringComparison.Ordinal));
 
         Assert.Null(loaded.Value);
         var found = Assert.Single(loaded.Errors);

@@ -74,9 +74,9 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
             problems.Error(list, $"There are {list.Items.Count} stages", $"write from 1 to {MostStages}, the last one final");
         }
 
-        if (reTorque is { IsAsked: true } && drafts.Any(stage => stage.IsTurned))
+        if (drafts.Any(stage => stage.IsTurned))
         {
-            problems.Error(map.At("re-torque"), "A joint that is turned by an angle is never pulled to a torque again", "write “re-torque: forbidden”");
+            CheckTurned(map, reTorque);
         }
 
         var whole = thread is not null && condition is not null && risk is not null && hardware is not null && runDown is not null
@@ -97,6 +97,19 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
             : null;
         Judge(map, group, clean: problems.Errors == before);
         return new GroupDraft(map, id, kind, temporary, stageNodes.Count, jamGroup, group);
+    }
+
+    private void CheckTurned(MapReader map, ReTorque? reTorque)
+    {
+        if (reTorque is { Forbidden: false } || map.At("re-torque") is TextNode { Text: "none" })
+        {
+            problems.Error(map.At("re-torque"), "A joint that is turned by an angle is never pulled to a torque again", "write “re-torque: forbidden”");
+        }
+
+        if (map.Has("jam"))
+        {
+            problems.Error(map.At("jam"), "Two jammed nuts drive the stud, and the last of its stages turns by an angle: the nuts creep, so the angle read is not the stud's", "delete “jam”, or write torque stages");
+        }
     }
 
     /// <summary>The specification validator's errors become problems of the group; its warnings become cautions, once the group is free of errors.</summary>
