@@ -140,7 +140,7 @@ public static class StepRules
     private static IEnumerable<HoldPoint> ValuesMissing(StepQuestion q) =>
         from measure in q.Step.Step.Measures
         where !q.Answers.Values.Any(value => value.Name == measure.Id && value.Unit == measure.Unit)
-        select Point(q, HoldReason.ValueMissing, $"No value for “{measure.Text}”", $"measure it in {measure.Unit}");
+        select Point(q, HoldReason.ValueMissing, $"No value for “{measure.Text}”", $"enter it, in {measure.Unit}");
 
     private static IEnumerable<HoldPoint> ValuesOutside(StepQuestion q) =>
         from measure in q.Step.Step.Measures
@@ -149,7 +149,7 @@ public static class StepRules
         select Point(
             q,
             HoldReason.ValueOutside,
-            FormattableString.Invariant($"“{measure.Text}” is {value.Value} {value.Unit}, permitted {measure.Minimum}..{measure.Maximum}"),
+            FormattableString.Invariant($"“{measure.Text}” is {value.Value} {value.Unit}, permitted: {measure.Limits()}"),
             "put it right and measure again, or call the lead");
 
     private static HoldPoint Point(StepQuestion q, HoldReason reason, string words, string next) =>

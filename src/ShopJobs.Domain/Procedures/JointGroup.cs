@@ -115,6 +115,9 @@ public sealed record JointGroup(
     /// <summary>True when an angle makes the clamp load: the torque only snugs the joint, and is never pulled again.</summary>
     public bool IsTurned => Final.Turn is not null;
 
+    /// <summary>False where nobody may put a wrench on it again, also not to look at the first movement: turned by an angle, or re-torque forbidden.</summary>
+    public bool MayBeMovedToLook => !IsTurned && ReTorque is not { Forbidden: true };
+
     /// <summary>The stages as they are read out: "40 N·m, then +90°, then +90°".</summary>
     public string StageWords() => string.Join(", then ", Stages.Select(stage => stage.Amount()));
 

@@ -18,7 +18,18 @@ public sealed record Tick(string Id, string Text);
 /// <param name="Maximum">Greatest value taken.</param>
 /// <param name="Source">Where the limits come from: a loaded document always has it where there is a limit.</param>
 public sealed record Measure(
-    string Id, string Text, string Unit, decimal? Minimum, decimal? Maximum, Provenance? Source = null);
+    string Id, string Text, string Unit, decimal? Minimum, decimal? Maximum, Provenance? Source = null)
+{
+    /// <summary>The limits as they are read out: "10 pieces", "8..12 mm", "at most 35 °C"; null where there are none.</summary>
+    public string? Limits() => (Minimum, Maximum) switch
+    {
+        ({ } least, { } most) when least == most => FormattableString.Invariant($"{least:0.####} {Unit}"),
+        ({ } least, { } most) => FormattableString.Invariant($"{least:0.####}..{most:0.####} {Unit}"),
+        ({ } least, null) => FormattableString.Invariant($"at least {least:0.####} {Unit}"),
+        (null, { } most) => FormattableString.Invariant($"at most {most:0.####} {Unit}"),
+        _ => null,
+    };
+}
 
 /// <summary>Stages of a group that are done in a step.</summary>
 public sealed record StepWork(string Group, IReadOnlyList<int> Stages);

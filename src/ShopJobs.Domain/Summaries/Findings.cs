@@ -73,6 +73,7 @@ internal static class Findings
     private static string Reason(HoldReason reason) => reason switch
     {
         HoldReason.OverRange => "tightened over the permitted maximum",
+        HoldReason.TurnOutside => "turned by another angle than permitted",
         HoldReason.UnderRange => "tightened below the permitted range",
         HoldReason.SecondPull => "pulled once more when it was already at torque",
         HoldReason.SettingNotInstructed => "tightened at another setting than instructed",

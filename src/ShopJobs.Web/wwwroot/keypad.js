@@ -154,7 +154,7 @@
     if (busy()) return;
     spoiled = true;
     write('');
-    say('ask', ['Letters are not taken: only digits and one decimal mark. Type the whole number again.']);
+    say('ask', ['Only digits and one decimal mark are taken, no letters and no sign. Type the whole number again.']);
     clearTimeout(spoil.timer);
     spoil.timer = setTimeout(() => { spoiled = false; }, 1500);
   };

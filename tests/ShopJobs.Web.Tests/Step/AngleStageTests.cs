@@ -175,6 +175,47 @@ public sealed class AngleStageTests : BunitContext
             }).MatingWords());
     }
 
+    [Fact]
+    public void Who_witnesses_an_angle_looks_at_the_marks_and_puts_no_wrench_on()
+    {
+        var bench = Snug();
+        foreach (var bolt in bench.Car.Positions(TestRegister.StrutTop, TestRegister.Left))
+        {
+            bench.Car.Turn(TestPerson.Tess, bench.Job, "bolts", bolt, 2, 90m);
+        }
+
+        Assert.Equal(["the paint marks, every one"], WaysToLook(bench.Scene("turn")));
+    }
+
+    [Fact]
+    public void Who_witnesses_a_torque_that_may_be_pulled_again_may_look_at_the_first_movement_too()
+    {
+        var bench = StepBench.Wheel().HandTight();
+        bench.Car.PullStage(TestPerson.Tess, bench.Job, "nuts", TestRegister.Left, 1);
+        bench.Car.Do(TestPerson.Tess, CarWork.Sign(bench.Job, $"seat@{TestRegister.Left}"));
+        bench.Car.Declare(TestRegister.WheelDown);
+        bench.Car.PullStage(TestPerson.Tess, bench.Job, "nuts", TestRegister.Left, 2);
+
+        Assert.Equal(["the paint marks, every one", "first movement with a wrench"], WaysToLook(bench.Scene("final")));
+    }
+
+    [Fact]
+    public void Only_a_final_stage_reads_at_torque()
+    {
+        var bench = Snug();
+        Assert.Equal("Stage 1 done", StepBench.Draw(this, bench.Scene("snug")).Find(".work-word").TextContent);
+
+        var bar = StepBench.With(TestProcedures.Link(), TestRegister.Front);
+        var link = bar.Car.Positions(TestRegister.BarLink, TestRegister.Front);
+        bar.Car.Open(TestPerson.Tess, bar.Job, link);
+        bar.Car.ByHand(TestPerson.Tess, bar.Job, "link", link);
+        Assert.Equal("Run down by hand", StepBench.Draw(this, bar.Scene("by-hand", place: TestRegister.Front)).Find(".work-word").TextContent);
+    }
+
+    private List<string> WaysToLook(StepScene scene) => Render<WitnessPanel>(parameters => parameters
+            .Add(panel => panel.Scene, scene).Add(panel => panel.Time, at => at.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)))
+        .FindAll(".method label").Select(way => way.TextContent.Trim()).ToList();
+
     private static CellSheet SheetOf(StepScene scene) =>
         new(scene, ((NextAction.PullNow)scene.Next).Cell, StepBench.Offer(scene, TestTools.Angle));
 

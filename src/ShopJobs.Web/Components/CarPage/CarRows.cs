@@ -73,7 +73,7 @@ public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
         return
         [
             .. all.GroupBy(procedure => procedure.Code).Select(same => same.MaxBy(procedure => procedure.ImportedAt)!)
-                .OrderBy(procedure => procedure.Code, StringComparer.OrdinalIgnoreCase),
+                .OrderBy(procedure => procedure.Code, CodeOrder.Natural),
         ];
     }
 }

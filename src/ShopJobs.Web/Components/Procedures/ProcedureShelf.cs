@@ -79,7 +79,7 @@ public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database)
         var rows = await shop.Procedures.AsNoTracking().ToListAsync(cancellation);
         return
         [
-            .. rows.GroupBy(row => row.Code).OrderBy(code => code.Key, StringComparer.OrdinalIgnoreCase)
+            .. rows.GroupBy(row => row.Code).OrderBy(code => code.Key, CodeOrder.Natural)
                 .SelectMany(code => code.OrderByDescending(row => row.ImportedAt)
                     .Select((row, place) => new ShelvedProcedure(row, place == 0, Read(row, register)))),
         ];

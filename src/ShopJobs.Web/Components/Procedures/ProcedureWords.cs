@@ -89,17 +89,4 @@ public static class ProcedureWords
             _ => throw new ArgumentOutOfRangeException(nameof(wait), wait, "Not a wait."),
         };
     }
-
-    /// <summary>Limits of a measure with its unit.</summary>
-    public static string Limits(this Measure measure)
-    {
-        ArgumentNullException.ThrowIfNull(measure);
-        return (measure.Minimum, measure.Maximum) switch
-        {
-            ({ } least, { } most) => FormattableString.Invariant($"{least}..{most} {measure.Unit}"),
-            ({ } least, null) => FormattableString.Invariant($"at least {least} {measure.Unit}"),
-            (null, { } most) => FormattableString.Invariant($"at most {most} {measure.Unit}"),
-            _ => measure.Unit,
-        };
-    }
 }
