@@ -63,6 +63,11 @@ internal static class OptionCautions
             yield return $"Torque: this job's procedure sets {target}, and the instruction of this part permits {own}. The maker's instruction wins: the procedure is revised before the part is fitted.";
         }
 
+        if (figures.Option.Jam is { Value: var ownJam } && asked.Jam is { } jam && ownJam.NewtonMetres != jam.NewtonMetres)
+        {
+            yield return $"Jam torque: the instruction of this part jams the two nuts at {ownJam}, and this job's procedure at {jam}. The maker's instruction wins: the procedure is revised before the part is fitted.";
+        }
+
         if (figures.Option.Condition is { Value: var condition } && asked.Condition is { } other && condition != other)
         {
             yield return $"Condition: its torque holds {TorqueSpecificationCautions.Word(condition)}, and this job's procedure is written {TorqueSpecificationCautions.Word(other)}. The procedure is revised before the part is fitted.";

@@ -90,6 +90,7 @@ public class OptionFitTests
 
         Warns(other, "Strength: 10.9, and this job's procedure was written for 12.9");
         Warns(other, "Torque: this job's procedure sets 73 N·m, and the instruction of this part permits 80..84 N·m");
+        Warns(other, "Jam torque: the instruction of this part jams the two nuts at 110 N·m, and this job's procedure at 90 N·m");
         Warns(other, "Condition: its torque holds dry, and this job's procedure is written with pre-applied locker");
         Assert.True(StudKits.Verdict(other, StudKits.Front).CanBeChosen);
     }
