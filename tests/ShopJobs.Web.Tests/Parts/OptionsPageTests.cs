@@ -233,7 +233,10 @@ public sealed class OptionsPageTests : BunitContext, IAsyncLifetime
             new LogbookId(LogbookKind.Car, bench.Studs.Car.Value), new Released(ReleaseKind.Road, [bench.Studs.Job], 0, 48_210, null, null, null, ""));
         await bench.MeanwhileAsync("changed");
 
-        Assert.EndsWith("This job has ended: look again before it is fitted.", Page().Find(".chosen-panel .door-refusal").TextContent, StringComparison.Ordinal);
+        var page = Page();
+        Assert.Contains("The figures follow the wheel stacks of the car as they are now", page.Find(".door-note:not(:has(strong))").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll(".stack-table a.button"));
+        Assert.EndsWith("This job has ended: look again before it is fitted.", page.Find(".chosen-panel .door-refusal").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -70,5 +70,5 @@ public static class BenchAddress
     }
 
     // One letter more than a field takes: enough to say that it is too long.
-    private static string Cut(string text) => text.Length > BenchNumber.MostLetters + 1 ? text[..(BenchNumber.MostLetters + 1)] : text;
+    private static string Cut(string text) => text.Length > TypedNumber.MostLetters + 1 ? text[..(TypedNumber.MostLetters + 1)] : text;
 }

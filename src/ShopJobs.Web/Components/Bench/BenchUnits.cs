@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Fasteners;
+using ShopJobs.Web.Components.Look;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench;
@@ -13,7 +14,7 @@ public readonly record struct BenchUnits(TorqueUnit TorqueUnit, BenchLength Leng
 
     /// <summary>A torque as it was entered where that is its unit, else converted: one decimal from 10 up, two below.</summary>
     public string Say(EnteredTorque torque) => torque.Unit == TorqueUnit
-        ? $"{BenchNumber.Plain(Math.Round(torque.Value, 3))} {torque.Unit.Symbol()}"
+        ? $"{TypedNumber.Plain(Math.Round(torque.Value, 3))} {torque.Unit.Symbol()}"
         : Say((double)(torque.NewtonMetres / TorqueUnit.NewtonMetresPerUnit()));
 
     /// <summary>A computed torque: one decimal from 10 up, two below.</summary>

@@ -57,7 +57,7 @@ public sealed partial class OptionsPage
         {
             var group = Parts!.Group;
             var jam = group.Jam is { } pair ? $", two nuts jammed at {pair.JamTorque}" : "";
-            var torque = Parts.Joint.TurnedOn ? string.Join(", then ", group.Stages.Select(stage => stage.Amount()))
+            var torque = Parts.Joint.TurnedOn ? group.StageWords()
                 : group.Final.Permitted.IsOneValue ? $"{group.Final.Value}" : $"{group.Final.Permitted}, target {group.Final.Value}";
             return $"This job asks for {Parts.Joint.Count} × {group.Thread}, {(group.Class is { } strength ? $"class {strength}" : "class not stated")}"
                 + $"{(group.ClassNote is { } note ? $" ({note})" : "")}, face {(group.Seat is { } seat ? SeatForm.Of(seat) : "not stated")}, "

@@ -2,8 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.RegularExpressions;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Parts;
-using ShopJobs.Web.Components.Bench;
-using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Components.Look;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Parts;
@@ -27,7 +26,7 @@ internal static partial class PartText
     public static bool LengthOrNone(string text, out Length value, out string? problem)
     {
         value = default;
-        if (BenchNumber.Read(text, "42.5 mm", out var unit, out problem) is not { } number)
+        if (TypedNumber.Read(text, "42.5 mm", out var unit, out problem) is not { } number)
         {
             return false;
         }
@@ -38,8 +37,8 @@ internal static partial class PartText
             "IN" or "INCH" or "\"" => number * 25.4m,
             _ => -1,
         };
-        problem = millimetres < 0 ? $"{BenchNumber.Shown(text)} is no length known here: write millimetres or inches, for example 42.5 mm."
-            : millimetres > LongestMm ? $"{BenchNumber.Shown(text)} is longer than anything in a wheel. Read it again."
+        problem = millimetres < 0 ? $"{TypedNumber.Shown(text)} is no length known here: write millimetres or inches, for example 42.5 mm."
+            : millimetres > LongestMm ? $"{TypedNumber.Shown(text)} is longer than anything in a wheel. Read it again."
             : null;
         value = UnitsNet.Length.FromMillimeters((double)millimetres);
         return problem is null;
@@ -57,8 +56,8 @@ internal static partial class PartText
         }
 
         problem = value.Value == 0 ? "A torque is above 0. If the maker gives none, tick not stated."
-            : value.NewtonMetres > Typing.Largest ? $"{value} is more than any hand tool reaches. Read it again."
-            : char.IsAsciiDigit(text[^1]) ? $"{BenchNumber.Shown(text)} has no unit: write it as the instruction does, for example {text} N·m."
+            : TypedTorque.TooMuch(value) is { } tooMuch ? tooMuch
+            : char.IsAsciiDigit(text[^1]) ? $"{TypedNumber.Shown(text)} has no unit: write it as the instruction does, for example {text} N·m."
             : null;
         return problem is null;
     }
@@ -103,7 +102,7 @@ internal static partial class PartText
             ("CONE", true) => (null, "A cone has a whole angle from 30 to 170 degrees, for example cone 60."),
             ("BALL", true) when size is > 0 and <= SeatForm.LargestRadius => (SeatForm.Ball(size), null),
             ("BALL", true) => (null, $"A ball has a radius above 0 and up to {SeatForm.LargestRadius} mm, for example ball R14."),
-            _ => (null, $"{BenchNumber.Shown(text)} is no seat known here: write flat, cone with its whole angle (cone 60), or ball with its radius (ball R14)."),
+            _ => (null, $"{TypedNumber.Shown(text)} is no seat known here: write flat, cone with its whole angle (cone 60), or ball with its radius (ball R14)."),
         };
         return value is not null;
     }
@@ -137,12 +136,12 @@ internal static partial class PartText
     public static bool Pieces(string text, out int value, out string? problem)
     {
         value = 0;
-        if (BenchNumber.Read(text, "10", out var rest, out problem) is not { } number)
+        if (TypedNumber.Read(text, "10", out var rest, out problem) is not { } number)
         {
             return false;
         }
 
-        problem = rest is not ("" or "pieces" or "pcs") || number != Math.Truncate(number) ? $"{BenchNumber.Shown(text)} is no count: write whole pieces, for example 10."
+        problem = rest is not ("" or "pieces" or "pcs") || number != Math.Truncate(number) ? $"{TypedNumber.Shown(text)} is no count: write whole pieces, for example 10."
             : number is < 1 or > MostPieces ? $"A kit has from 1 to {MostPieces} pieces."
             : null;
         value = problem is null ? (int)number : 0;
@@ -153,7 +152,7 @@ internal static partial class PartText
     public static bool Price(string text, out Price value, out string? problem)
     {
         value = default;
-        if (BenchNumber.Read(text, "84.50 EUR", out var currency, out problem) is not { } amount)
+        if (TypedNumber.Read(text, "84.50 EUR", out var currency, out problem) is not { } amount)
         {
             return false;
         }
@@ -180,7 +179,7 @@ internal static partial class PartText
     {
         problem = Domain.Fasteners.NutClass.TryParse(text, out value)
             ? null
-            : $"{BenchNumber.Shown(text)} is no nut class of ISO 898-2: write 5, 6, 8, 9, 10 or 12.";
+            : $"{TypedNumber.Shown(text)} is no nut class of ISO 898-2: write 5, 6, 8, 9, 10 or 12.";
         return value is not null;
     }
 

@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
@@ -40,7 +41,7 @@ public sealed class CalibrationForm
         var middle = Math.Round(tool.Top * 0.6m / tool.Graduation) * tool.Graduation;
         foreach (var set in new[] { tool.LowestMarked, middle, tool.Top }.Distinct().Order())
         {
-            form.Points.Add(new PointRow { Set = Typing.Text(set) });
+            form.Points.Add(new PointRow { Set = TypedNumber.Plain(set) });
         }
 
         return form;

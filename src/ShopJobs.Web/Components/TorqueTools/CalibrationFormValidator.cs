@@ -48,7 +48,7 @@ public sealed class CalibrationFormValidator : AbstractValidator<CalibrationForm
         }
         else if (mustBeInRange && !tool.IsInRange(new EnteredTorque(value, tool.Unit)))
         {
-            context.AddFailure($"{Typing.Text(value)} is outside the tool's range, {Typing.Text(tool.LowestMarked)} to {Typing.Text(tool.Top)} {tool.Unit.Symbol()}.");
+            context.AddFailure($"{TypedNumber.Plain(value)} is outside the tool's range, {TypedNumber.Plain(tool.LowestMarked)} to {TypedNumber.Plain(tool.Top)} {tool.Unit.Symbol()}.");
         }
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
@@ -47,7 +48,7 @@ public sealed record CalibrationPreview(bool Doubts, IReadOnlyList<string> Lines
         {
             foreach (var end in new[] { tool.LowestMarked, tool.Top }.Where(end => calibration.AsLeft.All(point => point.SetOrShown != end)))
             {
-                yield return $"No reading as left at {Typing.Text(end)} {tool.Unit.Symbol()}: outside the points its error is unknown.";
+                yield return $"No reading as left at {TypedNumber.Plain(end)} {tool.Unit.Symbol()}: outside the points its error is unknown.";
             }
         }
 
@@ -55,7 +56,7 @@ public sealed record CalibrationPreview(bool Doubts, IReadOnlyList<string> Lines
         {
             foreach (var other in Enum.GetValues<TorqueUnit>().Where(unit => unit != tool.Unit && IsSlip(point, tool.Unit, unit)))
             {
-                yield return $"Rig read {Typing.Text(point.RigRead)} at {Typing.Text(point.SetOrShown)}: that is {Typing.Text(point.SetOrShown)} {tool.Unit.Symbol()} written in {other.Symbol()}. Is the certificate in {tool.Unit.Symbol()}?";
+                yield return $"Rig read {TypedNumber.Plain(point.RigRead)} at {TypedNumber.Plain(point.SetOrShown)}: that is {TypedNumber.Plain(point.SetOrShown)} {tool.Unit.Symbol()} written in {other.Symbol()}. Is the certificate in {tool.Unit.Symbol()}?";
             }
         }
     }

@@ -1,6 +1,7 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
@@ -40,9 +41,9 @@ public sealed class ToolForm
         Serial = tool.Serial,
         Kind = tool.Kind,
         Unit = tool.Unit,
-        LowestMarked = Typing.Text(tool.LowestMarked),
-        Top = Typing.Text(tool.Top),
-        Graduation = Typing.Text(tool.Graduation),
-        ClassDeviation = tool.ClassDeviationPercent is { } percent ? Typing.Text(percent) : "",
+        LowestMarked = TypedNumber.Plain(tool.LowestMarked),
+        Top = TypedNumber.Plain(tool.Top),
+        Graduation = TypedNumber.Plain(tool.Graduation),
+        ClassDeviation = tool.ClassDeviationPercent is { } percent ? TypedNumber.Plain(percent) : "",
     };
 }

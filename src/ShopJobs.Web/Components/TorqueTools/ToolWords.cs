@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
@@ -19,7 +20,7 @@ public static class ToolWords
     public static string Range(this TorqueTool tool)
     {
         ArgumentNullException.ThrowIfNull(tool);
-        return $"{Typing.Text(tool.LowestMarked)} to {Typing.Text(tool.Top)} {tool.Unit.Symbol()}";
+        return $"{TypedNumber.Plain(tool.LowestMarked)} to {TypedNumber.Plain(tool.Top)} {tool.Unit.Symbol()}";
     }
 
     /// <summary>The limit it is judged by, in words.</summary>

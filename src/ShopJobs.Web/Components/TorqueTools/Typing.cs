@@ -1,17 +1,12 @@
 using System.Globalization;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>Reads the figures of a tool as people type them, with comma or point.</summary>
 internal static class Typing
 {
-    /// <summary>No hand tool of a shop reaches further, in N·m (common practice, no source): beyond it a slip is likelier.</summary>
-    internal const decimal Largest = 10_000;
-
-    /// <summary>A number as it is shown and typed.</summary>
-    internal static string Text(decimal value) => value.ToString("0.#########", CultureInfo.InvariantCulture);
-
     /// <summary>The number in the tool's own unit, above zero; null with the problem in words.</summary>
     internal static decimal? Torque(string text, TorqueUnit unit, out string? problem)
     {
@@ -30,8 +25,7 @@ internal static class Typing
         {
             _ when value.Unit != unit => $"“{value}” is in {value.Unit.Symbol()}, the tool is in {unit.Symbol()}. Write the number in {unit.Symbol()}.",
             { Value: 0 } => "It must be above 0.",
-            { NewtonMetres: > Largest } => $"{value} is more than any hand tool reaches. Read it again.",
-            _ => null,
+            _ => TypedTorque.TooMuch(value),
         };
         return problem is null ? value.Value : null;
     }

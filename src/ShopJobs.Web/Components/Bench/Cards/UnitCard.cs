@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -44,8 +45,8 @@ public sealed class UnitCard : BenchCard
         };
     }
 
-    private static string Number(EnteredTorque torque) => BenchNumber.Plain(torque.Value);
+    private static string Number(EnteredTorque torque) => TypedNumber.Plain(torque.Value);
 
     private static string Exact(EnteredTorque torque, TorqueUnit unit) =>
-        BenchNumber.Plain(Math.Round(torque.NewtonMetres / unit.NewtonMetresPerUnit(), 4));
+        TypedNumber.Plain(Math.Round(torque.NewtonMetres / unit.NewtonMetresPerUnit(), 4));
 }

@@ -1,3 +1,5 @@
+using ShopJobs.Web.Components.Look;
+
 namespace ShopJobs.Web.Components.Bench.Fields;
 
 /// <summary>One input of a card: how it is called, what it takes, and what is wrong with what was typed.</summary>
@@ -46,7 +48,7 @@ public abstract class BenchField(string key, string label)
         ArgumentNullException.ThrowIfNull(inputs);
         var text = inputs[this];
         return !IsAsked(inputs) || (IsOptional && text.Length == 0) ? null
-            : text.Length > BenchNumber.MostLetters ? $"{BenchNumber.Shown(text)} is too long: it takes at most {BenchNumber.MostLetters} letters."
+            : text.Length > TypedNumber.MostLetters ? $"{TypedNumber.Shown(text)} is too long: it takes at most {TypedNumber.MostLetters} letters."
             : ProblemOf(text, inputs.Units);
     }
 

@@ -1,3 +1,4 @@
+using ShopJobs.Web.Components.Look;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Fields;
@@ -25,7 +26,7 @@ public sealed class ForceField(string key, string label) : BenchField<Force>(key
             return false;
         }
 
-        if (BenchNumber.Read(text, Example45, out var rest, out problem) is not { } number)
+        if (TypedNumber.Read(text, Example45, out var rest, out problem) is not { } number)
         {
             return false;
         }
@@ -38,8 +39,8 @@ public sealed class ForceField(string key, string label) : BenchField<Force>(key
             _ => null,
         };
         value = read ?? Force.Zero;
-        problem = read is null ? $"{BenchNumber.Shown(text)} is no load known here: write kN, N or lbf, for example {Example45}."
-            : value.Kilonewtons > Largest ? $"{BenchNumber.Shown(text)} is more than any bolt here bears. Read it again."
+        problem = read is null ? $"{TypedNumber.Shown(text)} is no load known here: write kN, N or lbf, for example {Example45}."
+            : value.Kilonewtons > Largest ? $"{TypedNumber.Shown(text)} is more than any bolt here bears. Read it again."
             : number == 0 && !MayBeZero ? "It must be above 0."
             : null;
         return problem is null;

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ShopJobs.Web.Components.Look;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Fields;
@@ -48,26 +49,26 @@ public sealed partial class LengthField(string key, string label) : BenchField<L
             return false;
         }
 
-        if (BenchNumber.Read(text, example, out _, out problem) is null)
+        if (TypedNumber.Read(text, example, out _, out problem) is null)
         {
             return false;
         }
 
         if (Form().Match(text) is not { Success: true } match || Number(match) is not { } number)
         {
-            problem = $"{BenchNumber.Shown(text)} is no length known here: write millimetres or inches, for example {example}.";
+            problem = $"{TypedNumber.Shown(text)} is no length known here: write millimetres or inches, for example {example}.";
             return false;
         }
 
         var unit = UnitOf(match, units);
         if (match.Groups["den"].Success && match.Groups["unit"].Value.Length == 0)
         {
-            problem = $"{BenchNumber.Shown(text)} is a fraction: write its unit, {text} in.";
+            problem = $"{TypedNumber.Shown(text)} is a fraction: write its unit, {text} in.";
             return false;
         }
 
         value = unit == BenchLength.Inch ? Length.FromInches(number) : Length.FromMillimeters(number);
-        problem = value.Millimeters > Largest ? $"{BenchNumber.Shown(text)} is longer than anything on a bench. Read it again."
+        problem = value.Millimeters > Largest ? $"{TypedNumber.Shown(text)} is longer than anything on a bench. Read it again."
             : number == 0 && !MayBeZero ? "It must be above 0."
             : null;
         return problem is null;

@@ -1,3 +1,5 @@
+using ShopJobs.Web.Components.Look;
+
 namespace ShopJobs.Web.Components.Bench.Fields;
 
 /// <summary>A plain number in one fixed unit, from a least to a greatest value, both inside.</summary>
@@ -18,19 +20,19 @@ public sealed class NumberField(string key, string label, string unit, decimal l
             return false;
         }
 
-        if (BenchNumber.Read(text, BenchNumber.Plain(most > 10 ? 10 : most), out var rest, out problem) is not { } number)
+        if (TypedNumber.Read(text, TypedNumber.Plain(most > 10 ? 10 : most), out var rest, out problem) is not { } number)
         {
             return false;
         }
 
         value = number;
         problem = rest.Length > 0 && !string.Equals(rest, unit, StringComparison.OrdinalIgnoreCase)
-                ? $"{BenchNumber.Shown(text)} has something behind the number: write the number alone{(unit.Length > 0 ? $", in {unit}" : "")}."
-            : number < least || number > most ? $"{BenchNumber.Shown(text)} is outside {Range}: read it again."
-            : IsWhole && number != decimal.Truncate(number) ? $"{BenchNumber.Shown(text)} is not a whole number."
+                ? $"{TypedNumber.Shown(text)} has something behind the number: write the number alone{(unit.Length > 0 ? $", in {unit}" : "")}."
+            : number < least || number > most ? $"{TypedNumber.Shown(text)} is outside {Range}: read it again."
+            : IsWhole && number != decimal.Truncate(number) ? $"{TypedNumber.Shown(text)} is not a whole number."
             : null;
         return problem is null;
     }
 
-    private string Range => $"{BenchNumber.Plain(least)} to {BenchNumber.Plain(most)}{(unit.Length > 0 ? " " + unit : "")}";
+    private string Range => $"{TypedNumber.Plain(least)} to {TypedNumber.Plain(most)}{(unit.Length > 0 ? " " + unit : "")}";
 }

@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.Bench.Fields;
 
@@ -18,7 +19,7 @@ public sealed class TorqueField(string key, string label) : BenchField<EnteredTo
     /// <inheritdoc/>
     public override string Respelled(string text, BenchUnits from, BenchUnits to) =>
         !EnteredTorque.TryParse(text, from.TorqueUnit, out var value, out _) ? text
-        : value.Unit == to.TorqueUnit ? BenchNumber.Plain(value.Value)
+        : value.Unit == to.TorqueUnit ? TypedNumber.Plain(value.Value)
         : value.ToString();
 
     private protected override bool TryRead(string text, BenchUnits units, out EnteredTorque value, out string? problem)

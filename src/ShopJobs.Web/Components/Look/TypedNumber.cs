@@ -1,9 +1,9 @@
 using System.Globalization;
 
-namespace ShopJobs.Web.Components.Bench;
+namespace ShopJobs.Web.Components.Look;
 
 /// <summary>Numbers as people type them: comma or point as decimal mark, no thousands mark, no exponent.</summary>
-internal static class BenchNumber
+internal static class TypedNumber
 {
     /// <summary>Most letters a field takes.</summary>
     public const int MostLetters = 40;
