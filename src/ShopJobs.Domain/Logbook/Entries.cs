@@ -82,19 +82,6 @@ public sealed record HandTightened(
     IReadOnlyList<PersonId> Helpers,
     IReadOnlyList<HoldReason> Problems) : Entry;
 
-/// <summary>What kind of record a pull is; never mixed. Only a setting, a reading and an angle bring a joint on.</summary>
-public enum TorqueKind
-{
-    SettingConfirmed,
-    Reading,
-    RunDown,
-    BreakAway,
-    Residual,
-
-    /// <summary>The angle turned, read on a tool that measures it.</summary>
-    AngleTurned,
-}
-
 /// <summary>
 /// The specification in force for a pull, copied so that it can be re-judged later. Torques in N·m; at an angle stage those of the
 /// torque that it is turned on from.

@@ -53,25 +53,38 @@ internal sealed class AppendSession : IDisposable
             : throw new InvalidOperationException("A decision changed a row while it read. It only reads; what it wants written it puts into its answer.");
     }
 
-    public void Append(Envelope envelope, byte[] bytes, EntryHash hash, EntryKeys keys) => Run(
-        entry,
-        envelope.Logbook.KindName,
-        envelope.Logbook.Owner,
-        envelope.Number,
-        hash.ToArray(),
-        bytes,
-        MicrosecondClock.ToStored(envelope.At),
-        envelope.Person.Value,
-        envelope.SessionPerson?.Value,
-        envelope.Device.Value,
-        envelope.Command.Value,
-        envelope.Kind,
-        envelope.Version,
-        keys.Job?.Value,
-        keys.Joint,
-        keys.Place,
-        keys.Position,
-        keys.Tool?.Value);
+    /// <summary>Writes entries, each behind the one before it in its logbook, from the heads that the decision read.</summary>
+    public List<AppendedEntry> Append(IReadOnlyList<NewEntry> entries, CommandId command, Stamp stamp, LogbookReader reader)
+    {
+        var heads = new Dictionary<LogbookId, Head>(reader.Heads);
+        var appended = new List<AppendedEntry>(entries.Count);
+        foreach (var entry in entries)
+        {
+            if (!heads.TryGetValue(entry.Logbook, out var head))
+            {
+                throw new InvalidOperationException($"A decision that doesn't read logbook {entry.Logbook} can't write to it.");
+            }
+
+            var envelope = new Envelope(
+                entry.Logbook,
+                head.Number + 1,
+                reader.At,
+                stamp.Person,
+                stamp.SessionPerson,
+                stamp.Device,
+                command,
+                entry.Kind,
+                entry.Version,
+                entry.Payload);
+            var bytes = EnvelopeCodec.Encode(envelope);
+            var next = head.Next(bytes);
+            Append(envelope, bytes, next.Hash, entry.Keys);
+            heads[entry.Logbook] = next;
+            appended.Add(new AppendedEntry(entry.Logbook, next.Number, next.Hash));
+        }
+
+        return appended;
+    }
 
     public void Keep(NewContent kept) => Run(content, kept.Digest.ToArray(), kept.Salt, kept.Bytes);
 
@@ -106,6 +119,26 @@ internal sealed class AppendSession : IDisposable
         outcome.Dispose();
         Reading.Dispose();
     }
+
+    public void Append(Envelope envelope, byte[] bytes, EntryHash hash, EntryKeys keys) => Run(
+        entry,
+        envelope.Logbook.KindName,
+        envelope.Logbook.Owner,
+        envelope.Number,
+        hash.ToArray(),
+        bytes,
+        MicrosecondClock.ToStored(envelope.At),
+        envelope.Person.Value,
+        envelope.SessionPerson?.Value,
+        envelope.Device.Value,
+        envelope.Command.Value,
+        envelope.Kind,
+        envelope.Version,
+        keys.Job?.Value,
+        keys.Joint,
+        keys.Place,
+        keys.Position,
+        keys.Tool?.Value);
 
     private SqliteCommand Prepare(string sql, int parameters)
     {

@@ -188,7 +188,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
                 session.Keep(content);
             }
 
-            appended = Enter(session, command, accepted.Entries, reader);
+            appended = session.Append(accepted.Entries, command.Id, command.Stamp, reader);
             foreach (var digest in accepted.Erase)
             {
                 session.Erase(digest, reader.At);
@@ -202,38 +202,6 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         emptyingOwed |= accepted.Erase.Count > 0;
         emptyingOwed = emptyingOwed && !session.EmptyWriteAheadLog();
         return new RunResult.Saved(accepted.Answer, appended);
-    }
-
-    private static List<AppendedEntry> Enter(AppendSession session, Command command, IReadOnlyList<NewEntry> entries, LogbookReader reader)
-    {
-        var heads = new Dictionary<LogbookId, Head>(reader.Heads);
-        var appended = new List<AppendedEntry>(entries.Count);
-        foreach (var entry in entries)
-        {
-            if (!heads.TryGetValue(entry.Logbook, out var head))
-            {
-                throw new InvalidOperationException($"A decision that doesn't read logbook {entry.Logbook} can't write to it.");
-            }
-
-            var envelope = new Envelope(
-                entry.Logbook,
-                head.Number + 1,
-                reader.At,
-                command.Stamp.Person,
-                command.Stamp.SessionPerson,
-                command.Stamp.Device,
-                command.Id,
-                entry.Kind,
-                entry.Version,
-                entry.Payload);
-            var bytes = EnvelopeCodec.Encode(envelope);
-            var next = head.Next(bytes);
-            session.Append(envelope, bytes, next.Hash, entry.Keys);
-            heads[entry.Logbook] = next;
-            appended.Add(new AppendedEntry(entry.Logbook, next.Number, next.Hash));
-        }
-
-        return appended;
     }
 
     private static RunResult? OutcomeOf(CommandId id, ReadOnlyMemory<byte> requestDigest, ReadSession session) =>
