@@ -27,9 +27,9 @@ internal static class Answers
         var encoded = entries.Select(entry => (Entry: entry, Written: EntryCodec.Encode(entry))).ToList();
         var number = reader.Head(logbook).Number;
         var answer = new DeskAnswer(
-            [.. encoded.Select(e => new EntryAnswer(++number, e.Written.Kind, ProblemsOf(e.Entry)))], []);
+            [.. encoded.Select(e => new EntryAnswer(++number, e.Written.Kind, e.Entry.Facets().Problems))], []);
         return new Decision.Accept(
-            [.. encoded.Select(e => new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, EntryCodec.KeysOf(e.Entry)))],
+            [.. encoded.Select(e => new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, e.Entry.Facets().Keys))],
             contents,
             answer.ToBytes())
         {
@@ -45,13 +45,5 @@ internal static class Answers
         RunResult.NotSaved failed => DeskAnswer.Failed(failed.Why),
         RunResult.CommandIdTaken => DeskAnswer.Failed("Not saved: this command id was used for something else. Reload the page and do it again."),
         _ => throw new InvalidOperationException($"Unknown result {result.GetType().Name}."),
-    };
-
-    private static IReadOnlyList<HoldReason> ProblemsOf(Entry entry) => entry switch
-    {
-        TorqueRecorded fact => fact.Problems,
-        HandTightened fact => fact.Problems,
-        Settled fact => fact.Problems,
-        _ => [],
     };
 }

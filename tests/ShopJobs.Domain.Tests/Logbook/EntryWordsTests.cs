@@ -93,17 +93,6 @@ public sealed partial class EntryWordsTests
         Assert.Equal("wheel nut front-left 1 to 3, 5; wheel nut rear-left 2", Names.Positions(positions));
     }
 
-    [Theory]
-    [InlineData(typeof(Quarantined), "Reason")]
-    [InlineData(typeof(Corrected), "Reason")]
-    [InlineData(typeof(Decided), "Reason")]
-    public void Texts_kept_outside_are_named(Type kind, string label)
-    {
-        var texts = EntryWords.Texts(Samples.Single(entry => entry.GetType() == kind));
-
-        Assert.Equal((label, Text), Assert.Single(texts));
-    }
-
     [GeneratedRegex("[0-9a-f]{8}-[0-9a-f]{4}|a{64}")]
     private static partial Regex IdOrDigest();
 }

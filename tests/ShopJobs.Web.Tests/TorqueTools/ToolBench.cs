@@ -172,7 +172,7 @@ internal sealed class ToolBench : IDisposable
     public static NewEntry New(LogbookId logbook, Entry entry)
     {
         var (kind, version, payload) = EntryCodec.Encode(entry);
-        return new NewEntry(logbook, kind, version, payload, EntryCodec.KeysOf(entry));
+        return new NewEntry(logbook, kind, version, payload, entry.Facets().Keys);
     }
 
     public void Dispose()

@@ -20,14 +20,23 @@ public abstract record Entry
 {
     /// <summary>The signer's name as it was at signing, kept outside the entry; null where nothing was signed.</summary>
     public ContentDigest? SignedAs { get; init; }
+
+    /// <summary>What it is about: its job, positions, tool, problems and texts.</summary>
+    public abstract EntryFacets Facets();
 }
 
 /// <summary>A procedure was put on the car.</summary>
 public sealed record JobStarted(
-    JobId Job, string Procedure, string Revision, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Entry;
+    JobId Job, string Procedure, string Revision, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job };
+}
 
 /// <summary>The car is like this from now on; aspects not named stay as they were.</summary>
-public sealed record CarConditionDeclared(IReadOnlyList<CarCondition> Conditions) : Entry;
+public sealed record CarConditionDeclared(IReadOnlyList<CarCondition> Conditions) : Entry
+{
+    public override EntryFacets Facets() => EntryFacets.None;
+}
 
 /// <summary>A step was signed, with what it rests on. Not applicable is a sign-off with a reason, and no result.</summary>
 public sealed record StepConfirmed(
@@ -38,7 +47,10 @@ public sealed record StepConfirmed(
     IReadOnlyList<long> RestsOn,
     bool NotApplicable,
     ContentDigest? Reason,
-    string Shown) : Entry;
+    string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job, Texts = KeptText.Given(("Reason", Reason)) };
+}
 
 /// <summary>How a result was come by; never mixed.</summary>
 public enum ResultBasis
@@ -57,7 +69,10 @@ public sealed record ResultRecorded(
     IReadOnlyList<string> Conditions,
     JobId? Job,
     string? Step,
-    IReadOnlyList<Undone> Undid) : Entry;
+    IReadOnlyList<Undone> Undid) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job };
+}
 
 /// <summary>Positions were taken apart, backed off or, for temporary hardware, removed.</summary>
 /// <param name="Positions">Opened by hand, the whole joint where its group is redone as a joint.</param>
@@ -68,11 +83,17 @@ public sealed record Opened(
     IReadOnlyList<JointPosition> AlsoOpened,
     IReadOnlyList<Undone> Undid,
     JobId? Job,
-    ContentDigest? Reason) : Entry;
+    ContentDigest? Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job, Positions = [.. Positions, .. AlsoOpened], Texts = KeptText.Given(("Reason", Reason)) };
+}
 
 /// <summary>New hardware went on.</summary>
 public sealed record FittedNew(
-    IReadOnlyList<JointPosition> Positions, JobId Job, string Group, string Hardware, string? Lot) : Entry;
+    IReadOnlyList<JointPosition> Positions, JobId Job, string Group, string Hardware, string? Lot) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job, Positions = Positions };
+}
 
 /// <summary>Run down by hand. With problems the position stays what it was; one that was not opened first is held.</summary>
 public sealed record HandTightened(
@@ -80,7 +101,10 @@ public sealed record HandTightened(
     JobId Job,
     string Group,
     IReadOnlyList<PersonId> Helpers,
-    IReadOnlyList<HoldReason> Problems) : Entry;
+    IReadOnlyList<HoldReason> Problems) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Problems = Problems, FallsWhenOpened = true };
+}
 
 /// <summary>
 /// The specification in force for a pull, copied so that it can be re-judged later. Torques in N·m; at an angle stage those of the
@@ -148,6 +172,8 @@ public sealed record TorqueRecorded(
     /// <summary>The angle turned, in degrees; null where a torque was recorded.</summary>
     public decimal? AngleDegrees { get; init; }
 
+    public override EntryFacets Facets() => new() { Job = Job, Positions = [Position], Tool = Tool, Problems = Problems, FallsWhenOpened = true };
+
     /// <summary>What was recorded, as it is read out: "110 N·m", "90°".</summary>
     public string Amount() => AngleDegrees is { } degrees ? Turn.Amount(degrees) : Value.ToString()!;
 }
@@ -163,7 +189,10 @@ public sealed record Settled(
     EnteredTorque Value,
     ToolId Tool,
     DateOnly On,
-    IReadOnlyList<HoldReason> Problems) : Entry;
+    IReadOnlyList<HoldReason> Problems) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Tool = Tool, Problems = Problems, FallsWhenOpened = true };
+}
 
 /// <summary>How the witness looked.</summary>
 public enum WitnessMethod
@@ -182,10 +211,16 @@ public sealed record Witnessed(
     WitnessMethod Method,
     bool Accepted,
     ContentDigest? Finding,
-    string Shown) : Entry;
+    string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job, Joint = Joint, About = Records, Texts = KeptText.Given(("Finding", Finding)), FallsWhenOpened = true };
+}
 
 /// <summary>Somebody stopped the work on these positions: breakage, damage, doubt.</summary>
-public sealed record PositionHeld(IReadOnlyList<JointPosition> Positions, ContentDigest Reason) : Entry;
+public sealed record PositionHeld(IReadOnlyList<JointPosition> Positions, ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Positions = Positions, Texts = KeptText.Given(("Reason", Reason)) };
+}
 
 /// <summary>What is to be done with a held position.</summary>
 public enum Disposition
@@ -206,17 +241,26 @@ public sealed record Decided(
     IReadOnlyList<ToolDoubt> Doubts,
     ContentDigest Reason,
     ContentDigest? Acceptance,
-    string Shown) : Entry;
+    string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { Positions = [Position], Texts = KeptText.Given(("Reason", Reason), ("Written acceptance", Acceptance)) };
+}
 
 /// <summary>One doubt of one tool: the number of its entry in the tool's logbook.</summary>
 public readonly record struct ToolDoubt(ToolId Tool, long Number);
 
 /// <summary>An entry was voided or its value restated. It never makes valid what was not, unless confirmed.</summary>
 /// <param name="Restated">The value as it should have been typed; null voids the entry.</param>
-public sealed record Corrected(long Target, EnteredTorque? Restated, ContentDigest Reason) : Entry;
+public sealed record Corrected(long Target, EnteredTorque? Restated, ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { About = [Target], Texts = KeptText.Given(("Reason", Reason)) };
+}
 
 /// <summary>A second person with the right, not the doer, confirmed a correction.</summary>
-public sealed record CorrectionConfirmed(long Correction, ContentDigest Reason) : Entry;
+public sealed record CorrectionConfirmed(long Correction, ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { About = [Correction], Texts = KeptText.Given(("Reason", Reason)) };
+}
 
 /// <summary>The car was released.</summary>
 /// <param name="NotChecked">Joints as found, not checked by us.</param>
@@ -232,7 +276,13 @@ public sealed record Released(
     decimal? LapsesAtKm,
     DateOnly? LapsesOn,
     ContentDigest? Acceptance,
-    string Shown) : Entry;
+    string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Customer's acceptance", Acceptance)) };
+}
 
 /// <summary>A version of the work summary was issued. The snapshot never changes.</summary>
-public sealed record SummaryIssued(int Version, int? Replaces, ContentDigest Snapshot, long AsOf, string Shown) : Entry;
+public sealed record SummaryIssued(int Version, int? Replaces, ContentDigest Snapshot, long AsOf, string Shown) : Entry
+{
+    public override EntryFacets Facets() => EntryFacets.None;
+}

@@ -1,7 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using ShopJobs.Domain.Procedures;
-using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
 
@@ -69,44 +67,6 @@ public static class EntryCodec
 
     /// <summary>As <see cref="EntryKeysOf"/>. The entry is not built: what is no key is not looked at.</summary>
     public static EntryKeys KeysOf(string kind, int version, ReadOnlyMemory<byte> payload) => Known(kind, version).Keys.Read(payload.Span);
-
-    /// <summary>The keys that are copied beside the entry.</summary>
-    public static EntryKeys KeysOf(Entry entry)
-    {
-        JointPosition? position = entry switch
-        {
-            Opened fact => fact.Positions[0],
-            FittedNew fact => fact.Positions[0],
-            HandTightened fact => fact.Positions[0],
-            TorqueRecorded fact => fact.Position,
-            Settled fact => fact.Positions[0],
-            Witnessed fact => fact.Joint.At(1),
-            PositionHeld fact => fact.Positions[0],
-            Decided fact => fact.Position,
-            _ => null,
-        };
-        JobId? job = entry switch
-        {
-            JobStarted fact => fact.Job,
-            StepConfirmed fact => fact.Job,
-            ResultRecorded fact => fact.Job,
-            Opened fact => fact.Job,
-            FittedNew fact => fact.Job,
-            HandTightened fact => fact.Job,
-            TorqueRecorded fact => fact.Job,
-            Settled fact => fact.Job,
-            Witnessed fact => fact.Job,
-            _ => null,
-        };
-        ToolId? tool = entry switch
-        {
-            TorqueRecorded fact => fact.Tool,
-            Settled fact => fact.Tool,
-            ToolEntered fact => fact.Tool,
-            _ => null,
-        };
-        return new EntryKeys(job, position?.Key, position?.Place, position?.Number, tool);
-    }
 
     private static KnownKind Known(string kind, int version) =>
         version == 1 && ByKind.TryGetValue(kind, out var known) ? known : throw new UnknownEntryException(kind, version);

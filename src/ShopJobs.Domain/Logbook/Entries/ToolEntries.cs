@@ -13,7 +13,10 @@ public sealed record ToolEntered(
     decimal LowestMarked,
     decimal Top,
     decimal Graduation,
-    decimal? ClassDeviationPercent) : Entry;
+    decimal? ClassDeviationPercent) : Entry
+{
+    public override EntryFacets Facets() => new() { Tool = Tool };
+}
 
 /// <summary>A tool came back from calibration, or was checked on the rig.</summary>
 public sealed record Calibrated(
@@ -21,13 +24,25 @@ public sealed record Calibrated(
     DateOnly Due,
     string Certificate,
     IReadOnlyList<CalibrationPoint> AsFound,
-    IReadOnlyList<CalibrationPoint> AsLeft) : Entry;
+    IReadOnlyList<CalibrationPoint> AsLeft) : Entry
+{
+    public override EntryFacets Facets() => EntryFacets.None;
+}
 
 /// <summary>A tool was taken out of use: dropped, overloaded, lent.</summary>
-public sealed record Quarantined(ContentDigest Reason) : Entry;
+public sealed record Quarantined(ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
+}
 
 /// <summary>Pulls made with the tool since its last good as-left calibration are in doubt.</summary>
-public sealed record Doubted(ContentDigest Reason) : Entry;
+public sealed record Doubted(ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
+}
 
 /// <summary>The named doubts were lifted, and the quarantine with them: the tool was found good.</summary>
-public sealed record Cleared(IReadOnlyList<long> Doubts, ContentDigest Reason) : Entry;
+public sealed record Cleared(IReadOnlyList<long> Doubts, ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
+}

@@ -22,7 +22,7 @@ public static class JointHistory
         var lines = new List<Line>();
         foreach (var recorded in entries)
         {
-            var numbers = NumbersOf(recorded.Entry, joint, lines);
+            var numbers = NumbersOf(recorded.Entry.Facets(), joint, lines);
             if (numbers.Count == 0)
             {
                 continue;
@@ -39,25 +39,14 @@ public static class JointHistory
         return [.. lines.Select(line => new JointLine(line.Recorded, line.Numbers, line.Void))];
     }
 
-    private static List<int> NumbersOf(Entry entry, Joint joint, List<Line> lines) => entry switch
-    {
-        Opened fact => At(joint, fact.Positions.Concat(fact.AlsoOpened)),
-        FittedNew fact => At(joint, fact.Positions),
-        HandTightened fact => At(joint, fact.Positions),
-        TorqueRecorded fact => At(joint, [fact.Position]),
-        Settled fact => At(joint, fact.Positions),
-        Witnessed fact => Of(lines, [.. fact.Records]),
-        PositionHeld fact => At(joint, fact.Positions),
-        Decided fact => At(joint, [fact.Position]),
-        Corrected fact => Of(lines, fact.Target),
-        CorrectionConfirmed fact => Of(lines, fact.Correction),
-        _ => [],
-    };
+    private static List<int> NumbersOf(EntryFacets entry, Joint joint, List<Line> lines) => entry.Positions.Count > 0
+        ? At(joint, entry.Positions)
+        : Of(lines, entry.About);
 
     private static List<int> At(Joint joint, IEnumerable<JointPosition> positions) =>
         [.. positions.Where(position => position.Joint == joint).Select(position => position.Number).Distinct().Order()];
 
-    private static List<int> Of(List<Line> lines, params IReadOnlyList<long> entries) =>
+    private static List<int> Of(List<Line> lines, IReadOnlyList<long> entries) =>
         [.. lines.Where(line => entries.Contains(line.Recorded.Number)).SelectMany(line => line.Numbers).Distinct().Order()];
 
     private sealed record Line(Recorded Recorded, List<int> Numbers)
@@ -68,7 +57,7 @@ public static class JointHistory
         {
             var voids = later.Entry switch
             {
-                Opened => Recorded.Entry is HandTightened or TorqueRecorded or Settled or Witnessed,
+                Opened => Recorded.Entry.Facets().FallsWhenOpened,
                 Corrected { Restated: null } correction => correction.Target == Recorded.Number,
                 _ => false,
             };

@@ -8,7 +8,7 @@ namespace ShopJobs.Domain.Logbook;
 /// <summary>Says in one plain sentence what an entry records. Every kind has its sentence. Pure.</summary>
 public static class EntryWords
 {
-    /// <summary>The sentence of an entry. Reasons and other texts kept outside the entry are not in it: see <see cref="Texts"/>.</summary>
+    /// <summary>The sentence of an entry. Reasons and other texts kept outside the entry are not in it: see <see cref="EntryFacets.Texts"/>.</summary>
     public static string Of(Entry entry, EntryNames names)
     {
         ArgumentNullException.ThrowIfNull(names);
@@ -34,36 +34,6 @@ public static class EntryWords
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
             _ => ToolEntryWords.Of(entry, names),
         };
-    }
-
-    /// <summary>Why the entry does not count; empty when nothing speaks against it.</summary>
-    public static IReadOnlyList<HoldReason> Problems(Entry entry) => entry switch
-    {
-        TorqueRecorded fact => fact.Problems,
-        HandTightened fact => fact.Problems,
-        Settled fact => fact.Problems,
-        _ => [],
-    };
-
-    /// <summary>Texts kept outside the entry, each with what it is.</summary>
-    public static IReadOnlyList<(string Label, ContentDigest Digest)> Texts(Entry entry)
-    {
-        (string, ContentDigest?)[] texts = entry switch
-        {
-            StepConfirmed fact => [("Reason", fact.Reason)],
-            Opened fact => [("Reason", fact.Reason)],
-            Witnessed fact => [("Finding", fact.Finding)],
-            PositionHeld fact => [("Reason", fact.Reason)],
-            Decided fact => [("Reason", fact.Reason), ("Written acceptance", fact.Acceptance)],
-            Corrected fact => [("Reason", fact.Reason)],
-            CorrectionConfirmed fact => [("Reason", fact.Reason)],
-            Released fact => [("Customer's acceptance", fact.Acceptance)],
-            Quarantined fact => [("Reason", fact.Reason)],
-            Doubted fact => [("Reason", fact.Reason)],
-            Cleared fact => [("Reason", fact.Reason)],
-            _ => [],
-        };
-        return [.. texts.Where(text => text.Item2 is not null).Select(text => (text.Item1, text.Item2!.Value))];
     }
 
     internal static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);

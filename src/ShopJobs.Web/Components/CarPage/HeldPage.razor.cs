@@ -38,7 +38,7 @@ public sealed partial class HeldPage
 
         names = await People.NamesAsync();
         var said = Reading.State.Of(Position).Holds.Select(hold => Entries.Find(CarId, hold.Number)).OfType<Recorded>()
-            .Select(entry => (entry.Number, Text: EntryWords.Texts(entry.Entry).Select(text => text.Digest).ToList()))
+            .Select(entry => (entry.Number, Text: entry.Entry.Facets().Texts.Select(text => text.Digest).ToList()))
             .Where(entry => entry.Text.Count > 0).ToList();
         var found = Entries.Texts(said.SelectMany(entry => entry.Text));
         texts = said.ToDictionary(entry => entry.Number, entry => string.Join("; ", entry.Text.Select(digest => found[digest])));

@@ -13,12 +13,12 @@ public static class JointLineWords
         ArgumentNullException.ThrowIfNull(line);
         ArgumentNullException.ThrowIfNull(texts);
         var entry = line.Recorded.Entry;
-        var problems = EntryWords.Problems(entry);
+        var facets = entry.Facets();
         return string.Join(' ',
         [
             EntryWords.Of(entry, names),
-            .. problems.Count == 0 ? [] : new[] { $"Does not count: {string.Join(", ", problems.Select(Words.Of))}." },
-            .. EntryWords.Texts(entry).Select(text => $"{text.Label}: “{texts.GetValueOrDefault(text.Digest, "not read")}”."),
+            .. facets.Problems.Count == 0 ? [] : new[] { $"Does not count: {string.Join(", ", facets.Problems.Select(Words.Of))}." },
+            .. facets.Texts.Select(text => $"{text.Label}: “{texts.GetValueOrDefault(text.Digest, "not read")}”."),
         ]);
     }
 

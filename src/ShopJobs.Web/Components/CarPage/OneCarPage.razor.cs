@@ -59,7 +59,7 @@ public sealed partial class OneCarPage
         history = Reading is { } reading && Chosen is { } joint
             ? JointHistory.Of(Entries.Read(CarId, reading.State.Number), joint)
             : [];
-        texts = history.Count == 0 ? texts : Entries.Texts(history.SelectMany(line => EntryWords.Texts(line.Recorded.Entry)).Select(text => text.Digest));
+        texts = history.Count == 0 ? texts : Entries.Texts(history.SelectMany(line => line.Recorded.Entry.Facets().Texts).Select(text => text.Digest));
     }
 
     private async Task DeclareAsync(CarCondition condition)

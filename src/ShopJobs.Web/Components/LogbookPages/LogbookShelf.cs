@@ -86,14 +86,15 @@ public sealed class LogbookShelf(LogbookSnapshots snapshots, Surroundings surrou
     private EntryLine Line(LogbookReader reader, EntryNames names, Recorded entry, Envelope envelope, EntryStanding standing)
     {
         var signed = entry.Entry.SignedAs is { } digest ? TextOf(reader, digest) : null;
+        var facets = entry.Entry.Facets();
         return new EntryLine(
             entry.Number,
             clock.OnTheWall(envelope.At),
             signed ?? names.Person(entry.Person),
             signed is not null,
             EntryWords.Of(entry.Entry, names),
-            [.. EntryWords.Texts(entry.Entry).Select(text => (text.Label, TextOf(reader, text.Digest)))],
-            EntryWords.Problems(entry.Entry),
+            [.. facets.Texts.Select(text => (text.Label, TextOf(reader, text.Digest)))],
+            facets.Problems,
             standing);
     }
 
