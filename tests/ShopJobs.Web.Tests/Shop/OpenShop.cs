@@ -19,6 +19,9 @@ public sealed class OpenShop : WebApplicationFactory<Program>
     /// <summary>Extra settings, before the first request.</summary>
     public Dictionary<string, string> Settings { get; } = [];
 
+    /// <summary>Gives the database file the shop starts with; a new shop without it.</summary>
+    public Func<Stream>? OlderFile { get; init; }
+
     public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero));
 
     public Browser NewBrowser() => new(this);
@@ -40,6 +43,7 @@ public sealed class OpenShop : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
+        PutOlderFile();
         builder.UseEnvironment("Production");
         builder.UseSetting(DataFolder.Setting, folder.FullName);
         builder.UseSetting("Serilog:MinimumLevel:Default", "Error");
@@ -51,6 +55,16 @@ public sealed class OpenShop : WebApplicationFactory<Program>
         builder.ConfigureTestServices(services => services
             .Replace(ServiceDescriptor.Singleton<TimeProvider>(Time))
             .Configure<PasswordHasherOptions>(options => options.IterationCount = 1_000));
+    }
+
+    private void PutOlderFile()
+    {
+        if (OlderFile is not null)
+        {
+            using var older = OlderFile();
+            using var file = File.Create(Path.Combine(folder.FullName, "shop.db"));
+            older.CopyTo(file);
+        }
     }
 
     protected override void Dispose(bool disposing)
