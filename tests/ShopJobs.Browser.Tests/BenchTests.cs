@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using ShopJobs.Browser.Tests.Harness;
+using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Components.Bench;
 using ShopJobs.Web.Demo;
 

@@ -25,6 +25,7 @@ internal static class VerbServices
         var root = Directory.GetCurrentDirectory();
         var services = new ServiceCollection()
             .AddSingleton(TimeProvider.System)
+            .AddLogging(log => log.SetMinimumLevel(LogLevel.Warning).AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace))
             .AddShopData(new DataFolder(root, folder ?? FolderSetting(root)))
             .BuildServiceProvider();
         await services.MigrateShopAsync(cancellation);

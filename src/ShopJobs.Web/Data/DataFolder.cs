@@ -20,6 +20,9 @@ public sealed class DataFolder
 
     public string Database => DatabaseIn(Root);
 
+    /// <summary>Held open by the one process that brings the database up to date; empty, and left where it is.</summary>
+    public string MigrationLock => Database + ".up-to-date";
+
     /// <summary>Where the database file is, or would be; makes nothing.</summary>
     public static string DatabaseOf(string contentRoot, string? folder) => DatabaseIn(RootOf(contentRoot, folder));
 

@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Net;
 using System.Text.RegularExpressions;
 
-namespace ShopJobs.Browser.Tests.Harness;
+namespace ShopJobs.Tests.Shared;
 
 /// <summary>The program as people run it: a process of its own on a folder of its own. It can be killed and started again.</summary>
 public sealed partial class ShopServer : IAsyncDisposable
@@ -48,6 +48,26 @@ public sealed partial class ShopServer : IAsyncDisposable
     /// <summary>Starts it, again on the same port after it was killed.</summary>
     public async Task StartAsync()
     {
+        Launch();
+        Address = await open.Task.WaitAsync(Patience);
+    }
+
+    /// <summary>Starts the program on a folder and kills it as soon as a point is seen, at the latest once it is open.</summary>
+    public static async Task KillAtAsync(DirectoryInfo folder, Func<bool> point)
+    {
+        await using var server = new ShopServer(folder, []);
+        server.Launch();
+        using var patience = new CancellationTokenSource(Patience);
+        while (!point() && !server.open.Task.IsCompleted)
+        {
+            await Task.Delay(1, patience.Token);
+        }
+
+        await server.KillAsync();
+    }
+
+    private void Launch()
+    {
         open = new TaskCompletionSource<Uri>(TaskCreationOptions.RunContinuationsAsynchronously);
         process = new Process
         {
@@ -68,7 +88,6 @@ public sealed partial class ShopServer : IAsyncDisposable
         process.Start();
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
-        Address = await open.Task.WaitAsync(Patience);
     }
 
     /// <summary>Ends it at once, as a power cut would (SIGKILL), and waits until it is gone.</summary>
@@ -88,7 +107,7 @@ public sealed partial class ShopServer : IAsyncDisposable
         }
     }
 
-    private static DirectoryInfo Root => ShopJobs.Tests.Shared.WorkSeed.Folder.Parent!;
+    private static DirectoryInfo Root => WorkSeed.Folder.Parent!;
 
     private static DirectoryInfo WebFolder => new(Path.Combine(Root.FullName, "src", "ShopJobs.Web"));
 
@@ -121,6 +140,6 @@ public sealed partial class ShopServer : IAsyncDisposable
         }
     }
 
-    [GeneratedRegex(@" is open at http://127\.0\.0\.1:(\d+)")]
+    [GeneratedRegex(@" (?:is open|waits) at http://127\.0\.0\.1:(\d+)")]
     private static partial Regex OpenAt();
 }
