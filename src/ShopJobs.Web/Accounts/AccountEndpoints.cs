@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Mvc;
+using ShopJobs.Web.Data;
 using ShopJobs.Web.Running;
 
 namespace ShopJobs.Web.Accounts;
@@ -10,9 +11,17 @@ internal static class AccountEndpoints
     internal static void MapAccounts(this IEndpointRouteBuilder routes)
     {
         var app = routes.MapGroup("").WithMetadata(new SkipStatusCodePagesAttribute());
-        app.MapPost("/sign-out", async (HttpContext http, SessionBook sessions, [FromForm] string? returnUrl) =>
+        app.MapPost("/sign-out", async (HttpContext http, SessionBook sessions, SavingTrouble trouble, [FromForm] string? returnUrl) =>
         {
-            await sessions.EndAsync(http.User, http.RequestAborted);
+            try
+            {
+                await sessions.EndAsync(http.User, http.RequestAborted);
+            }
+            catch (Exception failure) when (trouble.Takes(failure))
+            {
+                // The session can't be ended in the database now; this browser gives up its cookie all the same.
+            }
+
             await http.SignOutAsync(PersonClaims.Scheme);
             return Results.LocalRedirect($"/sign-in?returnUrl={Uri.EscapeDataString(LocalUrl.OrFloor(returnUrl))}");
         });

@@ -12,11 +12,13 @@ namespace ShopJobs.Web.Accounts;
 /// instant cannot slip past the delay; a right PIN takes the count back.
 /// </summary>
 public sealed class PinCheck(
-    IDbContextFactory<ShopDbContext> database, IPasswordHasher<Person> hasher, TimeProvider time)
+    IDbContextFactory<ShopDbContext> database, IPasswordHasher<Person> hasher, TimeProvider time, SavingTrouble trouble)
 {
     /// <summary>Somebody comes to a tablet, or to a browser that is no tablet yet.</summary>
-    public async Task<PinAnswer> AtTheDoorAsync(
-        PersonId who, string? pin, DeviceId? at, CancellationToken cancellation = default)
+    public Task<PinAnswer> AtTheDoorAsync(PersonId who, string? pin, DeviceId? at, CancellationToken cancellation = default) =>
+        CountedAsync(() => LookAtTheDoorAsync(who, pin, at, cancellation));
+
+    private async Task<PinAnswer> LookAtTheDoorAsync(PersonId who, string? pin, DeviceId? at, CancellationToken cancellation)
     {
         await using var shop = await database.CreateDbContextAsync(cancellation);
         await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
@@ -59,14 +61,14 @@ public sealed class PinCheck(
     /// Somebody signs inside a session. The session's own person is counted in the session only: wrong PINs tried
     /// elsewhere never stop work already signed in. Anybody else, a witness, comes to the door of this tablet.
     /// </summary>
-    public async Task<PinAnswer> InSessionAsync(
-        Present here, PersonId signer, string? pin, CancellationToken cancellation = default)
-    {
-        if (signer != here.Person)
-        {
-            return await AtTheDoorAsync(signer, pin, here.Tablet, cancellation);
-        }
+    public Task<PinAnswer> InSessionAsync(
+        Present here, PersonId signer, string? pin, CancellationToken cancellation = default) =>
+        signer != here.Person
+            ? AtTheDoorAsync(signer, pin, here.Tablet, cancellation)
+            : CountedAsync(() => LookInSessionAsync(here, signer, pin, cancellation));
 
+    private async Task<PinAnswer> LookInSessionAsync(Present here, PersonId signer, string? pin, CancellationToken cancellation)
+    {
         await using var shop = await database.CreateDbContextAsync(cancellation);
         await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
         var now = time.GetUtcNow().UtcDateTime;
@@ -103,6 +105,19 @@ public sealed class PinCheck(
         return new PinAnswer.No(ends
             ? "Too many wrong PINs: you are signed out. Sign in again; what was typed is still here."
             : WrongPin(person.Name, PinDelay.OfPerson(session.PinFailures)));
+    }
+
+    /// <summary>A try that can't be counted is not looked at.</summary>
+    private async Task<PinAnswer> CountedAsync(Func<Task<PinAnswer>> look)
+    {
+        try
+        {
+            return await look();
+        }
+        catch (Exception failure) when (trouble.Takes(failure))
+        {
+            return new PinAnswer.No($"No PIN can be taken. {trouble.Words}");
+        }
     }
 
     private bool Matches(Person person, string? pin) =>

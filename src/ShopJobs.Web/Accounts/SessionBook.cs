@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Security.Claims;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
@@ -10,8 +11,12 @@ namespace ShopJobs.Web.Accounts;
 
 /// <summary>Opens, checks and ends the sessions of people at tablets.</summary>
 public sealed class SessionBook(
-    IDbContextFactory<ShopDbContext> database, ShopClock clock, IOptions<DoorRules> rules)
+    IDbContextFactory<ShopDbContext> database, ShopClock clock, IOptions<DoorRules> rules, SavingTrouble trouble)
 {
+    private const int TouchPatienceSeconds = 1;
+
+    // Touches that could not be written: the person stays signed in and reads on.
+    private readonly ConcurrentDictionary<SessionId, DateTime> unwritten = [];
     private static readonly TimeSpan TouchEvery = TimeSpan.FromSeconds(20);
 
     /// <summary>Signs a person in; whoever was signed in at this tablet is signed out.</summary>
@@ -60,19 +65,39 @@ public sealed class SessionBook(
             where session.Id == id && session.EndedAt == null && person.Active && tablet.RevokedAt == null
             select new { Session = session, person.Name, person.Initials }).SingleOrDefaultAsync(cancellation);
         var now = clock.Now;
-        if (found is null || now - found.Session.LastSeenAt > rules.Value.Idle || now - found.Session.StartedAt > rules.Value.Longest)
+        var seen = found is null ? default : LastSeen(found.Session);
+        if (found is null || now - seen > rules.Value.Idle || now - found.Session.StartedAt > rules.Value.Longest)
         {
             return null;
         }
 
-        if (touch && now - found.Session.LastSeenAt > TouchEvery)
+        if (touch && now - seen > TouchEvery)
         {
-            await shop.Sessions.Where(row => row.Id == id)
-                .ExecuteUpdateAsync(set => set.SetProperty(row => row.LastSeenAt, now), cancellation);
+            await TouchAsync(shop, id, now, cancellation);
         }
 
         var rights = await shop.RightsOfAsync(found.Session.PersonId, clock.Today, cancellation);
         return new Present(found.Session.PersonId, found.Name, found.Initials, found.Session.TabletId, id, rights);
+    }
+
+    private DateTime LastSeen(PersonSession session) =>
+        unwritten.TryGetValue(session.Id, out var seen) && seen > session.LastSeenAt ? seen : session.LastSeenAt;
+
+    /// <summary>Nobody is kept from reading because this can't be written: it is kept in memory then, and the pages say so.</summary>
+    private async Task TouchAsync(ShopDbContext shop, SessionId id, DateTime now, CancellationToken cancellation)
+    {
+        try
+        {
+            shop.Database.SetCommandTimeout(TouchPatienceSeconds);
+            await shop.Sessions.Where(row => row.Id == id)
+                .ExecuteUpdateAsync(set => set.SetProperty(row => row.LastSeenAt, now), cancellation);
+            unwritten.TryRemove(id, out _);
+            trouble.Ended();
+        }
+        catch (Exception failure) when (trouble.Takes(failure))
+        {
+            unwritten[id] = now;
+        }
     }
 
     /// <summary>Whose session this is, awake or locked for idleness; null when it has ended or is another tablet's.</summary>

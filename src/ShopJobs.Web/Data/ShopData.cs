@@ -8,7 +8,7 @@ public static class ShopData
     /// <summary>The same database for the web program and for the admin verbs.</summary>
     public static IServiceCollection AddShopData(this IServiceCollection services, DataFolder folder)
     {
-        services.AddSingleton(folder).AddLogging();
+        services.AddSingleton(folder).AddSingleton<SavingTrouble>().AddLogging();
         services.AddDbContextFactory<ShopDbContext>(options => Configure(options, folder.Database));
         return services;
     }

@@ -8,6 +8,7 @@ using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
@@ -66,7 +67,7 @@ internal static class ShopHost
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<Listening>().AddSingleton<ShopSettings>().AddSingleton<ShopClock>();
         services.AddAccounts(builder.Configuration).AddLimits();
-        services.AddHealthChecks().AddCheck<DatabaseHealth>("database");
+        services.AddSingleton<DatabaseHealth>().AddHealthChecks().AddCheck<DatabaseHealth>("database");
         services.AddHttpContextAccessor();
         services.AddMudServices();
         services.AddRazorComponents().AddInteractiveServerComponents();
@@ -75,7 +76,12 @@ internal static class ShopHost
 
     private static void UsePipeline(WebApplication app)
     {
-        app.UseExceptionHandler("/error", createScopeForErrors: true);
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            ExceptionHandlingPath = "/error",
+            CreateScopeForErrors = true,
+            StatusCodeSelector = error => StorageFailure.Of(error) is null ? StatusCodes.Status500InternalServerError : StatusCodes.Status503ServiceUnavailable,
+        });
         app.UseSecurityHeaders();
         app.UseShopLog();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);

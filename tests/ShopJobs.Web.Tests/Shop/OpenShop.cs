@@ -22,6 +22,9 @@ public sealed class OpenShop : WebApplicationFactory<Program>
     /// <summary>Gives the database file the shop starts with; a new shop without it.</summary>
     public Func<Stream>? OlderFile { get; init; }
 
+    /// <summary>Changes what the program is put together from.</summary>
+    public Action<IServiceCollection>? Changed { get; set; }
+
     public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero));
 
     public Browser NewBrowser() => new(this);
@@ -55,6 +58,7 @@ public sealed class OpenShop : WebApplicationFactory<Program>
         builder.ConfigureTestServices(services => services
             .Replace(ServiceDescriptor.Singleton<TimeProvider>(Time))
             .Configure<PasswordHasherOptions>(options => options.IterationCount = 1_000));
+        builder.ConfigureTestServices(services => Changed?.Invoke(services));
     }
 
     private void PutOlderFile()

@@ -9,6 +9,13 @@ public static class LogbookRegistration
         .AddSingleton(_ => new FoldCache())
         .AddSingleton<LogbookNotices>()
         .AddSingleton<LogbookSnapshots>()
-        .AddSingleton<LogbookWriter>()
+        .AddSingleton(services => new LogbookWriter(
+            services.GetRequiredService<LogbookDatabase>(),
+            services.GetRequiredService<FoldCache>(),
+            services.GetRequiredService<LogbookNotices>(),
+            services.GetRequiredService<TimeProvider>())
+        {
+            Trouble = services.GetRequiredService<SavingTrouble>(),
+        })
         .AddHostedService<LogbookStartCheck>();
 }

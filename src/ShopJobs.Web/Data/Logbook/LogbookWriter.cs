@@ -13,6 +13,9 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
     private AppendSession? open;
     private bool emptyingOwed;
 
+    /// <summary>Is told whether the database takes what is written.</summary>
+    internal SavingTrouble? Trouble { get; init; }
+
     /// <summary>Runs after deciding and before the lock is asked for.</summary>
     internal Func<Task>? BetweenDecisionAndAppend { get; init; }
 
@@ -59,6 +62,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
             if (result is RunResult.Saved saved)
             {
                 notices.Publish(saved.Entries);
+                Trouble?.Ended();
             }
 
             return result;
@@ -69,6 +73,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
         }
         catch (Exception e) when (StorageFailure.Of(e) is { } failure)
         {
+            Trouble?.Takes(e);
             return failure.Cause == NotSavedCause.Busy ? WithoutTheLock(command) ?? failure : failure;
         }
     }
