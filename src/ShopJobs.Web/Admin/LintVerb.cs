@@ -35,8 +35,8 @@ internal static class LintVerb
         }
 
         var problems = new List<DocumentProblem>();
-        var registers = files.Where(file => JointRegisterDocument.IsOne(file.Bytes) || file.Name == registerPath)
-            .ToDictionary(file => file.Name, file => JointRegisterDocument.Load(file.Bytes, file.Name));
+        var registers = files.Where(file => JointRegisterDocument.IsOne(file.Bytes, cancellation) || file.Name == registerPath)
+            .ToDictionary(file => file.Name, file => JointRegisterDocument.Load(file.Bytes, file.Name, cancellation));
         foreach (var loaded in registers.Values)
         {
             problems.AddRange(loaded.Problems);
@@ -51,7 +51,7 @@ internal static class LintVerb
             return 1;
         }
 
-        foreach (var loaded in procedures.Select(file => ProcedureDocument.Load(file.Bytes, file.Name, register!)))
+        foreach (var loaded in procedures.Select(file => ProcedureDocument.Load(file.Bytes, file.Name, register!, cancellation)))
         {
             problems.AddRange(loaded.Problems);
             await DocumentVerbs.PrintAsync(loaded.Name, loaded.Problems, output);

@@ -74,6 +74,20 @@ public sealed class DocumentVerbTests : IDisposable
         Assert.Equal(1, await LintAsync([Write(Documents.WheelFitUp)]));
     }
 
+    [Theory]
+    [InlineData("kinds: ")]
+    [InlineData("steps: ")]
+    public async Task A_document_that_lies_too_deep_is_refused_by_both(string start)
+    {
+        var deep = Write(new DocumentFile("deep.yaml", System.Text.Encoding.UTF8.GetBytes(start + new string('[', 200_000))));
+
+        Assert.Equal(1, await LintAsync([Write(Documents.Register), deep]));
+        Assert.Contains("deep.yaml:1:", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("Lists and keys lie more than 16 deep in each other", output.ToString(), StringComparison.Ordinal);
+        Assert.Equal(1, await ImportAsync([Write(Documents.Register), deep]));
+        Assert.EndsWith($"Nothing was imported.{Environment.NewLine}", output.ToString(), StringComparison.Ordinal);
+    }
+
     private string Write(DocumentFile file)
     {
         var path = Path.Combine(folder.FullName, file.Name);

@@ -1,6 +1,8 @@
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Data;
 using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.Procedures;
@@ -52,6 +54,41 @@ public sealed class ProcedureImportTests : IAsyncLifetime
         Assert.All(report.Documents, document => Assert.Equal(DocumentFate.AlreadyHere, document.Fate));
         Assert.All(report.Documents, document => Assert.EndsWith("is in the shop already with exactly this text; nothing was done.", document.Words, StringComparison.Ordinal));
         Assert.Equal(before, await RowsAsync());
+    }
+
+    [Fact]
+    public async Task Documents_are_read_while_somebody_else_writes()
+    {
+        await using var other = new SqliteConnection($"Data Source={shop.Get<DataFolder>().Database};Pooling=False");
+        await other.OpenAsync();
+        await using var locked = other.BeginTransaction();
+        var bad = Documents.WheelFitUp.With("key: wheel.nut", "key: wheel.nutt");
+
+        var report = await Import.ImportAsync([Documents.Register, bad], by: null);
+
+        Assert.False(report.IsTaken);
+        Assert.Contains(report.Documents.SelectMany(document => document.Problems), problem => problem.What.Contains("wheel.nutt", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_request_that_was_given_up_reads_nothing_on()
+    {
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(
+            () => Import.ImportAsync([Documents.Register], by: null, new CancellationToken(canceled: true)));
+
+        Assert.True((await Import.ImportAsync([Documents.Register], by: null)).Documents.All(document => document.Fate == DocumentFate.Stored));
+    }
+
+    [Fact]
+    public async Task Several_imports_at_once_are_taken_one_after_the_other()
+    {
+        await Import.ImportAsync([Documents.Register], by: null);
+
+        var reports = await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Task.Run(() => Import.ImportAsync([Documents.WheelFitUp, Documents.WheelStuds], by: null))));
+
+        Assert.All(reports, report => Assert.True(report.IsTaken));
+        Assert.Single(reports, report => report.Documents.All(document => document.Fate == DocumentFate.Stored));
+        Assert.Equal(2, await shop.RowsAsync(rows => rows.Procedures.CountAsync()));
     }
 
     [Fact]

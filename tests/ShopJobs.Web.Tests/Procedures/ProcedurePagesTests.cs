@@ -186,6 +186,19 @@ public sealed class ProcedurePagesTests : IDisposable
         Assert.Equal(0, await RowsAsync());
     }
 
+    [Theory]
+    [InlineData("kinds: ")]
+    [InlineData("steps: ")]
+    public async Task A_document_that_lies_too_deep_is_refused_on_the_page(string start)
+    {
+        var browser = await SignedInAsync(Author);
+
+        var answer = await SendAsync(browser, [Documents.Register, new DocumentFile("deep.yaml", System.Text.Encoding.UTF8.GetBytes(start + new string('[', 200_000)))]);
+
+        Assert.Contains("Lists and keys lie more than 16 deep in each other", answer.Text, StringComparison.Ordinal);
+        Assert.Equal(0, await RowsAsync());
+    }
+
     private async Task<Browser> SignedInAsync(DemoPeople.DemoPerson person)
     {
         var browser = await shop.OpenDemoAsync();

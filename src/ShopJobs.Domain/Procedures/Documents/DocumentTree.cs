@@ -5,33 +5,52 @@ namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>
 /// Reads the one YAML document into nodes with their places. Every value stays text as it was written. Anchors, aliases,
-/// tags, directives, double keys and a second document are refused.
+/// tags, directives, double keys and a second document are refused. It stops reading where lists and keys lie too deep in each
+/// other, or where there are more of them than any document of a shop has: what lies deep costs the parser the square of its depth.
 /// </summary>
 internal sealed class DocumentTree
 {
+    /// <summary>Most events of the parser: keys, values, and starts and ends of lists. The shop's longest procedure has a few thousand.</summary>
+    internal const int MostEvents = 200_000;
+
     private const int Deepest = 16;
     private const int LongestKey = 60;
 
     private readonly Parser parser;
     private readonly ProblemBook problems;
+    private readonly CancellationToken cancellation;
 
-    private DocumentTree(string text, ProblemBook problems)
+    private DocumentTree(string text, ProblemBook problems, CancellationToken cancellation)
     {
         parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
         this.problems = problems;
+        this.cancellation = cancellation;
     }
 
-    /// <summary>The top of the document, or null with the problem noted.</summary>
-    public static MapNode? Read(byte[] bytes, ProblemBook problems)
+    /// <summary>How many events of the parser were looked at.</summary>
+    internal int Events { get; private set; }
+
+    /// <summary>The top of the document, or null with the problem noted. Throws when it is cancelled.</summary>
+    public static MapNode? Read(byte[] bytes, ProblemBook problems, CancellationToken cancellation = default) => Read(bytes, problems, cancellation, out _);
+
+    /// <param name="events">How many events of the parser were looked at.</param>
+    internal static MapNode? Read(byte[] bytes, ProblemBook problems, CancellationToken cancellation, out int events)
     {
+        events = 0;
         if (DocumentText.Read(bytes, problems) is not { } text)
         {
             return null;
         }
 
+        var tree = new DocumentTree(text, problems, cancellation);
         try
         {
-            return new DocumentTree(text, problems).Root();
+            return tree.Root();
+        }
+        catch (TooMuch much)
+        {
+            problems.Error(much.Line, much.Column, much.Path, much.Message, "write it as docs/procedures.md shows; what follows was not read");
+            return null;
         }
         catch (YamlException wrong)
         {
@@ -40,12 +59,28 @@ internal sealed class DocumentTree
                 "look at indents, colons and quotes on this line and the one above; what follows was not read");
             return null;
         }
+        finally
+        {
+            events = tree.Events;
+        }
+    }
+
+    private bool Next()
+    {
+        cancellation.ThrowIfCancellationRequested();
+        var more = parser.MoveNext();
+        if (++Events > MostEvents && parser.Current is { } at)
+        {
+            throw new TooMuch((int)at.Start.Line, (int)at.Start.Column, "", FormattableString.Invariant($"The document has more than {MostEvents} keys and values"));
+        }
+
+        return more;
     }
 
     private MapNode? Root()
     {
-        parser.MoveNext();
-        parser.MoveNext();
+        Next();
+        Next();
         if (parser.Current is not DocumentStart start)
         {
             problems.Error(1, 1, "", "The document is empty", "write it as docs/procedures.md shows");
@@ -57,10 +92,10 @@ internal sealed class DocumentTree
             problems.Error((int)start.Start.Line, (int)start.Start.Column, "", "A line starts with %: directives are not taken", "delete the line");
         }
 
-        parser.MoveNext();
+        Next();
         var node = Node("", 0);
-        parser.MoveNext();
-        if (parser.MoveNext() && parser.Current is DocumentStart second)
+        Next();
+        if (Next() && parser.Current is DocumentStart second)
         {
             problems.Error((int)second.Start.Line, (int)second.Start.Column, "", "A second document starts here", "put it in a file of its own");
         }
@@ -102,7 +137,7 @@ internal sealed class DocumentTree
         return at switch
         {
             Scalar scalar => new TextNode(line, column, path, TextOf(scalar)),
-            _ when depth >= Deepest => TooDeep(line, column, path),
+            _ when depth >= Deepest => throw new TooMuch(line, column, path, $"Lists and keys lie more than {Deepest} deep in each other"),
             SequenceStart => List(line, column, path, depth),
             _ => Map(line, column, path, depth),
         };
@@ -111,7 +146,7 @@ internal sealed class DocumentTree
     private ListNode List(int line, int column, string path, int depth)
     {
         var items = new List<DocumentNode>();
-        for (parser.MoveNext(); parser.Current is not SequenceEnd; parser.MoveNext())
+        for (Next(); parser.Current is not SequenceEnd; Next())
         {
             items.Add(Node($"{path}[{items.Count + 1}]", depth + 1));
         }
@@ -123,11 +158,11 @@ internal sealed class DocumentTree
     {
         var entries = new List<MapEntry>();
         var seen = new Dictionary<string, int>();
-        for (parser.MoveNext(); parser.Current is not MappingEnd; parser.MoveNext())
+        for (Next(); parser.Current is not MappingEnd; Next())
         {
             var read = Node(path, depth + 1);
             var name = read is TextNode { Text.Length: <= LongestKey } text ? text.Text : null;
-            parser.MoveNext();
+            Next();
             var value = Node(name is null || path.Length == 0 ? name ?? path : $"{path}.{name}", depth + 1);
             if (name is null)
             {
@@ -150,22 +185,6 @@ internal sealed class DocumentTree
         return new MapNode(line, column, path, entries);
     }
 
-    private RefusedNode TooDeep(int line, int column, string path)
-    {
-        for (var open = 1; open > 0;)
-        {
-            parser.MoveNext();
-            open += parser.Current switch
-            {
-                SequenceStart or MappingStart => 1,
-                SequenceEnd or MappingEnd => -1,
-                _ => 0,
-            };
-        }
-
-        return Refuse(line, column, path, $"Lists and keys lie more than {Deepest} deep in each other", "write it as docs/procedures.md shows");
-    }
-
     private RefusedNode Refuse(int line, int column, string path, string what, string next)
     {
         problems.Error(line, column, path, what, next);
@@ -176,4 +195,14 @@ internal sealed class DocumentTree
         scalar.Style == ScalarStyle.Plain && scalar.Value is "~" or "null" ? "" : scalar.Value.Trim();
 
     private static bool IsDefault(string handle) => handle is "!" or "!!";
+
+    /// <summary>Reading stops here.</summary>
+    private sealed class TooMuch(int line, int column, string path, string message) : Exception(message)
+    {
+        public int Line { get; } = line;
+
+        public int Column { get; } = column;
+
+        public string Path { get; } = path;
+    }
 }

@@ -6,18 +6,18 @@ public static class JointRegisterDocument
     private static readonly string[] Keys = ["title", "demo-data", "results", "conditions", "settings", "kinds"];
 
     /// <summary>True when the bytes look like a register and not like a procedure: they have “kinds” at the top.</summary>
-    public static bool IsOne(byte[] bytes)
+    public static bool IsOne(byte[] bytes, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(bytes);
-        return DocumentTree.Read(bytes, new ProblemBook())?.Entries.Any(entry => entry.Key.Text == "kinds") == true;
+        return DocumentTree.Read(bytes, new ProblemBook(), cancellation)?.Entries.Any(entry => entry.Key.Text == "kinds") == true;
     }
 
     /// <summary>The register, or every reason why it is not taken.</summary>
-    public static LoadedDocument<JointRegister> Load(byte[] bytes, string name)
+    public static LoadedDocument<JointRegister> Load(byte[] bytes, string name, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(bytes);
         var problems = new ProblemBook();
-        var register = DocumentTree.Read(bytes, problems) is { } root ? Read(new MapReader(root, problems, Keys)) : null;
+        var register = DocumentTree.Read(bytes, problems, cancellation) is { } root ? Read(new MapReader(root, problems, Keys)) : null;
         return problems.Close(name, bytes, register);
     }
 

@@ -6,12 +6,12 @@ public static class ProcedureDocument
     private static readonly string[] Keys = ["code", "title", "revision", "demo-data", "cautions", "groups", "steps"];
 
     /// <summary>The procedure checked against the register, or every reason why it is not taken.</summary>
-    public static LoadedDocument<Procedure> Load(byte[] bytes, string name, JointRegister register)
+    public static LoadedDocument<Procedure> Load(byte[] bytes, string name, JointRegister register, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(bytes);
         ArgumentNullException.ThrowIfNull(register);
         var problems = new ProblemBook();
-        var procedure = DocumentTree.Read(bytes, problems) is { } root ? Read(new MapReader(root, problems, Keys), register) : null;
+        var procedure = DocumentTree.Read(bytes, problems, cancellation) is { } root ? Read(new MapReader(root, problems, Keys), register) : null;
         return problems.Close(name, bytes, procedure);
     }
 

@@ -14,11 +14,13 @@ internal sealed class ImportBatch
 
     private readonly List<ReadDocument> documents = [];
     private readonly HashSet<string> here;
+    private readonly string? current;
 
-    private ImportBatch(IReadOnlyList<ProcedureRevision> rows, IEnumerable<string> registers)
+    private ImportBatch(IReadOnlyList<ProcedureRevision> rows, IReadOnlyList<JointRegisterRevision> registers)
     {
         Rows = rows;
-        here = [.. rows.Select(row => row.Digest), .. registers];
+        current = registers.SingleOrDefault(row => row.Current)?.Digest;
+        here = [.. rows.Select(row => row.Digest), .. registers.Select(row => row.Digest)];
     }
 
     /// <summary>One document as far as it was read.</summary>
@@ -43,23 +45,30 @@ internal sealed class ImportBatch
     {
         var rows = await shop.Procedures.AsNoTracking().ToListAsync(cancellation);
         var registers = await shop.JointRegisters.AsNoTracking().ToListAsync(cancellation);
-        var batch = new ImportBatch(rows, registers.Select(row => row.Digest));
-        foreach (var file in files.Where(file => JointRegisterDocument.IsOne(file.Bytes)))
+        var batch = new ImportBatch(rows, registers);
+        foreach (var file in files.Where(file => JointRegisterDocument.IsOne(file.Bytes, cancellation)))
         {
-            var loaded = JointRegisterDocument.Load(file.Bytes, file.Name);
+            var loaded = JointRegisterDocument.Load(file.Bytes, file.Name, cancellation);
             batch.documents.Add(new ReadDocument(file, loaded, null, [.. loaded.Problems]));
         }
 
-        var current = registers.Find(row => row.Current) is { } row ? JointRegisterDocument.Load(row.Yaml, "").Value : null;
-        var register = batch.NewRegister?.Register is { } newer ? newer.Value : current;
+        var inForce = registers.Find(row => row.Current) is { } row ? JointRegisterDocument.Load(row.Yaml, "", cancellation).Value : null;
+        var register = batch.NewRegister?.Register is { } newer ? newer.Value : inForce;
         foreach (var file in files.Where(file => batch.documents.TrueForAll(document => !ReferenceEquals(document.File, file))).ToList())
         {
-            batch.AddProcedure(file, register);
+            batch.AddProcedure(file, register, cancellation);
         }
 
         batch.CheckTogether();
-        batch.CheckFit(register);
+        batch.CheckFit(register, cancellation);
         return batch;
+    }
+
+    /// <summary>True while the shop has exactly the documents that this batch was checked against. Asked with the write lock held.</summary>
+    public async Task<bool> StillHoldsAsync(ShopDbContext shop, CancellationToken cancellation)
+    {
+        var digests = await shop.Procedures.Select(row => row.Digest).Concat(shop.JointRegisters.Select(row => row.Digest)).ToListAsync(cancellation);
+        return here.SetEquals(digests) && current == await shop.JointRegisters.Where(row => row.Current).Select(row => row.Digest).SingleOrDefaultAsync(cancellation);
     }
 
     /// <summary>What became of each document, once it is known whether the batch is sound.</summary>
@@ -72,15 +81,15 @@ internal sealed class ImportBatch
         }),
     ]);
 
-    private void AddProcedure(DocumentFile file, JointRegister? register)
+    private void AddProcedure(DocumentFile file, JointRegister? register, CancellationToken cancellation)
     {
         if (register is null)
         {
-            documents.Add(new ReadDocument(file, null, null, WithoutRegister(file)));
+            documents.Add(new ReadDocument(file, null, null, WithoutRegister(file, cancellation)));
             return;
         }
 
-        var loaded = ProcedureDocument.Load(file.Bytes, file.Name, register);
+        var loaded = ProcedureDocument.Load(file.Bytes, file.Name, register, cancellation);
         var read = new ReadDocument(file, null, loaded, [.. loaded.Problems]);
         documents.Add(read);
         if (loaded.Value is { } procedure
@@ -91,9 +100,9 @@ internal sealed class ImportBatch
     }
 
     /// <summary>Without a register only the text as a whole can be judged, such as its encoding.</summary>
-    private List<DocumentProblem> WithoutRegister(DocumentFile file)
+    private List<DocumentProblem> WithoutRegister(DocumentFile file, CancellationToken cancellation)
     {
-        var ofText = ProcedureDocument.Load(file.Bytes, file.Name, NoRegister).Problems.Where(problem => problem.Path.Length == 0 && !problem.IsCaution);
+        var ofText = ProcedureDocument.Load(file.Bytes, file.Name, NoRegister, cancellation).Problems.Where(problem => problem.Path.Length == 0 && !problem.IsCaution);
         var reason = documents.Exists(document => document.Register is not null)
             ? Error("", "The joint register of this batch has errors, so this procedure was not checked against it", "put the register right first")
             : Error("", "The shop has no joint register yet", "import the register first, or together with this");
@@ -115,7 +124,7 @@ internal sealed class ImportBatch
     }
 
     /// <summary>A new register may leave procedures of the shop behind: said, and left to the author.</summary>
-    private void CheckFit(JointRegister? register)
+    private void CheckFit(JointRegister? register, CancellationToken cancellation)
     {
         if (NewRegister is not { } read || register is null)
         {
@@ -125,7 +134,7 @@ internal sealed class ImportBatch
         var replaced = documents.Select(document => document.Procedure?.Value?.Code).ToHashSet();
         foreach (var row in Rows.GroupBy(row => row.Code).Select(code => code.MaxBy(row => row.ImportedAt)!).Where(row => !replaced.Contains(row.Code)))
         {
-            if (ProcedureDocument.Load(row.Yaml, row.Code, register).Errors.FirstOrDefault() is { } first)
+            if (ProcedureDocument.Load(row.Yaml, row.Code, register, cancellation).Errors.FirstOrDefault() is { } first)
             {
                 read.Problems.Add(Error("", $"{row.Code} revision {row.Revision} does not fit this register: line {first.Line}, {first.What}", "import a new revision of it; until then it goes on no car") with { IsCaution = true });
             }

@@ -21,13 +21,27 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
     {
         ArgumentNullException.ThrowIfNull(files);
         await using var shop = await database.CreateDbContextAsync(cancellation);
-        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
-        var batch = await ImportBatch.ReadAsync(shop, files, cancellation);
-        if (!batch.IsSound)
+        while (true)
         {
-            return batch.Report();
-        }
+            // Reading a document takes as long as it takes: nobody's work waits for it. Where another import came in between, it is read again.
+            var batch = await ImportBatch.ReadAsync(shop, files, cancellation);
+            if (!batch.IsSound)
+            {
+                return batch.Report();
+            }
 
+            await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
+            if (await batch.StillHoldsAsync(shop, cancellation))
+            {
+                await StoreAsync(shop, batch, by, cancellation);
+                await locked.CommitAsync(cancellation);
+                return batch.Report();
+            }
+        }
+    }
+
+    private async Task StoreAsync(ShopDbContext shop, ImportBatch batch, PersonId? by, CancellationToken cancellation)
+    {
         var at = time.GetUtcNow().UtcDateTime;
         if (batch.NewRegister is { } register)
         {
@@ -61,7 +75,5 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
         }
 
         await shop.SaveChangesAsync(cancellation);
-        await locked.CommitAsync(cancellation);
-        return batch.Report();
     }
 }

@@ -40,7 +40,7 @@ public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database)
 
         await using var shop = await database.CreateDbContextAsync(cancellation);
         var row = await shop.JointRegisters.AsNoTracking().SingleOrDefaultAsync(row => row.Digest == digest, cancellation);
-        return row is not null && JointRegisterDocument.Load(row.Yaml, row.Digest).Value is { } register
+        return row is not null && JointRegisterDocument.Load(row.Yaml, row.Digest, cancellation).Value is { } register
             ? registers.GetOrAdd(digest, register)
             : null;
     }
