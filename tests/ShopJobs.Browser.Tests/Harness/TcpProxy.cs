@@ -52,6 +52,9 @@ public sealed class TcpProxy : IAsyncDisposable
     /// <summary>Where the tablet connects.</summary>
     public Uri Address { get; }
 
+    /// <summary>How long everything takes each way.</summary>
+    public TimeSpan OneWay { get; set; }
+
     /// <summary>The fate of the next report; <see cref="Fate.Pass"/> again once it was met, or once held answers may pass.</summary>
     public Fate Next { get; set; }
 
@@ -184,6 +187,11 @@ public sealed class TcpProxy : IAsyncDisposable
         while ((read = await from.GetStream().ReadAsync(buffer, end.Token)) > 0)
         {
             await sound.Task.WaitAsync(end.Token);
+            if (OneWay > TimeSpan.Zero)
+            {
+                await Task.Delay(OneWay, end.Token);
+            }
+
             if (fromTablet && Next != Fate.Pass && Encoding.Latin1.GetString(buffer, 0, read).Contains(Marker, StringComparison.Ordinal))
             {
                 met.Fate = Next;

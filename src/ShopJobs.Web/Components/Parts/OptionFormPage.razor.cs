@@ -52,12 +52,6 @@ public sealed partial class OptionFormPage(PartShelf shelf, PartDesk desk, CarDe
         asked = true;
     }
 
-    private void Set(ChangeEventArgs change, Action<string> set)
-    {
-        set(change.Value as string ?? "");
-        Check();
-    }
-
     private void Check() => result = new OptionFormValidator(Jam).Validate(form!);
 
     /// <summary>The first fault of a field, once the form was sent; a half-typed form is not scolded.</summary>

@@ -88,18 +88,6 @@ public sealed partial class ReleaseCard
         released = Reading.State.Decide(command, signer) is Verdict.Accepted { Entries: [Released entry] } ? entry : null;
     }
 
-    private void Accept(ChangeEventArgs change)
-    {
-        acceptance = change.Value as string ?? "";
-        Ask();
-    }
-
-    private void Read(ChangeEventArgs change)
-    {
-        odometer = change.Value as string ?? "";
-        Ask();
-    }
-
     private Task ReleaseAsync()
     {
         if (released is null)
