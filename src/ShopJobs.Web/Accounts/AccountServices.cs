@@ -14,7 +14,7 @@ internal static class AccountServices
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services.AddSingleton<PinCheck>().AddSingleton<SessionBook>().AddSingleton<TabletDesk>().AddSingleton<SignInDesk>();
         services.AddSingleton<PeopleBook>();
-        services.AddScoped<WhoIsHere>().AddScoped<SignatureDesk>();
+        services.AddScoped<WhoIsHere>().AddScoped<SignatureDesk>().AddScoped<OwnPinDesk>();
         services.AddScoped<PersonCookieEvents>();
         services.AddSingleton<IAuthorizationHandler, RightRequirement.Handler>();
         services.AddCascadingAuthenticationState();

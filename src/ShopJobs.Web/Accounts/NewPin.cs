@@ -10,14 +10,14 @@ internal static class NewPin
 {
     /// <summary>Sets a random PIN on a row the caller saves, opens the count again, and returns the PIN to be shown once.</summary>
     internal static string Give(
-        ShopDbContext shop, IPasswordHasher<Person> hasher, Person person, PersonId? by, DateTime at)
+        ShopDbContext shop, IPasswordHasher<Person> hasher, Person person, PersonId? by, DateTime at, DoorEvent what = DoorEvent.PinReset)
     {
         var pin = Pin.Random();
         person.PinHash = hasher.HashPassword(person, pin);
         person.PinFailures = 0;
         person.NextPinAt = null;
         person.Touch(by, at);
-        shop.Note(DoorEvent.PinReset, at, person.Id, tablet: null, by);
+        shop.Note(what, at, person.Id, tablet: null, by);
         return pin;
     }
 }

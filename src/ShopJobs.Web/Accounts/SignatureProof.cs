@@ -85,6 +85,12 @@ public sealed class SignatureProof
             await using var shop = await database.CreateDbContextAsync(cancellation);
             var person = await shop.People.FindAsync([signer], cancellation)
                 ?? throw new InvalidOperationException($"Person {signer.Value} passed the PIN check and is gone.");
+            if (await shop.IsPinOfAnotherAsync(signer, cancellation))
+            {
+                return new SignatureAnswer.Refused(
+                    $"Somebody else made the PIN of {person.Name} and may know it. {person.Name} signs in, presses the own name at the top, takes a PIN of their own, then signs.");
+            }
+
             return new SignatureAnswer.Signed(new SignatureProof(person, present, command, shown, clock.Now));
         }
     }

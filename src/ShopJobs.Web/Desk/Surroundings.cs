@@ -2,6 +2,7 @@ using System.Globalization;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Shop;
 
@@ -27,8 +28,16 @@ public sealed class Surroundings(Documents documents, ShopClock clock)
             tool => reader.Fold(Folders.LogbookOf(tool), Folders.Tool))
         {
             OnTheWall = clock.OnTheWall,
+            TiedTo = TiedTo(reader, person),
         };
     }
+
+    /// <summary>Those for whom this person is no second person: they added him, gave him a right or made his PIN, and no third has confirmed him.</summary>
+    internal static IReadOnlySet<PersonId> TiedTo(LogbookReader reader, PersonId person) =>
+        reader.Row($"tied:{person.Value}", Ties.Sql, [person.Value], ids => ids as string ?? "")
+            .Split(',', StringSplitOptions.RemoveEmptyEntries)
+            .Select(text => new PersonId(Guid.Parse(text, CultureInfo.InvariantCulture)))
+            .ToHashSet();
 
     /// <summary>Circumstances that may be kept after the reading: every tool and every job's procedure is read now.</summary>
     internal Circumstances Kept(LogbookReader reader, PersonId person, CarState state, IReadOnlyDictionary<ToolId, ToolState> tools)

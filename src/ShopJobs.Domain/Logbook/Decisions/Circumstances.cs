@@ -23,6 +23,9 @@ public sealed record Circumstances(
     /// <summary>An instant (UTC) as the shop's clock shows it; UTC itself where no shop is known. For words alone, never for a rule.</summary>
     public Func<DateTime, DateTime> OnTheWall { get; init; } = static at => at;
 
+    /// <summary>Persons for whom the actor is not a second person: they added him, gave him a right or made his PIN, and no third has confirmed him.</summary>
+    public IReadOnlySet<PersonId> TiedTo { get; init; } = System.Collections.Frozen.FrozenSet<PersonId>.Empty;
+
     /// <summary>True when the actor has the right.</summary>
     public bool May(Right right) => Rights.Contains(right);
 }

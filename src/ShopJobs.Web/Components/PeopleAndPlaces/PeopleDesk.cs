@@ -69,6 +69,35 @@ public sealed class PeopleDesk(
         return refusal is null ? new PinGiven.Given(name, given) : new PinGiven.Refused(refusal);
     }
 
+    /// <summary>What ties a person to others, and whether somebody else knows the PIN.</summary>
+    public async Task<(IReadOnlyList<Tie> Ties, bool PinOfAnother)> TiesOfAsync(PersonId id, CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return (await shop.TiesOfAsync(id, cancellation), await shop.IsPinOfAnotherAsync(id, cancellation));
+    }
+
+    /// <summary>A third person signed that they know somebody. The proof must be for what was shown.</summary>
+    public async Task<string?> ConfirmAsync(PersonId id, SignatureProof proof, byte[] shown, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(proof);
+        if (!proof.Covers(proof.Command, shown, clock.Now))
+        {
+            return "The signature was for another screen or is too old. Sign again.";
+        }
+
+        return await door.ChangeAsync(async (shop, _) =>
+        {
+            var ties = await shop.TiesOfAsync(id, cancellation);
+            if (await shop.IsPinOfAnotherAsync(id, cancellation) || proof.Signer == id || ties.All(tie => tie.By == proof.Signer))
+            {
+                return "Nothing here waits for that person's word. Load the page again.";
+            }
+
+            shop.Note(DoorEvent.PersonConfirmed, clock.Now, id, proof.Tablet, proof.Signer);
+            return null;
+        }, cancellation);
+    }
+
     /// <summary>Closes the account of somebody who leaves, or opens it again. Old records keep the name.</summary>
     public Task<string?> SetActiveAsync(PersonId id, bool active, CancellationToken cancellation = default) =>
         door.ChangeAsync(async (shop, by) =>

@@ -54,6 +54,8 @@ public sealed partial class TabletList
             DoorEvent.PersonReopened => $"Account of {about} opened again{by}",
             DoorEvent.RightGiven => $"{about} given a right{by}",
             DoorEvent.RightEnded => $"A right of {about} ended{by}",
+            DoorEvent.PinChanged => $"{about} took a PIN of their own",
+            DoorEvent.PersonConfirmed => $"{about} confirmed{by}",
             _ => throw new InvalidOperationException($"The door book holds {note.Event}, which has no words."),
         };
     }

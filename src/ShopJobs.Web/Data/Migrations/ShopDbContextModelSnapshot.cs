@@ -423,6 +423,8 @@ namespace ShopJobs.Web.Data.Migrations
 
                     b.HasIndex("At");
 
+                    b.HasIndex("PersonId", "Event");
+
                     b.ToTable("DoorNotes");
                 });
 

@@ -15,4 +15,10 @@ public enum DoorEvent
     PersonReopened,
     RightGiven,
     RightEnded,
+
+    /// <summary>Somebody took a PIN of their own.</summary>
+    PinChanged,
+
+    /// <summary>A third person signed that they know somebody, and that the PIN is that person's own.</summary>
+    PersonConfirmed,
 }
