@@ -22,7 +22,7 @@ internal static class HeldActions
         .May("ReportAgain", s => s is { Pulled: Pulled.Good, IsHeld: false, Said: Said.Nothing }, s => (s with { Twin = Hold.Standing, New = false }).Told())
         .May("Hold", s => s.Pressed == Hold.None, s => (s with { Pressed = Hold.Standing, New = s.New && s.IsHeld }).Told())
         .May("NewJob", _ => true, s => s)
-        .May("VoidThePull", s => s is { Pulled: Pulled.Over, Over: Hold.Standing, Said: Said.Nothing }, s => s)
+        .May("VoidThePull", s => s is { Pulled: Pulled.Over, Over: Hold.Standing, Said: Said.Nothing }, s => s with { Pulled = Pulled.Voided })
         .May("SayASlip", s => s is { Pulled: Pulled.Over, Over: Hold.Standing, Said: Said.Nothing }, s => s with { Said = Said.Slip })
         .May("SayTheSamePull", s => s is { Twin: Hold.Standing, Said: Said.Nothing }, s => s with { Said = Said.SamePull })
         .May("ConfirmByTheDoer", s => s.Said != Said.Nothing, s => s)

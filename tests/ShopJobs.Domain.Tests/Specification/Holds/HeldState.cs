@@ -25,6 +25,9 @@ internal enum Pulled
 
     /// <summary>Over, and used as is.</summary>
     Used,
+
+    /// <summary>Over, and its record voided.</summary>
+    Voided,
 }
 
 /// <summary>What the doer said about his pull, and nobody has confirmed.</summary>

@@ -11,8 +11,8 @@ internal static class JointActions
     /// <param name="past">True where what happened before is kept for the courses; without it the space is smaller.</param>
     public static Sheet<JointState> WithActions(this Sheet<JointState> sheet, bool past) => sheet
         .May("Open", _ => true, Opened)
-        .May("HandTight", Nuts, (_, _) => true, (s, nut) => s.With(nut, ByHand(s[nut])))
-        .May("LateHandTight", Nuts, (s, nut) => s[nut] is { Sits: Sits.Open, IsPulled: false }, (s, _) => s)
+        .May("HandTight", Nuts, (s, nut) => s[nut].Stop is Stop.None or Stop.HeldOpened, (s, nut) => s.With(nut, ByHand(s[nut])))
+        .May("LateHandTight", Nuts, (s, nut) => s[nut] is { Sits: Sits.Open, IsPulled: false, Stop: Stop.None or Stop.HeldOpened }, (s, _) => s)
         .May("Pull", Cells, MayPull, (s, cell) => Pulled(s, cell, Record.Good))
         .May("PullShort", Cells, MayPull, (s, cell) => Seen(Pulled(s, cell, Record.Failed, isShort: true), past, Past.Short))
         .May("PullOver", Cells, MayPull, (s, cell) => Seen(Pulled(s, cell, Record.Failed), past, Past.Over))
@@ -33,8 +33,9 @@ internal static class JointActions
         _ => nut with { Sits = Sits.HandTight },
     };
 
-    // What a pull on the first nut is worth while the second is held, no rule says.
-    private static bool MayPull(JointState s, Cell cell) => cell.Nut == 2 || !s.Two.IsHeld;
+    // What a pull on one nut is worth while the other is held or to be backed off, no rule says.
+    private static bool MayPull(JointState s, Cell cell) =>
+        s[3 - cell.Nut] is var other && !other.IsHeld && !(other.Stop == Stop.BackOff && other.At(cell.Stage) == Record.Good);
 
     private static JointState Pulled(JointState s, Cell cell, Record value, bool isShort = false)
     {
