@@ -7,20 +7,21 @@ namespace ShopJobs.Web.Desk;
 /// <summary>Between the domain's verdicts and the store's decisions and results.</summary>
 internal static class Answers
 {
-    public static Decision NotActive() => new Decision.Refuse(new DeskAnswer(
-        [], [new ReasonAnswer(HoldReason.NoRight, "This person does not work here any more", "sign in as yourself")]).ToBytes());
+    public static Decision NotActive() => new Decision.Refuse(
+        DeskAnswer.Refused([new HoldPoint(HoldReason.NoPersonHere)], HoldNames.Plain).ToBytes());
 
     public static Decision ToDecision(
         LogbookReader reader,
         LogbookId logbook,
         Verdict verdict,
+        HoldNames names,
         IReadOnlyList<NewContent> contents,
         ContentDigest? signedAs,
         Action<SqliteTransaction>? rows)
     {
         if (verdict is Verdict.Refused refused)
         {
-            return new Decision.Refuse(DeskAnswer.Refused(refused.Reasons).ToBytes());
+            return new Decision.Refuse(DeskAnswer.Refused(refused.Reasons, names).ToBytes());
         }
 
         var entries = ((Verdict.Accepted)verdict).Entries.Select(entry => entry with { SignedAs = signedAs }).ToList();

@@ -104,8 +104,9 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
                 }
 
                 var state = reader.Fold(logbook, Folders.Car);
-                var verdict = state.Decide(command, surroundings.Of(reader, stamp.Person));
-                return Answers.ToDecision(reader, logbook, verdict, contents, signedAs, rows);
+                var now = surroundings.Of(reader, stamp.Person);
+                var verdict = state.Decide(command, now);
+                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), contents, signedAs, rows);
             },
             cancellation);
         return Answers.Of(result);

@@ -33,9 +33,9 @@ public sealed record DeskAnswer(IReadOnlyList<EntryAnswer> Entries, IReadOnlyLis
     [JsonIgnore]
     public bool Counts => Recorded && Entries.All(entry => entry.Problems.Count == 0);
 
-    /// <summary>Refused, with the reasons of the domain.</summary>
-    public static DeskAnswer Refused(IEnumerable<HoldPoint> reasons) =>
-        new([], [.. reasons.Select(point => new ReasonAnswer(point.Reason, point.Words, point.Next))]);
+    /// <summary>Refused, with the reasons of the domain in words: these are kept with the answer.</summary>
+    public static DeskAnswer Refused(IEnumerable<HoldPoint> reasons, HoldNames names) =>
+        new([], [.. from point in reasons let said = HoldWords.Say(point, names) select new ReasonAnswer(point.Reason, said.Words, said.Next)]);
 
     /// <summary>Not saved, in words.</summary>
     public static DeskAnswer Failed(string why) => new([], []) { NotSaved = why };

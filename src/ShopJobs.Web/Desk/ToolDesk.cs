@@ -36,7 +36,7 @@ public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, S
                 var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
                 var state = reader.Fold(logbook, Folders.Tool);
                 var verdict = state.Decide(tool, command, Surroundings.RightsOf(reader, here.Person, today), today);
-                return Answers.ToDecision(reader, logbook, verdict, contents ?? [], null, rows);
+                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Plain, contents ?? [], null, rows);
             },
             cancellation);
         return Answers.Of(result);

@@ -51,8 +51,8 @@ public sealed class AngleStageTests
         car.Turn(Tess, job, "bolts", bolts[0], 2, 80);
 
         Assert.IsType<NextAction.Stopped>(car.Next(job, $"turn@{Left}"));
-        Assert.Equal("turned outside the permitted angle", Words.Of(car.State.Of(bolts[0]).Holds.Single().Reason));
-        Assert.Equal("do not touch it; call the lead, who decides: use as is, rework or replace", Words.NextFor(HoldReason.TurnOutside));
+        Assert.Equal("turned outside the permitted angle", HoldWords.Of(car.State.Of(bolts[0]).Holds.Single().Reason));
+        Assert.Equal("do not touch it; call the lead, who decides: use as is, rework or replace", HoldWords.Next(HoldReason.TurnOutside));
         Assert.Equal([HoldReason.SecondPull, HoldReason.PositionHeld], car.Turn(Tess, job, "bolts", bolts[0], 2, 90).Problems);
     }
 
@@ -167,7 +167,7 @@ public sealed class AngleStageTests
         Snug();
         car.Turn(Tess, job, "bolts", bolts[0], 2, 90);
 
-        Assert.Equal([HoldReason.NotCorrectable], car.Refused(Tess, new Correct(car.Last, CarAtWork.NewtonMetres(42), CarAtWork.Reason)));
+        Assert.Equal([HoldReason.NotRestatable], car.Refused(Tess, new Correct(car.Last, CarAtWork.NewtonMetres(42), CarAtWork.Reason)));
     }
 
     [Theory]
@@ -181,7 +181,7 @@ public sealed class AngleStageTests
         Assert.IsType<NextAction.Stopped>(car.Next(job, $"turn@{Left}"));
         var hold = car.State.Of(bolts[0]).Holds[^1];
         Assert.Equal((HoldReason.TurnVoided, car.Last, Tess.Id), (hold.Reason, hold.Number, hold.By));
-        Assert.StartsWith("do not turn it again before it is decided", Words.NextFor(hold.Reason), StringComparison.Ordinal);
+        Assert.StartsWith("do not turn it again before it is decided", HoldWords.Next(hold.Reason), StringComparison.Ordinal);
         Assert.Contains(HoldReason.PositionHeld, car.Turn(Tess, job, "bolts", bolts[0], 2, 90).Problems);
     }
 
@@ -191,7 +191,7 @@ public sealed class AngleStageTests
     {
         Void(90);
 
-        Assert.Contains(HoldReason.TurnVoided, car.Refused(Lee, CarWork.Decision(bolts[0], Disposition.UseAsIs, accepted: true)));
+        Assert.Contains(HoldReason.VoidedTurn, car.Refused(Lee, CarWork.Decision(bolts[0], Disposition.UseAsIs, accepted: true)));
         Assert.Contains(HoldReason.ReuseNotAllowed, car.Refused(Lee, CarWork.Decision(bolts[0], Disposition.Rework)));
         car.Do(Lee, CarWork.Decision(bolts[0], Disposition.Replace));
         Assert.Equal(bolts, Assert.IsType<NextAction.TakeOff>(car.Next(job, $"turn@{Left}")).Positions);
@@ -244,8 +244,8 @@ public sealed class AngleStageTests
         var other = car.StartJob(TestProcedures.Head(96), Left);
 
         Assert.Contains(
-            "torqued as P6 asks (90°, Dry), here 91..101° Dry is asked",
-            Assert.IsType<Verdict.Refused>(car.Try(Lee, CarWork.Sign(other, $"turn@{Left}"))).Reasons.Select(point => point.Words.Split(": ", 2)[^1]));
+            "strut top nut front-left 1: torqued as P6 asks (90°, Dry), here 91..101° Dry is asked",
+            Assert.IsType<Verdict.Refused>(car.Try(Lee, CarWork.Sign(other, $"turn@{Left}"))).Reasons.Select(point => car.Say(point).Words));
     }
 
     /// <summary>The strut's own procedure has one stage and uses its nuts again; the head's has three and does not.</summary>

@@ -158,14 +158,14 @@ public class CorrectionTests
     public void Only_the_doer_or_the_lead_corrects_and_only_what_can_be_corrected()
     {
         var pull = NumberOf(last);
-        Assert.Equal([HoldReason.NoRight], car.Refused(Theo, new Correct(pull, null, CarAtWork.Reason)));
+        Assert.Equal([HoldReason.OthersEntry], car.Refused(Theo, new Correct(pull, null, CarAtWork.Reason)));
         Assert.Equal([HoldReason.NotCorrectable], car.Refused(Tess, new Correct(1, null, CarAtWork.Reason)));
         var hand = car.Book.First(recorded => recorded.Entry is HandTightened).Number;
-        Assert.Equal([HoldReason.NotCorrectable], car.Refused(Tess, new Correct(hand, CarAtWork.NewtonMetres(1), CarAtWork.Reason)));
+        Assert.Equal([HoldReason.NotRestatable], car.Refused(Tess, new Correct(hand, CarAtWork.NewtonMetres(1), CarAtWork.Reason)));
         Correct(Lee, pull, null);
-        Assert.Equal([HoldReason.NotCorrectable], car.Refused(Tess, new Correct(pull, null, CarAtWork.Reason)));
+        Assert.Equal([HoldReason.AlreadyVoid], car.Refused(Tess, new Correct(pull, null, CarAtWork.Reason)));
         Assert.Equal([HoldReason.OwnWork], car.Refused(Lee, new ConfirmCorrection(car.Last, CarAtWork.Reason)));
-        Assert.Equal([HoldReason.NotCorrectable], car.Refused(Theo, new ConfirmCorrection(pull, CarAtWork.Reason)));
+        Assert.Equal([HoldReason.NoSuchCorrection], car.Refused(Theo, new ConfirmCorrection(pull, CarAtWork.Reason)));
     }
 
     [Fact]

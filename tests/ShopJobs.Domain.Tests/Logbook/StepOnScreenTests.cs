@@ -23,9 +23,9 @@ public sealed class StepOnScreenTests
         var refused = Assert.IsType<Verdict.Refused>(car.Try(TestPerson.Tess, sign));
 
         Assert.Equal(
-            [(HoldReason.NotHandTight, nuts[3]), (HoldReason.NotHandTight, nuts[4])],
+            [(HoldReason.NotRunDown, nuts[3]), (HoldReason.NotRunDown, nuts[4])],
             refused.Reasons.Select(point => (point.Reason, point.Position!.Value)));
-        Assert.Equal("wheel nut front-left 4 is not run down by hand: press HAND-TIGHT when it is", refused.Reasons[0].ToString());
+        Assert.Equal("wheel nut front-left 4 is not run down by hand: press HAND-TIGHT when it is", car.Say(refused.Reasons[0]).ToString());
 
         car.ByHand(TestPerson.Tess, job, "nuts", nuts[3], nuts[4]);
         Assert.IsType<StepConfirmed>(car.Do(TestPerson.Tess, sign));
@@ -43,7 +43,7 @@ public sealed class StepOnScreenTests
 
         var refused = Assert.IsType<Verdict.Refused>(car.Try(TestPerson.Tess, CarWork.Sign(job, $"hand@{TestRegister.Left}")));
 
-        Assert.Equal("wheel nut front-left 2 is held: the lead decides", Assert.Single(refused.Reasons).ToString());
+        Assert.Equal("wheel nut front-left 2 is held: the lead decides", car.Say(Assert.Single(refused.Reasons)).ToString());
     }
 
     [Fact]

@@ -107,11 +107,12 @@ public class StudConversionTests
         DriveStud(2);
         var end = car.Book.FindLast(line => line.Entry is TorqueRecorded)!.At.AddHours(24);
         var wheel = Sign(job, $"wheel@{Left}") with { Values = [new MeasuredValue("protrusion", 30.5m, "mm")] };
+        var now = car.As(Tess) with { OnTheWall = at => at.AddHours(2) };
 
-        var verdict = car.State.Decide(wheel, car.As(Tess) with { OnTheWall = at => at.AddHours(2) });
+        var verdict = car.State.Decide(wheel, now);
 
         var cure = Assert.Single(Assert.IsType<Verdict.Refused>(verdict).Reasons, point => point.Reason == HoldReason.Cure);
-        Assert.EndsWith(FormattableString.Invariant($"cures until {end.AddHours(2):d MMM yyyy HH:mm}"), cure.Words, StringComparison.Ordinal);
+        Assert.EndsWith(FormattableString.Invariant($"cures until {end.AddHours(2):d MMM yyyy HH:mm}"), now.Say(cure).Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -125,8 +126,8 @@ public class StudConversionTests
         DriveStud(2);
         Assert.Equal([HoldReason.Cure], car.Refused(Tess, wheel));
         car.Wait(TimeSpan.FromHours(24));
-        Assert.Equal([HoldReason.ValueMissing], car.Refused(Tess, wheel with { Values = [] }));
-        Assert.Equal([HoldReason.ValueOutside], car.Refused(Tess, wheel with { Values = [new MeasuredValue("protrusion", 31.5m, "mm")] }));
+        Assert.Equal([HoldReason.MeasureMissing], car.Refused(Tess, wheel with { Values = [] }));
+        Assert.Equal([HoldReason.MeasureOutside], car.Refused(Tess, wheel with { Values = [new MeasuredValue("protrusion", 31.5m, "mm")] }));
         car.Do(Tess, wheel);
     }
 

@@ -106,7 +106,7 @@ public class TwoProceduresTests
         var skip = Sign(job, $"faces@{Left}") with { NotApplicable = true, Reason = CarAtWork.Reason };
         car.Do(Lee, skip);
         car.Open(Tess, job, nuts);
-        Assert.Equal([HoldReason.NotAtStage], car.Refused(Lee, skip with { Step = $"seat@{Left}" }));
+        Assert.Equal([HoldReason.WorkBegun], car.Refused(Lee, skip with { Step = $"seat@{Left}" }));
     }
 
     [Fact]
@@ -130,8 +130,8 @@ public class TwoProceduresTests
     {
         var job = car.StartJob(TestProcedures.Strut(), Left);
         var start = new StartJob(job, TestProcedures.Strut(), "digest", "digest", [Left]);
-        Assert.Equal([HoldReason.Superseded], car.Refused(Lee, start));
+        Assert.Equal([HoldReason.AlreadyStarted], car.Refused(Lee, start));
         Assert.Equal([HoldReason.NoRight], car.Refused(Tess, start with { Job = new JobId(Guid.Empty) }));
-        Assert.Equal([HoldReason.UnknownPosition], car.Refused(Lee, start with { Job = new JobId(Guid.Empty), Places = ["rear"] }));
+        Assert.Equal([HoldReason.UnknownPlace], car.Refused(Lee, start with { Job = new JobId(Guid.Empty), Places = ["rear"] }));
     }
 }

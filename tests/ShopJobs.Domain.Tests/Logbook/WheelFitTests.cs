@@ -101,7 +101,7 @@ public class WheelFitTests
     {
         car.TightenWheel(Tess, job, Left);
         Assert.Equal(
-            [HoldReason.ReasonMissing],
+            [HoldReason.FindingMissing],
             car.Refused(Theo, Looks(job, "nuts", Left, 2) with { Accepted = false }));
         car.Do(Theo, Looks(job, "nuts", Left, 2, accepted: false));
         Assert.All(nuts, nut => Assert.Equal(PositionState.Held, car.Shows(nut)));
@@ -173,10 +173,10 @@ public class WheelFitTests
     public void A_report_on_a_position_or_job_that_does_not_exist_is_refused()
     {
         Assert.Equal([HoldReason.UnknownPosition], car.Refused(Tess, new OpenPositions([new(TestRegister.Nut, Left, 6)], job, null)));
-        Assert.Equal([HoldReason.UnknownPosition], car.Refused(Tess, new HandTighten(job, "nuts", [], [])));
-        Assert.Equal([HoldReason.UnknownPosition], car.Refused(Tess, new HandTighten(job, "nuts", [new(TestRegister.Stud, Left, 1)], [])));
+        Assert.Equal([HoldReason.NoPosition], car.Refused(Tess, new HandTighten(job, "nuts", [], [])));
+        Assert.Equal([HoldReason.NotInGroup], car.Refused(Tess, new HandTighten(job, "nuts", [new(TestRegister.Stud, Left, 1)], [])));
         Assert.Equal([HoldReason.UnknownJob], car.Refused(Tess, new OpenPositions(nuts, new JobId(Guid.Empty), null)));
-        Assert.Equal([HoldReason.UnknownJob], car.Refused(Tess, Sign(job, "final@front-right")));
+        Assert.Equal([HoldReason.UnknownStep], car.Refused(Tess, Sign(job, "final@front-right")));
     }
 
     private RecordSettled Settle(decimal newtonMetres) => new(

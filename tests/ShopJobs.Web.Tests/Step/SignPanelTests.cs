@@ -22,9 +22,9 @@ public sealed class SignPanelTests : BunitContext
     [Fact]
     public void Reasons_beyond_the_third_are_on_demand()
     {
-        var points = Enumerable.Range(1, 5).Select(number => new HoldPoint(HoldReason.TickMissing, null, null, null, $"Not ticked: {number}", "tick it"));
+        var points = Enumerable.Range(1, 5).Select(number => new HoldPoint(HoldReason.TickMissing) { Name = $"Washer {number}" });
 
-        var list = Render<HoldList>(parameters => parameters.Add(one => one.Points, [.. points]));
+        var list = Render<HoldList>(parameters => parameters.Add(one => one.Reasons, bench.Car.As(TestPerson.Tess).InOrder(points)));
 
         Assert.Equal(3, list.FindAll(".hold-first li").Count);
         Assert.Equal("2 more", list.Find("summary").TextContent);
@@ -39,7 +39,7 @@ public sealed class SignPanelTests : BunitContext
         var panel = Draw("seat", StepAnswers.None);
 
         var line = Assert.Single(panel.FindAll(".hold-first li"));
-        Assert.StartsWith("wheel nut front-left 1, 2, 3, 4, 5: hand-tight", line.TextContent.Trim(), StringComparison.Ordinal);
+        Assert.StartsWith("wheel nut front-left 1 to 5: hand-tight", line.TextContent.Trim(), StringComparison.Ordinal);
     }
 
     [Fact]

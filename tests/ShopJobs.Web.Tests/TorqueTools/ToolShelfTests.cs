@@ -74,7 +74,7 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
 
         var answer = await Shelf.SaveAsync(ToolBench.Form());
 
-        Assert.Equal(HoldReason.NoRight, Assert.Single(answer.Reasons).Reason);
+        Assert.Equal(HoldReason.LeadKeepsTools, Assert.Single(answer.Reasons).Reason);
         Assert.Equal(0, await bench.RowsAsync(shop => shop.Tools.CountAsync()));
     }
 
@@ -85,7 +85,7 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
         await bench.SignInAsync(bench.Technician);
 
         Assert.True((await Shelf.TakeOutAsync(wrench, new CommandId(Guid.NewGuid()), "Dropped")).Recorded);
-        Assert.Equal(HoldReason.NoRight, Assert.Single((await Shelf.ClearAsync(wrench, new CommandId(Guid.NewGuid()), "Looks fine")).Reasons).Reason);
+        Assert.Equal(HoldReason.LeadKeepsTools, Assert.Single((await Shelf.ClearAsync(wrench, new CommandId(Guid.NewGuid()), "Looks fine")).Reasons).Reason);
         Assert.Equal(ToolUse.OutOfUse, Shelf.Find(wrench)!.Standing.Use);
 
         await bench.SignInAsync(bench.Lead);

@@ -42,8 +42,9 @@ public static partial class Decider
 
     private static Verdict Accept(params IReadOnlyList<Entry> entries) => new Verdict.Accepted(entries);
 
-    private static Verdict Refuse(HoldReason reason, string words, string next, JointPosition? position = null) =>
-        new Verdict.Refused([new HoldPoint(reason, null, null, position, words, next)]);
+    private static Verdict Refuse(HoldReason reason) => Refuse(new HoldPoint(reason));
+
+    private static Verdict Refuse(HoldPoint point) => new Verdict.Refused([point]);
 
     private static List<HoldPoint> Permissions(HoldRules rules, PermissionQuestion question) =>
         [.. rules.Permission.Select(rule => rule.Find(question)).OfType<HoldPoint>()];
@@ -52,14 +53,14 @@ public static partial class Decider
     {
         if (positions.Count == 0)
         {
-            return Refuse(HoldReason.UnknownPosition, "No position was named", "choose the joint on the screen");
+            return Refuse(HoldReason.NoPosition);
         }
 
         var unknown = positions.Where(position => !now.Register.Kinds.TryGetValue(position.Key, out var kind)
             || !kind.Places.Contains(position.Place) || position.Number < 1 || position.Number > kind.Positions).ToList();
         return unknown.Count == 0
             ? null
-            : Refuse(HoldReason.UnknownPosition, $"{unknown[0]} is not a joint of this register", "choose the joint on the screen", unknown[0]);
+            : Refuse(new HoldPoint(HoldReason.UnknownPosition) { Position = unknown[0] });
     }
 
     private static Verdict Start(CarState state, StartJob start, Circumstances now, HoldRules rules)
@@ -67,15 +68,13 @@ public static partial class Decider
         var refused = Permissions(rules, new PermissionQuestion(state, now, start, Right.Lead));
         if (state.Jobs.ContainsKey(start.Job))
         {
-            refused.Add(new HoldPoint(HoldReason.Superseded, start.Job, null, null, "This job is started already", "open it"));
+            refused.Add(new HoldPoint(HoldReason.AlreadyStarted) { Job = start.Job });
         }
 
         var possible = PlacedProcedure.PlacesOf(start.Procedure, now.Register);
         if (start.Places.Count == 0 || start.Places.Any(place => !possible.Contains(place)))
         {
-            refused.Add(new HoldPoint(
-                HoldReason.UnknownPosition, start.Job, null, null,
-                "Choose at least one place of the procedure", $"possible are {string.Join(", ", possible)}"));
+            refused.Add(new HoldPoint(HoldReason.UnknownPlace) { Job = start.Job, Choices = [.. possible] });
         }
 
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new JobStarted(
@@ -85,14 +84,14 @@ public static partial class Decider
     private static Verdict Declare(DeclareCondition declare, Circumstances now) =>
         declare.Conditions.Count == 0 || declare.Conditions.Any(condition =>
             !now.Register.Conditions.TryGetValue(condition.Aspect, out var values) || !values.Contains(condition.Value))
-            ? Refuse(HoldReason.UnknownPosition, "That is not a condition the register knows", "choose one of the conditions on the screen")
+            ? Refuse(HoldReason.UnknownCondition)
             : Accept(new CarConditionDeclared(declare.Conditions));
 
     private static Verdict Record(CarState state, RecordResult result, Circumstances now)
     {
         if (string.IsNullOrWhiteSpace(result.Name) || result.Values.Count == 0)
         {
-            return Refuse(HoldReason.ValueMissing, "A result has a name and at least one value", "type the values that were measured");
+            return Refuse(HoldReason.ResultIncomplete);
         }
 
         var (undid, opens) = Opening.ByResult(state, now, result.Name);

@@ -7,33 +7,37 @@ public static partial class Decider
     {
         if (!state.Correctables.TryGetValue(correct.Target, out var target))
         {
-            return Refuse(
-                HoldReason.NotCorrectable, $"Entry {correct.Target} cannot be corrected", "record what happened instead: OPEN, HOLD or a decision");
+            return Refuse(new HoldPoint(HoldReason.NotCorrectable) { Entry = correct.Target });
         }
 
         if (target.Person != now.Person && !now.May(Right.Lead))
         {
-            return Refuse(HoldReason.NoRight, "Only the person who recorded it, or the lead, corrects an entry", "ask them");
+            return Refuse(new HoldPoint(HoldReason.OthersEntry) { Entry = correct.Target });
         }
 
         if (state.Corrections.Values.Any(earlier => earlier.Fact.Target == correct.Target && earlier.Fact.Restated is null))
         {
-            return Refuse(HoldReason.NotCorrectable, $"Entry {correct.Target} is void already", IsTurn(target.Entry) ? Words.NextFor(HoldReason.TurnVoided) : "record it anew");
+            return Refuse(About(HoldReason.AlreadyVoid, correct, target.Entry));
         }
 
         return correct.Restated is not null && target.Entry is not TorqueRecorded { Value: not null }
-            ? Refuse(HoldReason.NotCorrectable, "Only a torque value can be restated", IsTurn(target.Entry) ? "void it: that holds the bolt until a second person has looked" : "void the entry and record it anew")
+            ? Refuse(About(HoldReason.NotRestatable, correct, target.Entry))
             : Accept(new Corrected(correct.Target, correct.Restated, correct.Reason));
     }
 
-    private static bool IsTurn(Entry entry) => entry is TorqueRecorded pull && pull.IsTurn();
+    // An angle that was turned is not simply recorded anew: the bolt may be turned already.
+    private static HoldPoint About(HoldReason reason, Correct correct, Entry target) => new(reason)
+    {
+        Entry = correct.Target,
+        Because = target is TorqueRecorded pull && pull.IsTurn() ? new HoldPoint(HoldReason.TurnVoided) : null,
+    };
 
     private static Verdict ConfirmOne(CarState state, ConfirmCorrection confirm, Circumstances now, HoldRules rules)
     {
         if (!state.Corrections.TryGetValue(confirm.Correction, out var correction) || correction.Confirmed
             || state.Corrections.Values.Any(later => later.Fact.Target == correction.Fact.Target && later.Number > correction.Number))
         {
-            return Refuse(HoldReason.NotCorrectable, $"Entry {confirm.Correction} is no correction that waits", "choose one from the logbook");
+            return Refuse(new HoldPoint(HoldReason.NoSuchCorrection) { Entry = confirm.Correction });
         }
 
         var target = state.Correctables[correction.Fact.Target];

@@ -9,7 +9,7 @@ public static partial class Decider
     {
         if (!state.Jobs.TryGetValue(confirm.Job, out var job) || now.Placed(job).Step(confirm.Step) is not { } step)
         {
-            return Refuse(HoldReason.UnknownJob, "This car has no such step", "open the step from the car's page");
+            return Refuse(HoldReason.UnknownStep);
         }
 
         var placed = now.Placed(job);
@@ -38,22 +38,19 @@ public static partial class Decider
 
         if (question.State.StandingOf(question.Job, question.Placed, question.Step) == StepStanding.Signed)
         {
-            yield return new HoldPoint(
-                HoldReason.AlreadySigned, confirm.Job, confirm.Step, null, "This step is signed already", "go on with the next step");
+            yield return new HoldPoint(HoldReason.AlreadySigned) { Job = confirm.Job, Step = confirm.Step };
         }
 
         if (confirm.Reason is null)
         {
-            yield return new HoldPoint(HoldReason.ReasonMissing, confirm.Job, confirm.Step, null, "Not applicable needs a reason", "type why");
+            yield return new HoldPoint(HoldReason.ReasonMissing) { Job = confirm.Job, Step = confirm.Step };
         }
 
         var touched = question.Step.Work.SelectMany(work => work.Instance.Positions).Where(position =>
             question.State.Of(position) is { IsAsFound: false } book && !question.State.IsAtTorque(book)).ToList();
         if (touched.Count > 0)
         {
-            yield return new HoldPoint(
-                HoldReason.NotAtStage, confirm.Job, confirm.Step, touched[0],
-                $"{question.Now.Name(touched[0])} was opened: its step is not “not applicable”", "torque it");
+            yield return new HoldPoint(HoldReason.WorkBegun) { Job = confirm.Job, Step = confirm.Step, Position = touched[0] };
         }
     }
 
@@ -76,7 +73,7 @@ public static partial class Decider
     {
         if (!state.Jobs.TryGetValue(witness.Job, out var job) || now.Placed(job).Group(witness.Group, witness.Place) is not { } instance)
         {
-            return Refuse(HoldReason.UnknownJob, "This car has no such group", "open the step from the car's page");
+            return Refuse(HoldReason.UnknownGroup);
         }
 
         var books = instance.Positions.Select(state.Of).ToList();
@@ -84,14 +81,12 @@ public static partial class Decider
         var pulls = books.SelectMany(book => book.Newest(witness.Stage)).Where(pull => state.Passes(pull) && pull.WitnessedBy is null).ToList();
         if (pulls.Count == 0)
         {
-            refused.Add(new HoldPoint(
-                HoldReason.NothingToWitness, witness.Job, null, null,
-                $"No record of {instance.Group.Name} {witness.Place} waits for a witness", "look again when it is torqued"));
+            refused.Add(new HoldPoint(HoldReason.NothingToWitness) { Job = witness.Job, Name = $"{instance.Group.Name} {witness.Place}" });
         }
 
         if (!witness.Accepted && witness.Finding is null)
         {
-            refused.Add(new HoldPoint(HoldReason.ReasonMissing, witness.Job, null, null, "Not accepted needs a finding", "type what you saw"));
+            refused.Add(new HoldPoint(HoldReason.FindingMissing) { Job = witness.Job });
         }
 
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new Witnessed(
@@ -119,8 +114,7 @@ public static partial class Decider
         long[] numbers = [.. about.Select(hold => hold.Number).Union(foreign)];
         if (numbers.Length == 0 && doubts.Count == 0)
         {
-            refused.Add(new HoldPoint(
-                HoldReason.NothingToDecide, null, null, decide.Position, $"{now.Name(decide.Position)} is not held", "go on with the work"));
+            refused.Add(new HoldPoint(HoldReason.NothingToDecide) { Position = decide.Position });
         }
 
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new Decided(
@@ -133,8 +127,7 @@ public static partial class Decider
         refused.AddRange(rules.OnRelease(state, now, release.Kind, release.CustomerAcceptance is not null));
         if (release.Kind != ReleaseKind.Move && release.OdometerKm is not >= 0)
         {
-            refused.Add(new HoldPoint(
-                HoldReason.ValueMissing, null, null, null, "The odometer is not given", "read it: the re-torque is due by distance"));
+            refused.Add(new HoldPoint(HoldReason.OdometerMissing));
         }
 
         if (refused.Count > 0)
@@ -160,14 +153,12 @@ public static partial class Decider
         var refused = Permissions(rules, new PermissionQuestion(state, now, issue, Right.Release));
         if (state.Jobs.IsEmpty)
         {
-            refused.Add(new HoldPoint(HoldReason.UnknownJob, null, null, null, "No job was ever started on this car", "start one first"));
+            refused.Add(new HoldPoint(HoldReason.NoJobYet));
         }
 
         if (issue.AsOf != state.Number)
         {
-            refused.Add(new HoldPoint(
-                HoldReason.Superseded, null, null, null,
-                "More was recorded on this car since the summary was shown", "look at it again as it is now, then issue it"));
+            refused.Add(new HoldPoint(HoldReason.Superseded));
         }
 
         var last = state.Summaries.IsEmpty ? (int?)null : state.Summaries[^1].Fact.Version;

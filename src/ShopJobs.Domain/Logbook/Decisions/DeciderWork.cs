@@ -182,7 +182,7 @@ public static partial class Decider
 
     private static Verdict? UnknownJob(CarState state, JobId? job) =>
         job is { } id && !state.Jobs.ContainsKey(id)
-            ? Refuse(HoldReason.UnknownJob, "This car has no such job", "open the job from the car's page")
+            ? Refuse(HoldReason.UnknownJob)
             : null;
 
     private static List<GroupInstance>? GroupsOf(
@@ -197,5 +197,5 @@ public static partial class Decider
     }
 
     private static Verdict NotInGroup(string group) =>
-        Refuse(HoldReason.UnknownPosition, $"The job's group “{group}” has no such position or stage there", "choose the position on the step's screen");
+        Refuse(new HoldPoint(HoldReason.NotInGroup) { Name = group });
 }

@@ -18,26 +18,24 @@ public static class ToolDecider
         ArgumentNullException.ThrowIfNull(rights);
         if (command is not (EnterTool or Quarantine) && state.Tool is null)
         {
-            return Refuse(HoldReason.ToolUnknown, "This tool is not entered yet", "enter its range and graduation first");
+            return Refuse(new HoldPoint(HoldReason.ToolNotEntered));
         }
 
         if (command is not Quarantine && !rights.Contains(Right.Lead))
         {
-            return Refuse(HoldReason.NoRight, "Only the lead enters tools, calibrations and doubts", "ask the lead");
+            return Refuse(new HoldPoint(HoldReason.LeadKeepsTools) { Right = Right.Lead });
         }
 
         return command switch
         {
-            EnterTool enter when !state.Calibrations.IsEmpty && enter.Tool.Unit != state.Tool!.Unit => Refuse(
-                HoldReason.ToolOutOfRange, $"{state.Tool.Name} has calibrations in {state.Tool.Unit.Symbol()}", "enter a tool in another unit as a new tool"),
+            EnterTool enter when !state.Calibrations.IsEmpty && enter.Tool.Unit != state.Tool!.Unit => Refuse(new HoldPoint(HoldReason.ToolUnitFixed) { Tool = state.Tool }),
             EnterTool enter => Accept(new ToolEntered(
                 tool, enter.Tool.Name, enter.Tool.Serial, enter.Tool.Kind, enter.Tool.Unit, enter.Tool.LowestMarked, enter.Tool.Top,
                 enter.Tool.Graduation, enter.Tool.ClassDeviationPercent)),
             Calibrate { Calibration: var calibration } => Calibrated(state, calibration, today),
             Quarantine quarantine => Accept(new Quarantined(quarantine.Reason)),
             RaiseDoubt doubt => Accept(new Doubted(doubt.Reason)),
-            ClearTool when state.Doubts.IsEmpty && state.OutOfUseBy == 0 =>
-                Refuse(HoldReason.NothingToDecide, "This tool is neither in doubt nor out of use", "use it"),
+            ClearTool when state.Doubts.IsEmpty && state.OutOfUseBy == 0 => Refuse(new HoldPoint(HoldReason.NothingToClear) { Tool = state.Tool }),
             ClearTool clear => Accept(new Cleared([.. state.Doubts.Select(doubt => doubt.Number)], clear.Reason)),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a tool."),
         };
@@ -45,13 +43,12 @@ public static class ToolDecider
 
     private static Verdict Calibrated(ToolState state, Calibration calibration, DateOnly today) =>
         calibration.Date > today
-            ? Refuse(HoldReason.ValueOutside, $"The calibration is dated {calibration.Date:yyyy-MM-dd}, after today", "read the certificate's date again")
+            ? Refuse(new HoldPoint(HoldReason.CalibrationAhead) { Day = calibration.Date })
             : state.LastGood is { } last && calibration.Date < last.Date
-                ? Refuse(HoldReason.ValueOutside, $"A calibration of {last.Date:yyyy-MM-dd} is entered already", "enter the newest certificate")
+                ? Refuse(new HoldPoint(HoldReason.CalibrationOlder) { Day = last.Date })
                 : Accept(new Calibrated(calibration.Date, calibration.Due, calibration.Certificate, calibration.AsFound, calibration.AsLeft));
 
     private static Verdict Accept(Entry entry) => new Verdict.Accepted([entry]);
 
-    private static Verdict Refuse(HoldReason reason, string words, string next) =>
-        new Verdict.Refused([new HoldPoint(reason, null, null, null, words, next)]);
+    private static Verdict Refuse(HoldPoint point) => new Verdict.Refused([point]);
 }

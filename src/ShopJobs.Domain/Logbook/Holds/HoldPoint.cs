@@ -1,87 +1,92 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>Every reason why something waits or does not count.</summary>
-public enum HoldReason
+/// <summary>
+/// One reason why something waits or is refused, as data: the reason, where it is, and what its words need to name.
+/// <see cref="HoldWords"/> says it to people.
+/// </summary>
+public sealed record HoldPoint(HoldReason Reason)
 {
-    // why a pull or a hand-tight does not count
-    JobClosed,
-    CellMoved,
-    NotOpened,
-    NotHandTight,
-    HardwareNotNew,
-    LowerStageMissing,
-    OutOfOrder,
-    WrongCarCondition,
-    ToolUnknown,
-    ToolOverdue,
-    ToolQuarantined,
-    ToolOutOfRange,
-    EvidenceNotAllowed,
-    SettingNotInstructed,
-    UnderRange,
-    OverRange,
-    TurnOutside,
-    TurnVoided,
-    SecondPull,
-    PositionHeld,
-    BackOffFirst,
-    JamPairMissing,
-    ReTorqueNotDue,
+    /// <summary>The job it belongs to, if any.</summary>
+    public JobId? Job { get; init; }
 
-    // why a position does not count
-    Held,
-    ToolInDoubt,
-    NotAtStage,
-    NotWitnessed,
-    WitnessRejected,
-    OtherSpecification,
+    /// <summary>The step instance that waits, if any.</summary>
+    public string? Step { get; init; }
 
-    // why a step is not signed
-    StepBefore,
-    GroupBefore,
-    ResultMissing,
-    ResultJointLoose,
-    Cure,
-    TickMissing,
-    ValueMissing,
-    ValueOutside,
-    TemporaryFitted,
-    NotYetOpened,
-    AlreadySigned,
+    /// <summary>The fastener, if it is about one.</summary>
+    public JointPosition? Position { get; init; }
 
-    // why a car is not released
-    JointNotMadeHere,
-    NothingCloses,
-    ResultVoid,
-    StepNotSigned,
-    StepToReconfirm,
-    ReTorqueDue,
+    /// <summary>The joint: the fastener's, or one that it is about as a whole.</summary>
+    public Joint? Joint
+    {
+        get => field ?? Position?.Joint;
+        init;
+    }
 
-    // permissions
-    NoRight,
-    OwnWork,
-    AcceptanceMissing,
-    ReuseNotAllowed,
-    UnknownJob,
-    UnknownPosition,
-    NothingToDecide,
-    NothingToWitness,
-    NotCorrectable,
-    ReasonMissing,
-    Superseded,
+    /// <summary>What lies behind it: why a fastener that is waited for does not count, what was held for.</summary>
+    public HoldPoint? Because { get; init; }
+
+    /// <summary>What it is about, by its own name: a tick's text, a result, a group.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>What may be chosen instead.</summary>
+    public IReadOnlyList<string> Choices { get; init; } = [];
+
+    /// <summary>The step whose sign-off does not stand.</summary>
+    public UnsignedStep? Unsigned { get; init; }
+
+    /// <summary>How far the fastener has come.</summary>
+    public StageReached? Reached { get; init; }
+
+    /// <summary>What was decided about it.</summary>
+    public Disposition? Decision { get; init; }
+
+    /// <summary>What another job did to the fastener, beside what is asked here.</summary>
+    public TorquedOtherwise? Otherwise { get; init; }
+
+    /// <summary>The value asked for.</summary>
+    public Measure? Measure { get; init; }
+
+    /// <summary>The value given for it.</summary>
+    public MeasuredValue? Value { get; init; }
+
+    /// <summary>How long it has to wait, in hours.</summary>
+    public decimal? Hours { get; init; }
+
+    /// <summary>When the wait is over (UTC); null while it has not begun.</summary>
+    public DateTime? Until { get; init; }
+
+    /// <summary>The day it is about.</summary>
+    public DateOnly? Day { get; init; }
+
+    /// <summary>The tool; null where it is not known.</summary>
+    public TorqueTool? Tool { get; init; }
+
+    /// <summary>The right that is missing.</summary>
+    public Right? Right { get; init; }
+
+    /// <summary>The entry it is about.</summary>
+    public long? Entry { get; init; }
 }
 
-/// <summary>One reason why something waits, with the next action in words.</summary>
-/// <param name="Reason">The typed reason.</param>
-/// <param name="Job">The job it belongs to, if any.</param>
-/// <param name="Step">The step instance it belongs to, if any.</param>
-/// <param name="Position">The position, if it is about one.</param>
-/// <param name="Words">What is wrong, in plain words.</param>
-/// <param name="Next">What to do next.</param>
-public sealed record HoldPoint(
-    HoldReason Reason, JobId? Job, string? Step, JointPosition? Position, string Words, string Next)
-{
-    public override string ToString() => $"{Words}: {Next}";
-}
+/// <summary>A step whose sign-off is missing or stands no more.</summary>
+public sealed record UnsignedStep(StepInstance Step, StepStanding Standing);
+
+/// <summary>How far a fastener has come on its way to torque.</summary>
+/// <param name="Done">Stages that count.</param>
+/// <param name="Of">Stages there are.</param>
+/// <param name="NextTurned">The next stage is turned by an angle.</param>
+/// <param name="Undecided">It is held and nobody has decided.</param>
+public sealed record StageReached(Fitting Fitting, int Done, int Of, bool NextTurned, bool Undecided);
+
+/// <summary>A torque of another job's specification beside what is asked here.</summary>
+/// <param name="Procedure">The other job's procedure by its code.</param>
+/// <param name="Amount">What was reached there.</param>
+/// <param name="Condition">Condition of the threads there.</param>
+/// <param name="Asked">What is permitted here.</param>
+/// <param name="AskedCondition">Condition of the threads asked here.</param>
+public sealed record TorquedOtherwise(
+    string Procedure, string Amount, ThreadCondition Condition, string Asked, ThreadCondition AskedCondition);

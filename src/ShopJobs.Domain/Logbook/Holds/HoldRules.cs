@@ -47,5 +47,5 @@ public sealed record HoldRules(
         where !skipped || q.State.Of(position) is not { IsAsFound: true, Holds.IsEmpty: true }
         from rule in Position
         from found in rule.Find(new PositionQuestion(q.State, q.Now, q.State.Of(position), stage, q.Job, work.Instance))
-        select new HoldPoint(rule.Reason, q.Job.Id, step.Id, position, $"{q.Now.Name(position)}: {found.Words}", found.Next);
+        select found with { Job = q.Job.Id, Step = step.Id };
 }

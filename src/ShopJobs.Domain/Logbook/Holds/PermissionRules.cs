@@ -24,18 +24,16 @@ public static class PermissionRules
 {
     public static readonly IReadOnlyList<PermissionRule> All =
     [
-        new(HoldReason.NoRight, q => q.Now.May(q.Needs)
-            ? null
-            : Refuse(HoldReason.NoRight, $"You do not hold the right to {Verb(q.Needs)}", "ask somebody who does, or the lead")),
+        new(HoldReason.NoRight, q => q.Now.May(q.Needs) ? null : new HoldPoint(HoldReason.NoRight) { Right = q.Needs }),
         new(HoldReason.OwnWork, OwnWork),
         new(HoldReason.AcceptanceMissing, q => q.Command is DecideHold { Disposition: Disposition.UseAsIs, Acceptance: null } && RiskOf(q) == RiskClass.A
-            ? Refuse(HoldReason.AcceptanceMissing, "A class A joint is used as is only with a written acceptance by the maker or a named engineer", "attach it, or decide rework or replace")
+            ? new HoldPoint(HoldReason.AcceptanceMissing)
             : null),
         new(HoldReason.ReuseNotAllowed, q => q.Command is DecideHold { Disposition: Disposition.Rework } && q.Group is { Hardware.Reuse: HardwareReuse.SingleUse }
-            ? Refuse(HoldReason.ReuseNotAllowed, "This hardware is single-use: rework would use it twice", "decide replace")
+            ? new HoldPoint(HoldReason.ReuseNotAllowed)
             : null),
-        new(HoldReason.TurnVoided, q => q.Command is DecideHold { Disposition: Disposition.UseAsIs } && q.Books.Any(book => book.HasVoidedTurn)
-            ? Refuse(HoldReason.TurnVoided, "The record of an angle on it is void: it cannot be used as is", "confirm the void where it was never turned, or decide rework or replace")
+        new(HoldReason.VoidedTurn, q => q.Command is DecideHold { Disposition: Disposition.UseAsIs } && q.Books.Any(book => book.HasVoidedTurn)
+            ? new HoldPoint(HoldReason.VoidedTurn)
             : null),
     ];
 
@@ -47,23 +45,9 @@ public static class PermissionRules
         }
 
         var own = q.Doers.Contains(q.Now.Person) || q.Books.Any(book => book.Workers.Contains(q.Now.Person));
-        return own
-            ? Refuse(HoldReason.OwnWork, "You worked on this joint: nobody looks at or decides their own work", "ask a second person")
-            : null;
+        return own ? new HoldPoint(HoldReason.OwnWork) : null;
     }
 
     private static RiskClass RiskOf(PermissionQuestion q) =>
         q.Books.SelectMany(book => book.Pulls).LastOrDefault()?.Fact.Spec.Risk ?? q.Group?.Risk ?? RiskClass.A;
-
-    private static string Verb(Right right) => right switch
-    {
-        Right.Record => "sign steps",
-        Right.Witness => "witness",
-        Right.Author => "publish procedures",
-        Right.Decide => "decide held positions",
-        Right.Release => "release cars",
-        _ => "do the lead's work",
-    };
-
-    private static HoldPoint Refuse(HoldReason reason, string words, string next) => new(reason, null, null, null, words, next);
 }

@@ -54,25 +54,27 @@ public static class ReleaseRules
         where !(least == LeastState.HandTight && book.Fitting == Fitting.HandTight && book.Holds.IsEmpty)
         from rule in q.PositionRules
         from found in rule.Find(new PositionQuestion(q.State, q.Now, book, null, null, null))
-        select new HoldPoint(rule.Reason, book.InForce, null, position, $"{q.Now.Name(position)}: {found.Words}", found.Next);
+        select found with { Job = book.InForce };
 
     private static IEnumerable<HoldPoint> NotMadeHere(ReleaseQuestion q) =>
         from position in PositionsOf(q.State, q.Now.Register)
         let kind = q.Now.Register.Kinds.GetValueOrDefault(position.Key)
         where kind?.LeastFor(q.Kind) == LeastState.MadeHere && q.State.Of(position).IsAsFound
         group position by position.Joint into joint
-        select new HoldPoint(
-            HoldReason.JointNotMadeHere, null, null, joint.First(),
-            $"{q.Now.Register.Kinds[joint.Key.Key].Name} {joint.Key.Place}: as found, not torqued by us", "put a procedure on the car that torques it");
+        select new HoldPoint(HoldReason.JointNotMadeHere) { Position = joint.First() };
 
     private static IEnumerable<HoldPoint> TemporaryFitted(ReleaseQuestion q) =>
         from kind in q.Now.Register.Kinds.Values
         where kind.Temporary
         from position in kind.AllPositions()
-        where q.State.IsOn(position) || !q.State.Of(position).Holds.IsEmpty
-        select new HoldPoint(
-            HoldReason.TemporaryFitted, q.State.Of(position).InForce, null, position,
-            $"{q.Now.Name(position)} is still on the car or held", "take it off");
+        let book = q.State.Of(position)
+        where q.State.IsOn(position) || !book.Holds.IsEmpty
+        select new HoldPoint(HoldReason.TemporaryFitted)
+        {
+            Job = book.InForce,
+            Position = position,
+            Because = book.Holds is [var hold, ..] ? new HoldPoint(hold.Reason) : null,
+        };
 
     private static IEnumerable<HoldPoint> NothingCloses(ReleaseQuestion q)
     {
@@ -82,31 +84,25 @@ public static class ReleaseRules
                where q.Now.Register.Kinds.TryGetValue(book.Position.Key, out var kind) && !kind.Temporary
                where !closing.Contains(book.Position.Joint)
                group book by book.Position.Joint into joint
-               select new HoldPoint(
-                   HoldReason.NothingCloses, null, null, joint.First().Position,
-                   $"Nothing closes {q.Now.Register.Kinds[joint.Key.Key].Name} {joint.Key.Place}", "add a procedure");
+               select new HoldPoint(HoldReason.NothingCloses) { Position = joint.First().Position };
     }
 
     private static IEnumerable<HoldPoint> ResultsVoid(ReleaseQuestion q) =>
         q.Kind == ReleaseKind.Move
             ? []
-            : q.State.Undone.Keys.Order(StringComparer.Ordinal).Select(name => new HoldPoint(
-                HoldReason.ResultVoid, null, null, null, $"“{name}” is void: a joint it hangs on was opened", "do it again and record it"));
+            : q.State.Undone.Keys.Order(StringComparer.Ordinal).Select(name => new HoldPoint(HoldReason.ResultVoid) { Name = name });
 
     private static IEnumerable<HoldPoint> StepsToReconfirm(ReleaseQuestion q) =>
         from found in Steps(q)
         where found.Standing is StepStanding.Void or StepStanding.ToReconfirm
-        select new HoldPoint(
-            HoldReason.StepToReconfirm, found.Job.Id, found.Step.Id, null,
-            $"“{found.Step.Title()}” is {found.Standing.Words()}", "look again and sign it");
+        select Unsigned(HoldReason.StepToReconfirm, found.Job, found.Step, found.Standing);
 
     private static IEnumerable<HoldPoint> StepsNotSigned(ReleaseQuestion q) =>
         q.Kind == ReleaseKind.Move
             ? []
             : from found in Steps(q)
               where found.Job.Begun && found.Standing == StepStanding.NotSigned
-              select new HoldPoint(
-                  HoldReason.StepNotSigned, found.Job.Id, found.Step.Id, null, $"“{found.Step.Title()}” is not signed", "finish and sign it");
+              select Unsigned(HoldReason.StepNotSigned, found.Job, found.Step, found.Standing);
 
     private static IEnumerable<HoldPoint> ReTorqueDue(ReleaseQuestion q) =>
         q.Kind != ReleaseKind.Track || q.CustomerAccepted
@@ -114,10 +110,10 @@ public static class ReleaseRules
             : from book in q.State.Positions.Values
               where q.State.OwesReTorque(book)
               group book by book.Position.Joint into joint
-              select new HoldPoint(
-                  HoldReason.ReTorqueDue, null, null, joint.First().Position,
-                  $"{q.Now.Register.Kinds.GetValueOrDefault(joint.Key.Key)?.Name ?? joint.Key.Key} {joint.Key.Place}: re-torque after the first drive is not done",
-                  "re-torque after the drive, or record the customer's written acceptance");
+              select new HoldPoint(HoldReason.ReTorqueDue) { Position = joint.First().Position };
+
+    private static HoldPoint Unsigned(HoldReason reason, JobBook job, StepInstance step, StepStanding standing) =>
+        new(reason) { Job = job.Id, Step = step.Id, Unsigned = new UnsignedStep(step, standing) };
 
     private static IEnumerable<(JobBook Job, StepInstance Step, StepStanding Standing)> Steps(ReleaseQuestion q) =>
         from job in q.State.RunningJobs

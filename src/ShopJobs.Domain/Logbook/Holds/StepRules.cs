@@ -7,7 +7,7 @@ public sealed record PositionQuestion(
     CarState State, Circumstances Now, PositionBook Book, int? Stage, JobBook? Job, GroupInstance? Instance);
 
 /// <summary>One reason why a position does not count.</summary>
-public sealed record PositionRule(HoldReason Reason, Func<PositionQuestion, IEnumerable<(string Words, string Next)>> Find);
+public sealed record PositionRule(HoldReason Reason, Func<PositionQuestion, IEnumerable<HoldPoint>> Find);
 
 /// <summary>What is asked of a step instance: may it be signed.</summary>
 public sealed record StepQuestion(
@@ -39,23 +39,23 @@ public static class StepRules
         new(HoldReason.ResultJointLoose, ResultJoints),
         new(HoldReason.Cure, Cures),
         new(HoldReason.NotYetOpened, NotYetOpened),
-        new(HoldReason.NotHandTight, NotRunDown),
+        new(HoldReason.NotRunDown, NotRunDown),
         new(HoldReason.TemporaryFitted, TemporaryFitted),
         new(HoldReason.TickMissing, TicksMissing),
-        new(HoldReason.ValueMissing, ValuesMissing),
-        new(HoldReason.ValueOutside, ValuesOutside),
+        new(HoldReason.MeasureMissing, MeasuresMissing),
+        new(HoldReason.MeasureOutside, MeasuresOutside),
     ];
 
     private static IEnumerable<HoldPoint> AlreadySigned(StepQuestion q) =>
         q.State.StandingOf(q.Job, q.Placed, q.Step) == StepStanding.Signed
-            ? [Point(q, HoldReason.AlreadySigned, "This step is signed already", "go on with the next step")]
+            ? [Point(q, HoldReason.AlreadySigned)]
             : [];
 
     private static IEnumerable<HoldPoint> StepsBefore(StepQuestion q) =>
         from before in q.Placed.AllBefore(q.Step)
         let standing = q.State.StandingOf(q.Job, q.Placed, before)
         where standing != StepStanding.Signed
-        select Point(q, HoldReason.StepBefore, $"“{before.Title()}” is {standing.Words()}", standing == StepStanding.NotSigned ? "finish and sign it first" : "look at it again and sign it first");
+        select Point(q, HoldReason.StepBefore) with { Unsigned = new UnsignedStep(before, standing) };
 
     private static IEnumerable<HoldPoint> GroupsBefore(StepQuestion q) =>
         from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForGroup>()
@@ -63,14 +63,14 @@ public static class StepRules
         from position in instance.Positions
         from rule in q.PositionRules
         from found in rule.Find(new PositionQuestion(q.State, q.Now, q.State.Of(position), wait.Stage, q.Job, instance))
-        select Point(q, HoldReason.GroupBefore, $"{q.Now.Name(position)}: {found.Words}", found.Next) with { Position = position };
+        select Point(q, HoldReason.GroupBefore) with { Position = position, Because = found };
 
     private static IEnumerable<HoldPoint> ResultsMissing(StepQuestion q)
     {
         var needed = q.Step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(q.Step.Step.Records).Distinct();
         return from name in needed
                where !q.State.Results.TryGetValue(name, out var result) || result.VoidBy > 0
-               select Point(q, HoldReason.ResultMissing, $"The result “{name}” is missing or void", "record it");
+               select Point(q, HoldReason.ResultMissing) with { Name = name };
     }
 
     private static IEnumerable<HoldPoint> ResultJoints(StepQuestion q) =>
@@ -82,20 +82,14 @@ public static class StepRules
         where !book.IsAsFound
         from rule in q.PositionRules
         from found in rule.Find(new PositionQuestion(q.State, q.Now, book, null, null, null))
-        select Point(q, HoldReason.ResultJointLoose, $"“{name}” hangs on {q.Now.Name(position)}: {found.Words}", found.Next) with { Position = position };
+        select Point(q, HoldReason.ResultJointLoose) with { Position = position, Name = name, Because = found };
 
     private static IEnumerable<HoldPoint> Cures(StepQuestion q) =>
         from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForCure>()
         from instance in q.Placed.GroupsFor(wait.Group, q.Step.Place)
         let last = LastFinal(q, instance)
         where last is null || last.Value.AddHours((double)wait.Hours) > q.Now.At
-        select Point(
-            q,
-            HoldReason.Cure,
-            last is null
-                ? $"The {wait.Hours} h cure of {instance.Group.Name} has not begun"
-                : FormattableString.Invariant($"{instance.Group.Name} cures until {q.Now.OnTheWall(last.Value.AddHours((double)wait.Hours)):d MMM yyyy HH:mm}"),
-            "wait for the cure");
+        select Point(q, HoldReason.Cure) with { Name = instance.Group.Name, Hours = wait.Hours, Until = last?.AddHours((double)wait.Hours) };
 
     // When the last position of the group came to torque; null while one has not.
     private static DateTime? LastFinal(StepQuestion q, GroupInstance instance)
@@ -109,7 +103,7 @@ public static class StepRules
         let kind = q.Now.Register.Kinds[key]
         from place in kind.Places.Where(place => q.Step.Place is null ? q.Job.Fact.Places.Contains(place) : place == q.Step.Place)
         where Enumerable.Range(1, kind.Positions).Any(number => q.State.Of(new Joint(key, place).At(number)).OpenedBy < q.Job.Number)
-        select Point(q, HoldReason.NotYetOpened, $"{kind.Name} {place} is not recorded as opened", "press OPEN when it is off");
+        select Point(q, HoldReason.NotYetOpened) with { Joint = new Joint(key, place) };
 
     // A step without stages of a group only runs it down by hand; with stages the positions are asked for those.
     private static IEnumerable<HoldPoint> NotRunDown(StepQuestion q) =>
@@ -118,40 +112,30 @@ public static class StepRules
         from position in work.Instance.Positions
         let book = q.State.Of(position)
         where book.Fitting != Fitting.HandTight || !book.Holds.IsEmpty
-        select Point(
-            q,
-            HoldReason.NotHandTight,
-            $"{q.Now.Name(position)} is {(book.Holds.IsEmpty ? "not run down by hand" : "held")}",
-            book.Holds.IsEmpty ? "press HAND-TIGHT when it is" : "the lead decides") with
-        { Position = position };
+        select Point(q, HoldReason.NotRunDown) with { Position = position, Because = book.Holds is [var hold, ..] ? new HoldPoint(hold.Reason) : null };
 
     private static IEnumerable<HoldPoint> TemporaryFitted(StepQuestion q) =>
         from work in q.Step.Work
         where work.Instance.Group.Temporary
         from position in work.Instance.Positions
         where q.State.IsOn(position)
-        select Point(q, HoldReason.TemporaryFitted, $"{q.Now.Name(position)} is still on the car", "take it off") with { Position = position };
+        select Point(q, HoldReason.TemporaryFitted) with { Position = position };
 
     private static IEnumerable<HoldPoint> TicksMissing(StepQuestion q) =>
         from tick in q.Step.Step.Ticks
         where !q.Answers.Ticks.Contains(tick.Id)
-        select Point(q, HoldReason.TickMissing, $"Not ticked: {tick.Text}", "look and tick it");
+        select Point(q, HoldReason.TickMissing) with { Name = tick.Text };
 
-    private static IEnumerable<HoldPoint> ValuesMissing(StepQuestion q) =>
+    private static IEnumerable<HoldPoint> MeasuresMissing(StepQuestion q) =>
         from measure in q.Step.Step.Measures
         where !q.Answers.Values.Any(value => value.Name == measure.Id && value.Unit == measure.Unit)
-        select Point(q, HoldReason.ValueMissing, $"No value for “{measure.Text}”", $"enter it, in {measure.Unit}");
+        select Point(q, HoldReason.MeasureMissing) with { Measure = measure };
 
-    private static IEnumerable<HoldPoint> ValuesOutside(StepQuestion q) =>
+    private static IEnumerable<HoldPoint> MeasuresOutside(StepQuestion q) =>
         from measure in q.Step.Step.Measures
         from value in q.Answers.Values.Where(value => value.Name == measure.Id)
         where value.Value < (measure.Minimum ?? decimal.MinValue) || value.Value > (measure.Maximum ?? decimal.MaxValue)
-        select Point(
-            q,
-            HoldReason.ValueOutside,
-            FormattableString.Invariant($"“{measure.Text}” is {value.Value} {value.Unit}, permitted: {measure.Limits()}"),
-            "put it right and measure again, or call the lead");
+        select Point(q, HoldReason.MeasureOutside) with { Measure = measure, Value = value };
 
-    private static HoldPoint Point(StepQuestion q, HoldReason reason, string words, string next) =>
-        new(reason, q.Job.Id, q.Step.Id, null, words, next);
+    private static HoldPoint Point(StepQuestion q, HoldReason reason) => new(reason) { Job = q.Job.Id, Step = q.Step.Id };
 }

@@ -28,7 +28,7 @@ public enum Blocker
 /// <summary>The step that comes next on a car.</summary>
 /// <param name="Action">The one thing to do on its joints.</param>
 /// <param name="Blocker">What blocks it; null when somebody can go on.</param>
-/// <param name="Why">The reason in words, where a rule gives one.</param>
+/// <param name="Why">The reason, where a rule gives one.</param>
 public sealed record NextStep(JobId Job, StepInstance Step, NextAction Action, Blocker? Blocker, HoldPoint? Why);
 
 /// <summary>Finds the step that comes next.</summary>

@@ -29,32 +29,29 @@ public static class GatheredHolds
         HoldReason.ReTorqueDue,
     ];
 
-    /// <summary>The same reason on several fasteners of one joint becomes one; worst reasons first, otherwise in their order.</summary>
-    public static IReadOnlyList<GatheredHold> Gather(this Circumstances now, IEnumerable<HoldPoint> points)
+    /// <summary>Gathered, worst reasons first, otherwise in their order.</summary>
+    public static IReadOnlyList<GatheredHold> Gather(this Circumstances now, IEnumerable<HoldPoint> points) =>
+        [.. now.InOrder(points).OrderBy(gathered => Array.IndexOf(WorstFirst, gathered.Reason) is var rank && rank < 0 ? WorstFirst.Length : rank)];
+
+    /// <summary>The same reason on several fasteners of one joint becomes one, in the order given.</summary>
+    public static IReadOnlyList<GatheredHold> InOrder(this Circumstances now, IEnumerable<HoldPoint> points)
     {
-        ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(points);
+        var names = HoldNames.Of(now);
+
+        // Reasons are the same when they say the same of the joint as a whole. A fastener that several steps wait for is named once.
         return
         [
-            .. points.GroupBy(point => (point.Reason, point.Step, point.Position?.Joint, Tail: Tail(now, point), point.Next))
-                .Select(same => Gathered(now, [.. same], same.Key.Tail))
-                .OrderBy(gathered => Array.IndexOf(WorstFirst, gathered.Reason) is var rank && rank < 0 ? WorstFirst.Length : rank),
+            .. points.GroupBy(point => (point.Reason, point.Joint, Where: point.Position is null ? (point.Job, point.Step) : default, Said: HoldWords.Say(point, names, [])))
+                .Select(same => Gathered(names, [.. same])),
         ];
     }
 
-    private static GatheredHold Gathered(Circumstances now, List<HoldPoint> same, string tail)
+    private static GatheredHold Gathered(HoldNames names, List<HoldPoint> same)
     {
         var first = same[0];
         var numbers = same.Select(point => point.Position?.Number).OfType<int>().Distinct().Order().ToList();
-        var words = first.Position is { } position && numbers.Count > 1
-            ? $"{now.Name(position.Joint)} {EntryNames.Numbers(numbers.Select(number => (long)number))}{tail}"
-            : first.Words;
-        return new GatheredHold(first.Reason, first.Job, first.Step, first.Position?.Joint, numbers, words, first.Next);
+        var (words, next) = HoldWords.Say(first, names, numbers);
+        return new GatheredHold(first.Reason, first.Job, first.Step, first.Joint, numbers, words, next);
     }
-
-    // What is said after the position's name; all of it where the name is not in front.
-    private static string Tail(Circumstances now, HoldPoint point) =>
-        point.Position is { } position && now.Name(position) is var name && point.Words.StartsWith(name, StringComparison.Ordinal)
-            ? point.Words[name.Length..]
-            : point.Words;
 }

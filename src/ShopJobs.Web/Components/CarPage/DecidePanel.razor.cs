@@ -40,7 +40,7 @@ public sealed partial class DecidePanel
     private bool IsUndecided { get; set; }
 
     private string? missing => Typed.Clean(reason).Length == 0 ? "Type why first."
-        : chosen is { } choice && Against(choice) is [var first, ..] ? $"{first.Words}: {first.Next}."
+        : chosen is { } choice && Against(choice) is [var first, ..] ? $"{Reading.Now.Say(first)}."
         : null;
 
     protected override void OnParametersSet()
@@ -69,7 +69,7 @@ public sealed partial class DecidePanel
             : "";
         var decision = hold.Decision is { } made ? $" Decided: {JointLineWords.Of(made)}." : "";
         var said = Texts.TryGetValue(hold.Number, out var text) ? $" “{text}”" : "";
-        return $"{Clock.Words(hold.At)}, {Names.GetValueOrDefault(hold.By, "somebody")}: {Words.Of(hold.Reason)}{what}.{said}{decision}";
+        return $"{Clock.Words(hold.At)}, {Names.GetValueOrDefault(hold.By, "somebody")}: {HoldWords.Of(hold.Reason)}{what}.{said}{decision}";
     }
 
     private static string Limits(SpecificationInForce spec) =>

@@ -17,7 +17,7 @@ public static class JointLineWords
         return string.Join(' ',
         [
             EntryWords.Of(entry, names),
-            .. facets.Problems.Count == 0 ? [] : new[] { $"Does not count: {string.Join(", ", facets.Problems.Select(Words.Of))}." },
+            .. facets.Problems.Count == 0 ? [] : new[] { $"Does not count: {string.Join(", ", facets.Problems.Select(HoldWords.Of))}." },
             .. facets.Texts.Select(text => $"{text.Label}: “{texts.GetValueOrDefault(text.Digest, "not read")}”."),
         ]);
     }

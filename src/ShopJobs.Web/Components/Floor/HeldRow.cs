@@ -16,7 +16,7 @@ public sealed record HeldRow(
         .. from car in cars
            from glance in car.Glance.Held
            let hold = car.Reading.State.Of(glance.Position).Holds.FirstOrDefault()
-           group glance by (car, glance.Position.Joint, glance.State, Why: Words.Of(hold?.Reason ?? HoldReason.ToolInDoubt), Act: ActOn(hold)) into same
+           group glance by (car, glance.Position.Joint, glance.State, Why: HoldWords.Of(hold?.Reason ?? HoldReason.ToolInDoubt), Act: ActOn(hold)) into same
            let since = same.Min(glance => glance.Since)
            orderby since
            select new HeldRow(

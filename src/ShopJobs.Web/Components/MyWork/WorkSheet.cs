@@ -62,8 +62,8 @@ public sealed record WorkSheet(
     private static string WordsOf(StepInstance step, NextAction next, Circumstances now) =>
         next is NextAction.Done && step.Work.Count == 0 ? "Do what the step says and sign it" : NextWords.Of(next, now);
 
-    private static string? WhyItWaits(IReadOnlyList<HoldPoint> gate, NextAction next, Circumstances now) => gate.Count > 0
-        ? $"{gate[0].Words}. Next: {gate[0].Next}."
+    private static string? WhyItWaits(IReadOnlyList<HoldPoint> gate, NextAction next, Circumstances now) => gate is [var first, ..] && now.Say(first) is var said
+        ? $"{said.Words}. Next: {said.Next}."
         : next is NextAction.Stopped or NextAction.Look ? $"{NextWords.Of(next, now)}." : null;
 
     private static IEnumerable<OpenStep> ToWitness(CarReading reading, PersonId person) =>

@@ -32,7 +32,7 @@ public sealed record CellAnswer(bool Saved, bool Counts, long Number, IReadOnlyL
                 true,
                 answer.Counts,
                 answer.Entries.Max(entry => entry.Number),
-                [.. answer.Entries.SelectMany(entry => entry.Problems).Distinct().Select(problem => Sentence(Words_(problem), Domain.Logbook.Words.NextFor(problem)))])
+                [.. answer.Entries.SelectMany(entry => entry.Problems).Distinct().Select(problem => Sentence(Words_(problem), HoldWords.Next(problem)))])
             { Repeated = answer.Repeated }
             : new CellAnswer(false, false, 0, [.. answer.Reasons.Select(reason => Sentence(reason.Words, reason.Next))]);
     }
@@ -40,7 +40,7 @@ public sealed record CellAnswer(bool Saved, bool Counts, long Number, IReadOnlyL
     /// <summary>Not taken, for one reason in words.</summary>
     public static CellAnswer No(string words) => new(false, false, 0, [words]);
 
-    private static string Words_(HoldReason problem) => $"Recorded, does not count: {Domain.Logbook.Words.Of(problem)}";
+    private static string Words_(HoldReason problem) => $"Recorded, does not count: {HoldWords.Of(problem)}";
 
     private static string Sentence(string words, string next) => $"{words}. Next: {next}.";
 }

@@ -14,7 +14,7 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
 
     /// <summary>Why not, in words.</summary>
     public string Why => string.Join("; ", Against.Select(reason =>
-        Turns && reason == HoldReason.EvidenceNotAllowed ? "it does not measure the angle turned" : Words.Of(reason)));
+        Turns && reason == HoldReason.EvidenceNotAllowed ? "it does not measure the angle turned" : HoldWords.Of(reason)));
 
     /// <summary>True beside an angle stage.</summary>
     public bool Turns { get; init; }

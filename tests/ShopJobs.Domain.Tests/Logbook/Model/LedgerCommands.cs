@@ -21,8 +21,8 @@ internal sealed partial class Ledger
         {
             StartJob start => Those(
                 (HoldReason.NoRight, !rights.Contains(Right.Lead)),
-                (HoldReason.Superseded, jobs.ContainsKey(start.Job) && lines.Any(line => line.Entry is JobStarted fact && fact.Job == start.Job)),
-                (HoldReason.UnknownPosition, !start.Places.Any() || start.Places.Any(place => !PlacesOf(start.Procedure).Contains(place))))
+                (HoldReason.AlreadyStarted, jobs.ContainsKey(start.Job) && lines.Any(line => line.Entry is JobStarted fact && fact.Job == start.Job)),
+                (HoldReason.UnknownPlace, !start.Places.Any() || start.Places.Any(place => !PlacesOf(start.Procedure).Contains(place))))
                 .Select(why => new Reason(why)),
             ConfirmStep confirm => OfSigning(rights, confirm, at),
             Witness witness => OfWitness(person, rights, witness),
@@ -30,7 +30,7 @@ internal sealed partial class Ledger
             Correct correct => OfCorrection(person, rights, correct),
             ConfirmCorrection confirm => OfConfirmation(person, rights, confirm),
             Release release => WaitsOf(release).Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
-            IssueSummary issue => Those((HoldReason.NoRight, !rights.Contains(Right.Release)), (HoldReason.Superseded, issue.AsOf != lines.Count), (HoldReason.UnknownJob, !lines.Any(line => line.Entry is JobStarted)))
+            IssueSummary issue => Those((HoldReason.NoRight, !rights.Contains(Right.Release)), (HoldReason.Superseded, issue.AsOf != lines.Count), (HoldReason.NoJobYet, !lines.Any(line => line.Entry is JobStarted)))
                 .Select(why => new Reason(why)),
             _ => [],
         };
@@ -46,22 +46,23 @@ internal sealed partial class Ledger
         FitNew fit => Unknown(fit.Positions, fit.Job, fit.Group),
         HandTighten hand => Unknown(hand.Positions, hand.Job, hand.Group),
         RecordSettled settled => Unknown(settled.Positions, settled.Job, settled.Group),
-        RecordTorque pull => Unknown([pull.Position], pull.Job, pull.Group) ?? (IsCell(pull) ? null : HoldReason.UnknownPosition),
+        RecordTorque pull => Unknown([pull.Position], pull.Job, pull.Group) ?? (IsCell(pull) ? null : HoldReason.NotInGroup),
         DecideHold decide => Unknown([decide.Position], null, null),
         DeclareCondition declare => declare.Conditions.Count > 0
-            && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value)) ? null : HoldReason.UnknownPosition,
-        RecordResult result => result.Name.Length == 0 || result.Values.Count == 0 ? HoldReason.ValueMissing : null,
-        ConfirmStep confirm => IsStarted(confirm.Job) && jobs[confirm.Job].Step(confirm.Step) is not null ? null : HoldReason.UnknownJob,
-        Witness witness => IsStarted(witness.Job) && jobs[witness.Job].Group(witness.Group, witness.Place) is not null ? null : HoldReason.UnknownJob,
+            && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value)) ? null : HoldReason.UnknownCondition,
+        RecordResult result => result.Name.Length == 0 || result.Values.Count == 0 ? HoldReason.ResultIncomplete : null,
+        ConfirmStep confirm => IsStarted(confirm.Job) && jobs[confirm.Job].Step(confirm.Step) is not null ? null : HoldReason.UnknownStep,
+        Witness witness => IsStarted(witness.Job) && jobs[witness.Job].Group(witness.Group, witness.Place) is not null ? null : HoldReason.UnknownGroup,
         _ => null,
     };
 
     private HoldReason? Unknown(IReadOnlyList<JointPosition> positions, JobId? job, string? group) =>
-        positions.Count == 0 || positions.Any(at => !register.Kinds.TryGetValue(at.Key, out var kind) || !kind.AllPositions().Contains(at)) ? HoldReason.UnknownPosition
+        positions.Count == 0 ? HoldReason.NoPosition
+        : positions.Any(at => !register.Kinds.TryGetValue(at.Key, out var kind) || !kind.AllPositions().Contains(at)) ? HoldReason.UnknownPosition
         : job is null ? null
         : !IsStarted(job.Value) ? HoldReason.UnknownJob
         : group is null || positions.All(at => jobs[job.Value].Group(group, at.Place)?.Rules.Key == at.Key) ? null
-        : HoldReason.UnknownPosition;
+        : HoldReason.NotInGroup;
 
     private bool IsStarted(JobId job) => lines.Any(line => line.Entry is JobStarted fact && fact.Job == job);
 
@@ -88,7 +89,7 @@ internal sealed partial class Ledger
             (HoldReason.ReasonMissing, confirm.Reason is null),
             (HoldReason.AlreadySigned, StandingOf(job, step) == StepStanding.Signed)).Select(why => new Reason(why))
             .Concat(GatesOf(job, step, at))
-            .Concat(touched.Take(1).Select(position => new Reason(HoldReason.NotAtStage, position)));
+            .Concat(touched.Take(1).Select(position => new Reason(HoldReason.WorkBegun)));
     }
 
     // Rule 4.
@@ -99,7 +100,7 @@ internal sealed partial class Ledger
             (HoldReason.NoRight, !rights.Contains(Right.Witness)),
             (HoldReason.OwnWork, group.Positions.Any(position => WorkersOn(position).Contains(person))),
             (HoldReason.NothingToWitness, SeenNow(witness).Count == 0),
-            (HoldReason.ReasonMissing, !witness.Accepted && witness.Finding is null)).Select(why => new Reason(why));
+            (HoldReason.FindingMissing, !witness.Accepted && witness.Finding is null)).Select(why => new Reason(why));
     }
 
     private IReadOnlyList<long> SeenNow(Witness witness) =>
@@ -120,7 +121,7 @@ internal sealed partial class Ledger
             (HoldReason.OwnWork, WorkersOn(position).Concat(holds.SelectMany(hold => hold.Doers)).Contains(person)),
             (HoldReason.AcceptanceMissing, decide.Disposition == Disposition.UseAsIs && decide.Acceptance is null && risk == RiskClass.A),
             (HoldReason.ReuseNotAllowed, decide.Disposition == Disposition.Rework && GroupInForce(position)?.Rules.Hardware.Reuse == HardwareReuse.SingleUse),
-            (HoldReason.TurnVoided, decide.Disposition == Disposition.UseAsIs && PullsOn(position).Any(pull => IsTurn(pull) && IsVoid(pull.Number))),
+            (HoldReason.VoidedTurn, decide.Disposition == Disposition.UseAsIs && PullsOn(position).Any(pull => IsTurn(pull) && IsVoid(pull.Number))),
             (HoldReason.NothingToDecide, AboutNow(position).Count == 0 && DoubtsOn(position).Count == 0)).Select(why => new Reason(why));
     }
 
@@ -142,8 +143,9 @@ internal sealed partial class Ledger
     {
         var target = correct.Target >= 1 && correct.Target <= lines.Count ? At(correct.Target) : null;
         HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed) ? HoldReason.NotCorrectable
-            : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.NoRight
-            : IsVoid(correct.Target) || (correct.Restated is not null && target.Entry is not TorqueRecorded { AngleDegrees: null }) ? HoldReason.NotCorrectable
+            : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.OthersEntry
+            : IsVoid(correct.Target) ? HoldReason.AlreadyVoid
+            : correct.Restated is not null && target.Entry is not TorqueRecorded { AngleDegrees: null } ? HoldReason.NotRestatable
             : null;
         return why is { } reason ? [new(reason)] : [];
     }
@@ -153,7 +155,7 @@ internal sealed partial class Ledger
         var correction = confirm.Correction >= 1 && confirm.Correction <= lines.Count ? At(confirm.Correction) : null;
         if (correction?.Entry is not Corrected fact || IsConfirmed(correction) || CorrectionsOf(fact.Target).Any(line => line.Number > correction.Number))
         {
-            return [new(HoldReason.NotCorrectable)];
+            return [new(HoldReason.NoSuchCorrection)];
         }
 
         var target = At(fact.Target);

@@ -46,7 +46,7 @@ internal sealed partial class Ledger
 
         if (release.OdometerKm is null or < 0)
         {
-            yield return new(HoldReason.ValueMissing);
+            yield return new(HoldReason.OdometerMissing);
         }
     }
 

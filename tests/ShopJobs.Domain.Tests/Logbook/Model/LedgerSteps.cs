@@ -135,7 +135,7 @@ internal sealed partial class Ledger
 
         foreach (var position in NotByHand(job, step))
         {
-            yield return new(HoldReason.NotHandTight, position);
+            yield return new(HoldReason.NotRunDown, position);
         }
 
         if (job.WorkOf(step).Any(work => work.Group.Rules.Temporary && work.Group.Positions.Any(IsOn)))
@@ -150,12 +150,12 @@ internal sealed partial class Ledger
 
         if (step.Rules.Measures.Any(measure => !given.Values.Any(value => value.Name == measure.Id && value.Unit == measure.Unit)))
         {
-            yield return new(HoldReason.ValueMissing);
+            yield return new(HoldReason.MeasureMissing);
         }
 
         if (step.Rules.Measures.Any(measure => given.Values.Any(value => value.Name == measure.Id && (value.Value < measure.Minimum || value.Value > measure.Maximum))))
         {
-            yield return new(HoldReason.ValueOutside);
+            yield return new(HoldReason.MeasureOutside);
         }
 
         foreach (var reason in JointsBefore(job, step))

@@ -176,7 +176,7 @@ internal sealed class CarHistory
     }
 
     private static Reason Of(HoldPoint point) => point.Reason is HoldReason.Held or HoldReason.ToolInDoubt or HoldReason.NotAtStage
-        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotHandTight ? new(point.Reason, point.Position) : new(point.Reason);
+        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotRunDown ? new(point.Reason, point.Position) : new(point.Reason);
 
     private string? Compare()
     {

@@ -93,7 +93,7 @@ public class BrakeTests
     {
         job.FinishUpTo("pedal", W3, W5, W7);
         job.Result("pedal", "bleed");
-        Assert.Equal([HoldReason.ValueOutside], job.Refusals("pedal", ("held", 59)));
+        Assert.Equal([HoldReason.MeasureOutside], job.Refusals("pedal", ("held", 59)));
         job.Sign("pedal", ("held", 60));
     }
 

@@ -78,7 +78,7 @@ public class CylinderHeadTests
     [Fact]
     public void Old_bolts_are_scrapped_and_ten_new_ones_go_in()
     {
-        Assert.Equal([HoldReason.ValueOutside, HoldReason.NotYetOpened], job.Refusals($"head-off@{Engine}", ("scrapped", 9)));
+        Assert.Equal([HoldReason.MeasureOutside, HoldReason.NotYetOpened], job.Refusals($"head-off@{Engine}", ("scrapped", 9)));
         job.FinishUpTo("by-hand", W3, WA);
         Assert.Equal([HoldReason.HardwareNotNew], job.Car.ByHand(Tess, job.Id, "head", job.At("engine.head-bolt", Engine)).Problems);
         Assert.Equal(10, Assert.IsType<NextAction.Fit>(job.Car.Next(job.Id, $"by-hand@{Engine}")).Positions.Count);
@@ -90,14 +90,14 @@ public class CylinderHeadTests
         job.FinishUpTo("snug", W3, WA);
         job.Stand("engine", "warm");
         Assert.Equal([HoldReason.WrongCarCondition], job.PullNext(Snug, WA).Problems);
-        Assert.Contains(HoldReason.ValueOutside, job.Refusals(Snug, ("block", 35.1m)));
+        Assert.Contains(HoldReason.MeasureOutside, job.Refusals(Snug, ("block", 35.1m)));
     }
 
     [Fact]
     public void A_face_that_is_not_flat_stops_the_step()
     {
         job.FinishUpTo("faces", W3, WA);
-        Assert.Equal([HoldReason.ValueOutside], job.Refusals($"faces@{Engine}", ("deck-flat", 0.06m)));
+        Assert.Equal([HoldReason.MeasureOutside], job.Refusals($"faces@{Engine}", ("deck-flat", 0.06m)));
         job.Sign($"faces@{Engine}", ("deck-flat", 0.05m));
     }
 

@@ -59,7 +59,7 @@ public class FlywheelAndClutchTests
     public void The_flange_is_refused_above_its_run_out()
     {
         Before("flange");
-        Assert.Equal([HoldReason.ValueOutside], job.Refusals($"flange@{Line}", ("run-out", 0.06m)));
+        Assert.Equal([HoldReason.MeasureOutside], job.Refusals($"flange@{Line}", ("run-out", 0.06m)));
         job.Sign($"flange@{Line}", ("run-out", 0.05m));
     }
 

@@ -67,14 +67,14 @@ public class SeatAndHarnessTests
     public void A_counter_plate_that_is_too_small_is_refused()
     {
         job.FinishUpTo("floor", W3, W5);
-        Assert.Equal([HoldReason.ValueOutside], job.Refusals("floor@driver", ("plate-area", 39)));
+        Assert.Equal([HoldReason.MeasureOutside], job.Refusals("floor@driver", ("plate-area", 39)));
     }
 
     [Fact]
     public void A_shoulder_strap_that_is_too_steep_is_refused()
     {
         job.FinishUpTo("angles", W3, W5);
-        Assert.Equal([HoldReason.ValueOutside], job.Refusals("angles@driver", ("shoulder", 46)));
+        Assert.Equal([HoldReason.MeasureOutside], job.Refusals("angles@driver", ("shoulder", 46)));
         job.Sign("angles@driver", ("shoulder", 8));
     }
 

@@ -103,13 +103,16 @@ internal sealed class CarAtWork
         var verdict = Try(person, command);
         return verdict is Verdict.Accepted accepted
             ? accepted.Entries[^1]
-            : throw new InvalidOperationException($"Refused: {string.Join("; ", ((Verdict.Refused)verdict).Reasons)}");
+            : throw new InvalidOperationException($"Refused: {string.Join("; ", ((Verdict.Refused)verdict).Reasons.Select(Say))}");
     }
 
     /// <summary>Runs a command that must be refused; gives its reasons, each once.</summary>
     public IReadOnlyList<HoldReason> Refused(TestPerson person, Command command) => Try(person, command) is Verdict.Refused refused
         ? [.. refused.Reasons.Select(point => point.Reason).Distinct().Order()]
         : throw new InvalidOperationException("Was recorded.");
+
+    /// <summary>A reason as people read it.</summary>
+    public SaidHold Say(HoldPoint point) => As(TestPerson.Lee).Say(point);
 
     public PositionState Shows(JointPosition position) => State.StateOf(position, Tool);
 

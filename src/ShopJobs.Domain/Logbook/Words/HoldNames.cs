@@ -1,0 +1,17 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What the words of a reason need from the shop: what joints are called, and how its clock shows an instant.</summary>
+public sealed record HoldNames(Func<Joint, string> Joint, Func<DateTime, DateTime> OnTheWall)
+{
+    /// <summary>Where no register is at hand: ids as they are, instants in UTC.</summary>
+    public static readonly HoldNames Plain = new(joint => joint.ToString(), at => at);
+
+    /// <summary>By the shop's register and clock.</summary>
+    public static HoldNames Of(Circumstances now)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        return new HoldNames(now.Name, now.OnTheWall);
+    }
+}

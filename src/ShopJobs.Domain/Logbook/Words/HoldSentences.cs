@@ -1,0 +1,180 @@
+using System.Globalization;
+using ShopJobs.Domain.Fasteners;
+
+namespace ShopJobs.Domain.Logbook;
+
+// The one place where every reason has its words. A reason without a line here is a bug, and a test finds it.
+internal static class HoldSentences
+{
+    private const string Redo = "call the lead, then back off, inspect and redo";
+    private const string OtherTool = "take another tool; call the lead, then back off, inspect and redo";
+    private const string OnScreen = "choose it on the screen";
+    private const string FromCar = "open it from the car's page";
+
+    public static SaidHold Of(HoldPoint point, HoldSubject on)
+    {
+        var (words, next) = Say(point, on);
+        return new SaidHold(words, next);
+    }
+
+    private static (string Words, string Next) Say(HoldPoint point, HoldSubject on) => point.Reason switch
+    {
+        // a report of work
+        HoldReason.JobClosed => (on.With("its job has ended"), "ask the lead to put a procedure on the car for it"),
+        HoldReason.CellMoved => (on.With("the position was opened after this pull was shown"), Redo),
+        HoldReason.NotOpened => (on.With("it was not recorded as opened"), "call the lead, then back it off, record OPEN, then HAND-TIGHT"),
+        HoldReason.NotHandTight => (on.With("it was not run down by hand first"), Redo),
+        HoldReason.HardwareNotNew => (on.With("new hardware is asked and none is recorded"), "record FITTED NEW, then HAND-TIGHT"),
+        HoldReason.LowerStageMissing => (on.With("the stage below is not done on every position"), Redo),
+        HoldReason.OutOfOrder => (on.With("pulled out of order"), Redo),
+        HoldReason.WrongCarCondition => (on.With("the car was not in the condition asked"), Redo),
+        HoldReason.ToolUnknown => (on.With("the tool is not known"), OtherTool),
+        HoldReason.ToolOverdue => (on.With("the tool is past its calibration"), OtherTool),
+        HoldReason.ToolQuarantined => (on.With("the tool is out of use"), OtherTool),
+        HoldReason.ToolOutOfRange => (on.With("outside the tool's range"), OtherTool),
+        HoldReason.EvidenceNotAllowed => (on.With("this tool cannot give the evidence asked"), OtherTool),
+        HoldReason.SettingNotInstructed => (on.With("the tool was not set to the instructed value"), Redo),
+        HoldReason.UnderRange => (on.With("under the permitted range"), "do what the step says for a short pull"),
+        HoldReason.OverRange => (on.With("over the permitted maximum"), "do not touch it; call the lead, who decides: use as is, rework or replace"),
+        HoldReason.TurnOutside => (on.With("turned outside the permitted angle"), "do not touch it; call the lead, who decides: use as is, rework or replace"),
+        HoldReason.TurnVoided => (
+            on.With("the record of its angle was voided, and the bolt may be turned already"),
+            "do not turn it again before it is decided: a second person confirms the void where it was never turned, else the lead decides rework or replace"),
+        HoldReason.SecondPull => (on.With("pulled again when already done"), Redo),
+        HoldReason.PositionHeld => (on.With("pulled while held"), Redo),
+        HoldReason.BackOffFirst => (on.With("pulled again without backing off after a short pull"), Redo),
+        HoldReason.JamPairMissing => (on.With("the two jam nuts are not at their torque"), Redo),
+        HoldReason.ReTorqueNotDue => (on.With("no re-torque is due on it"), Redo),
+        HoldReason.ValueMissing => (on.With("the run-down torque was not recorded"), Redo),
+        HoldReason.ValueOutside => (on.With("the run-down torque is not what the nut's maker permits"), Redo),
+
+        // a fastener
+        HoldReason.Held => Held(point, on),
+        HoldReason.ToolInDoubt => (
+            on.With(point.Tool is { } tool ? $"tightened with {tool.Name}, which is in doubt" : "its tool is in doubt"),
+            "the lead decides: use as is, rework or replace"),
+        HoldReason.NotAtStage => NotAtStage(point.Reached, on),
+        HoldReason.NotWitnessed => (on.With("not witnessed"), "a second person looks and signs"),
+        HoldReason.WitnessRejected => (on.With("not accepted by the witness"), Redo),
+        HoldReason.OtherSpecification when point.Otherwise is { } other => (
+            on.With($"torqued as {other.Procedure} asks ({other.Amount}, {other.Condition}), here {other.Asked} {other.AskedCondition} is asked"),
+            "redo the joint, or the lead decides"),
+        HoldReason.OtherSpecification => (on.With("torqued to another job's specification"), "redo the joint, or the lead decides"),
+
+        // a step
+        HoldReason.AlreadySigned => ("This step is signed already", "go on with the next step"),
+        HoldReason.StepBefore when point.Unsigned is { } before => (
+            $"“{before.Step.Title()}” is {before.Standing.Words()}",
+            before.Standing == StepStanding.NotSigned ? "finish and sign it first" : "look at it again and sign it first"),
+        HoldReason.StepBefore => (on.With("the step before it is not signed"), Redo),
+        HoldReason.GroupBefore when point.Because is { } behind => Say(behind, on),
+        HoldReason.GroupBefore => (on.With("not where this step needs it"), "finish it first"),
+        HoldReason.ResultMissing => ($"The result “{point.Name}” is missing or void", "record it"),
+        HoldReason.ResultJointLoose when point.Because is { } behind && Say(behind, on) is var loose => ($"“{point.Name}” hangs on {loose.Words}", loose.Next),
+        HoldReason.ResultJointLoose => ($"“{point.Name}” hangs on a joint that is not finished", "finish it first"),
+        HoldReason.Cure when point.Until is { } until => (
+            string.Create(CultureInfo.InvariantCulture, $"{point.Name} cures until {on.Names.OnTheWall(until):d MMM yyyy HH:mm}"), "wait for the cure"),
+        HoldReason.Cure => (string.Create(CultureInfo.InvariantCulture, $"The {point.Hours} h cure of {point.Name} has not begun"), "wait for the cure"),
+        HoldReason.NotYetOpened => ($"{on.Joint} is not recorded as opened", "press OPEN when it is off"),
+        HoldReason.NotRunDown when point.Because is not null => ($"{on.Fasteners} {on.Is} held", "the lead decides"),
+        HoldReason.NotRunDown => ($"{on.Fasteners} {on.Is} not run down by hand", "press HAND-TIGHT when it is"),
+        HoldReason.TemporaryFitted => ($"{on.Fasteners} {on.Is} still on the car{(point.Because is null ? "" : " or held")}", "take it off"),
+        HoldReason.TickMissing => ($"Not ticked: {point.Name}", "look and tick it"),
+        HoldReason.MeasureMissing => ($"No value for “{point.Measure?.Text}”", $"enter it, in {point.Measure?.Unit}"),
+        HoldReason.MeasureOutside => (
+            string.Create(CultureInfo.InvariantCulture, $"“{point.Measure?.Text}” is {point.Value?.Value} {point.Value?.Unit}, permitted: {point.Measure?.Limits()}"),
+            "put it right and measure again, or call the lead"),
+
+        // a release
+        HoldReason.JointNotMadeHere => ($"{on.Joint}: as found, not torqued by us", "put a procedure on the car that torques it"),
+        HoldReason.NothingCloses => ($"Nothing closes {on.Joint}", "add a procedure"),
+        HoldReason.ResultVoid => ($"“{point.Name}” is void: a joint it hangs on was opened", "do it again and record it"),
+        HoldReason.StepToReconfirm => ($"“{point.Unsigned?.Step.Title()}” is {point.Unsigned?.Standing.Words()}", "look again and sign it"),
+        HoldReason.StepNotSigned => ($"“{point.Unsigned?.Step.Title()}” is not signed", "finish and sign it"),
+        HoldReason.ReTorqueDue => (
+            $"{on.Joint}: re-torque after the first drive is not done", "re-torque after the drive, or record the customer's written acceptance"),
+        HoldReason.OdometerMissing => ("The odometer is not given", "read it: the re-torque is due by distance"),
+
+        // a person
+        HoldReason.NoPersonHere => ("This person does not work here any more", "sign in as yourself"),
+        HoldReason.NoRight => ($"You do not hold the right to {Verb(point.Right)}", "ask somebody who does, or the lead"),
+        HoldReason.OwnWork => ("You worked on this joint: nobody looks at or decides their own work", "ask a second person"),
+        HoldReason.OthersEntry => ("Only the person who recorded it, or the lead, corrects an entry", "ask them"),
+        HoldReason.LeadKeepsTools => ("Only the lead enters tools, calibrations and doubts", "ask the lead"),
+        HoldReason.AcceptanceMissing => (
+            "A class A joint is used as is only with a written acceptance by the maker or a named engineer", "attach it, or decide rework or replace"),
+        HoldReason.ReuseNotAllowed => ("This hardware is single-use: rework would use it twice", "decide replace"),
+        HoldReason.VoidedTurn => (
+            "The record of an angle on it is void: it cannot be used as is", "confirm the void where it was never turned, or decide rework or replace"),
+        HoldReason.ReasonMissing => ("Not applicable needs a reason", "type why"),
+        HoldReason.FindingMissing => ("Not accepted needs a finding", "type what you saw"),
+        HoldReason.NothingToDecide => ($"{on.Fasteners} {on.Is} not held", "go on with the work"),
+        HoldReason.NothingToWitness => ($"No record of {point.Name} waits for a witness", "look again when it is torqued"),
+        HoldReason.NothingToClear => ("This tool is neither in doubt nor out of use", "use it"),
+        HoldReason.NotCorrectable => ($"Entry {Number(point)} cannot be corrected", "record what happened instead: OPEN, HOLD or a decision"),
+        HoldReason.AlreadyVoid => ($"Entry {Number(point)} is void already", point.Because is { } turn ? Say(turn, on).Next : "record it anew"),
+        HoldReason.NotRestatable => (
+            "Only a torque value can be restated",
+            point.Because is null ? "void the entry and record it anew" : "void it: that holds the bolt until a second person has looked"),
+        HoldReason.NoSuchCorrection => ($"Entry {Number(point)} is no correction that waits", "choose one from the logbook"),
+        HoldReason.AlreadyStarted => ("This job is started already", "open it"),
+        HoldReason.WorkBegun => ($"{on.Fasteners} was opened: its step is not “not applicable”", "torque it"),
+        HoldReason.Superseded => ("More was recorded on this car since the summary was shown", "look at it again as it is now, then issue it"),
+
+        // what is not known here
+        HoldReason.UnknownJob => ("This car has no such job", FromCar),
+        HoldReason.UnknownStep => ("This car has no such step", FromCar),
+        HoldReason.UnknownGroup => ("This car has no such group", FromCar),
+        HoldReason.NoJobYet => ("No job was ever started on this car", "start one first"),
+        HoldReason.NoPosition => ("No joint was named", OnScreen),
+        HoldReason.UnknownPosition => ($"{on.Fasteners} is not a joint of this register", OnScreen),
+        HoldReason.NotInGroup => ($"The job's group “{point.Name}” has no such position or stage there", OnScreen),
+        HoldReason.UnknownPlace => ("Choose at least one place of the procedure", $"possible are {string.Join(", ", point.Choices)}"),
+        HoldReason.UnknownCondition => ("That is not a condition the register knows", OnScreen),
+        HoldReason.ResultIncomplete => ("A result has a name and at least one value", "type the values that were measured"),
+        HoldReason.ToolNotEntered => ("This tool is not entered yet", "enter its range and graduation first"),
+        HoldReason.ToolUnitFixed => ($"{point.Tool?.Name} has calibrations in {point.Tool?.Unit.Symbol()}", "enter a tool in another unit as a new tool"),
+        HoldReason.CalibrationAhead => ($"The calibration is dated {Day(point)}, after today", "read the certificate's date again"),
+        HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
+        _ => throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
+    };
+
+    private static (string, string) Held(HoldPoint point, HoldSubject on) => (point.Decision, point.Because) switch
+    {
+        (Disposition.Replace, _) => (on.With("held: to be replaced"), "back it off, fit new hardware, redo it"),
+        ({ }, _) => (on.With("held: to be reworked"), "back it off, inspect, redo it"),
+        (null, { } why) => (on.With($"held: {HoldWords.Of(why.Reason)}"), HoldWords.Next(why.Reason)),
+        _ => (on.With("stopped by hand"), Redo),
+    };
+
+    private static (string, string) NotAtStage(StageReached? reached, HoldSubject on) => (
+        on.With(reached switch
+        {
+            null => "not at torque",
+            { Fitting: Fitting.AsFound } => "as found, not torqued here",
+            { Fitting: Fitting.Open } => "open",
+            { Fitting: Fitting.NewHardware } => "fitted new, not run down",
+            { Done: > 0 } => string.Create(CultureInfo.InvariantCulture, $"staged {reached.Done}/{reached.Of}"),
+            _ => "hand-tight",
+        }),
+        reached switch
+        {
+            { Undecided: true } => "leave it until it is decided",
+            { NextTurned: true } => "turn it on",
+            _ => "torque it",
+        });
+
+    private static string Verb(Right? right) => right switch
+    {
+        Right.Record => "sign steps",
+        Right.Witness => "witness",
+        Right.Author => "publish procedures",
+        Right.Decide => "decide held positions",
+        Right.Release => "release cars",
+        _ => "do the lead's work",
+    };
+
+    private static string Number(HoldPoint point) => string.Create(CultureInfo.InvariantCulture, $"{point.Entry}");
+
+    private static string Day(HoldPoint point) => string.Create(CultureInfo.InvariantCulture, $"{point.Day:yyyy-MM-dd}");
+}
