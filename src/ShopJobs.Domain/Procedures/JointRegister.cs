@@ -108,4 +108,17 @@ public sealed record JointRegister(
 {
     /// <summary>Names of the results that may be undone, recorded or waited for, such as <c>alignment</c>.</summary>
     public IReadOnlyList<string> Results { get; init; } = [];
+
+    /// <summary>How declarations of an aspect hold; one that is not named is of the whole car and ends at a release only.</summary>
+    public IReadOnlyDictionary<string, ConditionAspect> Aspects { get; init; } = new Dictionary<string, ConditionAspect>();
+
+    /// <summary>How declarations of this aspect hold.</summary>
+    public ConditionAspect AspectOf(string aspect) => Aspects.GetValueOrDefault(aspect) ?? ConditionAspect.OfCar;
+
+    /// <summary>The position that this one rides on: the same number at the same place; null where its kind rides on none.</summary>
+    public JointPosition? RiddenBy(JointPosition rider) =>
+        Kinds.GetValueOrDefault(rider.Key)?.RidesOn is { } key && Kinds.TryGetValue(key, out var kind)
+            && kind.Places.Contains(rider.Place) && rider.Number <= kind.Positions
+            ? new JointPosition(key, rider.Place, rider.Number)
+            : null;
 }

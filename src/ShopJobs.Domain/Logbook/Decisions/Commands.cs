@@ -8,12 +8,31 @@ namespace ShopJobs.Domain.Logbook;
 /// <summary>Something a person asks or reports of one car.</summary>
 public abstract record Command;
 
+/// <summary>A report, or another command that nobody signs: what it says has happened, or it only takes assurance away.</summary>
+public abstract record Report : Command;
+
+/// <summary>
+/// A command that has to be signed. It names what the signer was shown: where that is no longer exactly so, it is refused with
+/// “look again” and nothing is signed.
+/// </summary>
+/// <param name="Shown">Digest, in hex, of the lines that were shown.</param>
+public abstract record SignedCommand(string Shown) : Command
+{
+    /// <summary>What was shown, as <see cref="Coverings.Of"/> found it when the lines were drawn.</summary>
+    public Covering Covers { get; init; } = Covering.Nothing;
+}
+
 /// <summary>Put a procedure on the car.</summary>
 public sealed record StartJob(
-    JobId Job, Procedure Procedure, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Command;
+    JobId Job, Procedure Procedure, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Report;
 
 /// <summary>Say how the car stands.</summary>
-public sealed record DeclareCondition(IReadOnlyList<CarCondition> Conditions) : Command;
+public sealed record DeclareCondition(IReadOnlyList<CarCondition> Conditions) : Report
+{
+    /// <summary>The places it is said of; needed for an aspect that is of a place.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Places { get; init; }
+}
 
 /// <summary>Sign a step: ticks and values given, and a digest of what was on the screen.</summary>
 public sealed record ConfirmStep(
@@ -23,7 +42,7 @@ public sealed record ConfirmStep(
     IReadOnlyList<MeasuredValue> Values,
     bool NotApplicable,
     ContentDigest? Reason,
-    string Shown) : Command;
+    string Shown) : SignedCommand(Shown);
 
 /// <summary>Record a result.</summary>
 public sealed record RecordResult(
@@ -33,17 +52,33 @@ public sealed record RecordResult(
     string? Instrument,
     IReadOnlyList<string> Conditions,
     JobId? Job,
-    string? Step) : Command;
+    string? Step,
+    string Shown) : SignedCommand(Shown);
 
 /// <summary>Report positions opened, backed off or removed.</summary>
-public sealed record OpenPositions(IReadOnlyList<JointPosition> Positions, JobId? Job, ContentDigest? Reason) : Command;
+public sealed record OpenPositions(IReadOnlyList<JointPosition> Positions, JobId? Job, ContentDigest? Reason) : Report
+{
+    /// <summary>The cycle of each position, in their order, as the screen had it; null where the report was not made at a step.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<int>? Cycles { get; init; }
+}
 
 /// <summary>Report new hardware on positions.</summary>
-public sealed record FitNew(JobId Job, string Group, IReadOnlyList<JointPosition> Positions, string? Lot) : Command;
+public sealed record FitNew(JobId Job, string Group, IReadOnlyList<JointPosition> Positions, string? Lot) : Report
+{
+    /// <summary>The cycle of each position, in their order, as the screen had it; null where the report was not made at a step.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<int>? Cycles { get; init; }
+}
 
 /// <summary>Report positions run down by hand.</summary>
 public sealed record HandTighten(
-    JobId Job, string Group, IReadOnlyList<JointPosition> Positions, IReadOnlyList<PersonId> Helpers) : Command;
+    JobId Job, string Group, IReadOnlyList<JointPosition> Positions, IReadOnlyList<PersonId> Helpers) : Report
+{
+    /// <summary>The cycle of each position, in their order, as the screen had it; null where the report was not made at a step.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<int>? Cycles { get; init; }
+}
 
 /// <summary>Report one pull on the cell that was shown.</summary>
 public sealed record RecordTorque(
@@ -56,7 +91,7 @@ public sealed record RecordTorque(
     TorqueKind Kind,
     EnteredTorque? Value,
     ToolId Tool,
-    IReadOnlyList<PersonId> Helpers) : Command
+    IReadOnlyList<PersonId> Helpers) : Report
 {
     /// <summary>The angle read on the tool, from 0 to <see cref="Turn.Largest"/> degrees, at an angle stage: then there is no torque.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -85,7 +120,9 @@ public sealed record RecordSettled(
     decimal? AngleDegrees,
     TorqueKind Kind,
     EnteredTorque Value,
-    ToolId Tool) : Command;
+    ToolId Tool,
+    decimal? OdometerKm,
+    string Shown) : SignedCommand(Shown);
 
 /// <summary>Sign as witness for one stage of one group instance.</summary>
 public sealed record Witness(
@@ -96,28 +133,47 @@ public sealed record Witness(
     WitnessMethod Method,
     bool Accepted,
     ContentDigest? Finding,
-    string Shown) : Command;
+    string Shown) : SignedCommand(Shown);
 
 /// <summary>Stop the work on positions.</summary>
-public sealed record HoldPositions(IReadOnlyList<JointPosition> Positions, ContentDigest Reason) : Command;
+public sealed record HoldPositions(IReadOnlyList<JointPosition> Positions, ContentDigest Reason) : Report;
 
 /// <summary>Decide everything that holds a position.</summary>
 public sealed record DecideHold(
-    JointPosition Position, Disposition Disposition, ContentDigest Reason, ContentDigest? Acceptance, string Shown) : Command;
+    JointPosition Position, Disposition Disposition, ContentDigest Reason, ContentDigest? Acceptance, string Shown) : SignedCommand(Shown);
 
-/// <summary>Void an entry, or restate the value of a pull.</summary>
-public sealed record Correct(long Target, EnteredTorque? Restated, ContentDigest Reason) : Command;
+/// <summary>Void an entry. It only takes assurance away.</summary>
+/// <param name="WasPulled">For a pull: whether the fastener was pulled all the same. Null for any other entry.</param>
+public sealed record VoidEntry(long Target, bool? WasPulled, ContentDigest Reason) : Report;
+
+/// <summary>Restate the value of a pull that was mistyped.</summary>
+public sealed record Restate(long Target, EnteredTorque Value, ContentDigest Reason, string Shown) : SignedCommand(Shown);
 
 /// <summary>Confirm another person's correction.</summary>
-public sealed record ConfirmCorrection(long Correction, ContentDigest Reason) : Command;
+public sealed record ConfirmCorrection(long Correction, ContentDigest Reason, string Shown) : SignedCommand(Shown);
+
+/// <summary>Answer for pulls of somebody without the right, by whom one stood.</summary>
+public sealed record Countersign(IReadOnlyList<long> Records, string Shown) : SignedCommand(Shown);
 
 /// <summary>Release the car.</summary>
 public sealed record Release(
-    ReleaseKind Kind, decimal? OdometerKm, ContentDigest? CustomerAcceptance, string Shown) : Command;
+    ReleaseKind Kind, decimal? OdometerKm, ContentDigest? CustomerAcceptance, string Shown) : SignedCommand(Shown)
+{
+    /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}
+
+/// <summary>Let a suspended release stand again: all its rules are asked anew.</summary>
+public sealed record UpholdRelease(ReleaseKind Kind, string Shown) : SignedCommand(Shown);
+
+/// <summary>Take a release back.</summary>
+/// <param name="Driven">Whether the car was driven under it.</param>
+public sealed record WithdrawRelease(ReleaseKind Kind, bool Driven, ContentDigest Reason, string Shown) : SignedCommand(Shown);
 
 /// <summary>Issue the next version of the work summary.</summary>
 /// <param name="AsOf">Number of the newest entry the snapshot was made from: refused once the logbook has grown.</param>
-public sealed record IssueSummary(ContentDigest Snapshot, long AsOf, string Shown) : Command;
+public sealed record IssueSummary(ContentDigest Snapshot, long AsOf, string Shown) : SignedCommand(Shown);
 
 /// <summary>What was decided.</summary>
 public abstract record Verdict

@@ -21,6 +21,9 @@ public abstract record Entry
     /// <summary>The signer's name as it was at signing, kept outside the entry; null where nothing was signed.</summary>
     public ContentDigest? SignedAs { get; init; }
 
+    /// <summary>The lines that were shown to the signer, kept outside the entry; null where nothing was signed.</summary>
+    public ContentDigest? ShownAs { get; init; }
+
     /// <summary>What it is about: its job, positions, tool, problems and texts.</summary>
     public abstract EntryFacets Facets();
 }
@@ -35,6 +38,9 @@ public sealed record JobStarted(
 /// <summary>The car is like this from now on; aspects not named stay as they were.</summary>
 public sealed record CarConditionDeclared(IReadOnlyList<CarCondition> Conditions) : Entry
 {
+    /// <summary>The places it is said of, for aspects that are of a place; null where none is named.</summary>
+    public IReadOnlyList<string>? Places { get; init; }
+
     public override EntryFacets Facets() => EntryFacets.None;
 }
 
@@ -85,14 +91,20 @@ public sealed record Opened(
     JobId? Job,
     ContentDigest? Reason) : Entry
 {
-    public override EntryFacets Facets() => new() { Job = Job, Positions = [.. Positions, .. AlsoOpened], Texts = KeptText.Given(("Reason", Reason)) };
+    /// <summary>Positions whose report was made in an earlier cycle: they are not opened by it, but held until somebody has looked.</summary>
+    public IReadOnlyList<JointPosition>? Late { get; init; }
+
+    public override EntryFacets Facets() => new() { Job = Job, Positions = [.. Positions, .. AlsoOpened, .. Late ?? []], Texts = KeptText.Given(("Reason", Reason)) };
 }
 
-/// <summary>New hardware went on.</summary>
+/// <summary>New hardware went on. With problems the position stays what it was.</summary>
 public sealed record FittedNew(
     IReadOnlyList<JointPosition> Positions, JobId Job, string Group, string Hardware, string? Lot) : Entry
 {
-    public override EntryFacets Facets() => new() { Job = Job, Positions = Positions };
+    /// <summary>Why it does not count; null when it does.</summary>
+    public IReadOnlyList<HoldReason>? Problems { get; init; }
+
+    public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Problems = Problems ?? [] };
 }
 
 /// <summary>Run down by hand. With problems the position stays what it was; one that was not opened first is held.</summary>
@@ -172,6 +184,18 @@ public sealed record TorqueRecorded(
     /// <summary>The angle turned, in degrees; null where a torque was recorded.</summary>
     public decimal? AngleDegrees { get; init; }
 
+    /// <summary>The position it rides on, such as the stud under a nut: over the maximum holds that too. Null where it rides on none.</summary>
+    public JointPosition? RidesOn { get; init; }
+
+    /// <summary>Numbers of the declarations of the car's condition it rested on; null where none was asked.</summary>
+    public IReadOnlyList<long>? Conditions { get; init; }
+
+    /// <summary>Numbers of the pulls of the two jammed nuts that drove it: it takes their doubts and their workers. Null where none did.</summary>
+    public IReadOnlyList<long>? DrivenBy { get; init; }
+
+    /// <summary>Newest entry of the tool's logbook at this pull: a doubt behind it covers the pull. Null in older records.</summary>
+    public long? ToolEntry { get; init; }
+
     public override EntryFacets Facets() => new() { Job = Job, Positions = [Position], Tool = Tool, Problems = Problems, FallsWhenOpened = true };
 
     /// <summary>What was recorded, as it is read out: "110 N·m", "90°".</summary>
@@ -191,7 +215,20 @@ public sealed record Settled(
     DateOnly On,
     IReadOnlyList<HoldReason> Problems) : Entry
 {
+    /// <summary>The odometer at this re-torque; null in older records.</summary>
+    public decimal? OdometerKm { get; init; }
+
+    /// <summary>As at a pull.</summary>
+    public long? ToolEntry { get; init; }
+
     public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Tool = Tool, Problems = Problems, FallsWhenOpened = true };
+}
+
+/// <summary>Somebody with the right stood by a pull of somebody without it, and answers for it.</summary>
+/// <param name="Records">Numbers of the pulls.</param>
+public sealed record Countersigned(IReadOnlyList<long> Records, string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { About = Records };
 }
 
 /// <summary>How the witness looked.</summary>
@@ -253,6 +290,9 @@ public readonly record struct ToolDoubt(ToolId Tool, long Number);
 /// <param name="Restated">The value as it should have been typed; null voids the entry.</param>
 public sealed record Corrected(long Target, EnteredTorque? Restated, ContentDigest Reason) : Entry
 {
+    /// <summary>For a voided pull: whether the fastener was pulled all the same. Null where that was not asked.</summary>
+    public bool? WasPulled { get; init; }
+
     public override EntryFacets Facets() => new() { About = [Target], Texts = KeptText.Given(("Reason", Reason)) };
 }
 
@@ -278,7 +318,25 @@ public sealed record Released(
     ContentDigest? Acceptance,
     string Shown) : Entry
 {
-    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Customer's acceptance", Acceptance)) };
+    /// <summary>Why the odometer is lower than at the last release; null where it is not.</summary>
+    public ContentDigest? OdometerWhy { get; init; }
+
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Customer's acceptance", Acceptance), ("Why the odometer is lower", OdometerWhy)) };
+}
+
+/// <summary>A suspended release stands again: all its rules were asked anew.</summary>
+/// <param name="Release">Number of the release.</param>
+public sealed record ReleaseUpheld(ReleaseKind Kind, long Release, string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { About = [Release] };
+}
+
+/// <summary>A release was taken back.</summary>
+/// <param name="Release">Number of the release.</param>
+/// <param name="Driven">False when the car was not driven under it: then it starts no re-torque.</param>
+public sealed record ReleaseWithdrawn(ReleaseKind Kind, long Release, bool Driven, ContentDigest Reason, string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { About = [Release], Texts = KeptText.Given(("Reason", Reason)) };
 }
 
 /// <summary>A version of the work summary was issued. The snapshot never changes.</summary>

@@ -32,11 +32,23 @@ public sealed record ResultBook(long Number, DateTime At, PersonId Person, Resul
     public long VoidBy { get; init; }
 }
 
-/// <summary>The newest release of a kind.</summary>
+/// <summary>A release, with what became of it.</summary>
 public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Released Fact)
 {
-    /// <summary>Entry that ended it; 0 while it stands.</summary>
+    /// <summary>Entry that ended it for good; 0 while none did.</summary>
     public long VoidBy { get; init; }
+
+    /// <summary>Newest entry by which it could not be given any more; 0 when there is none since it was given or upheld.</summary>
+    public long SuspendedBy { get; init; }
+
+    /// <summary>It was taken back, and whether the car had been driven under it; null while it was not.</summary>
+    public ReleaseWithdrawn? Withdrawn { get; init; }
+
+    /// <summary>When it was given, or last signed to stand again.</summary>
+    public DateTime StandsSince { get; init; } = At;
+
+    /// <summary>The car may have been driven under it.</summary>
+    public bool MayHaveDriven => Fact.Kind != ReleaseKind.Move && Withdrawn is not { Driven: false };
 }
 
 /// <summary>An issued version of the work summary.</summary>
@@ -47,7 +59,7 @@ public sealed record SummaryBook(long Number, DateTime At, SummaryIssued Fact)
 }
 
 /// <summary>What a correction may name: an entry, its doer and the positions or step it is about.</summary>
-public sealed record Correctable(Entry Entry, PersonId Person);
+public sealed record Correctable(Entry Entry, PersonId Person, DateTime At);
 
 /// <summary>A correction that was made.</summary>
 public sealed record CorrectionBook(long Number, PersonId Person, Corrected Fact, bool Confirmed);
@@ -68,8 +80,9 @@ public sealed partial record CarState
     /// <summary>Jobs, running and ended.</summary>
     public ImmutableDictionary<JobId, JobBook> Jobs { get; init; } = ImmutableDictionary<JobId, JobBook>.Empty;
 
-    /// <summary>The car's condition as last declared, by aspect.</summary>
-    public ImmutableDictionary<string, string> Conditions { get; init; } = ImmutableDictionary<string, string>.Empty;
+    /// <summary>The car's condition as last declared, by place and aspect; the place is null for an aspect of the whole car.</summary>
+    public ImmutableDictionary<(string? Place, string Aspect), DeclaredCondition> Conditions { get; init; } =
+        ImmutableDictionary<(string? Place, string Aspect), DeclaredCondition>.Empty;
 
     /// <summary>Positions that any entry names; all others are as found.</summary>
     public ImmutableDictionary<JointPosition, PositionBook> Positions { get; init; } =
@@ -81,8 +94,11 @@ public sealed partial record CarState
     /// <summary>Results and settings undone, by name, with the entry that undid them, until they are recorded again.</summary>
     public ImmutableDictionary<string, long> Undone { get; init; } = ImmutableDictionary<string, long>.Empty;
 
+    /// <summary>Every release that was given, oldest first.</summary>
+    public ImmutableList<ReleaseBook> ReleaseHistory { get; init; } = [];
+
     /// <summary>Newest release of each kind.</summary>
-    public ImmutableDictionary<ReleaseKind, ReleaseBook> Releases { get; init; } =
+    public ImmutableDictionary<ReleaseKind, ReleaseBook> Releases { get; private init; } =
         ImmutableDictionary<ReleaseKind, ReleaseBook>.Empty;
 
     /// <summary>Issued summaries by version order.</summary>
@@ -97,6 +113,9 @@ public sealed partial record CarState
     /// <summary>Entries taken back by a correction: a pull that rests on one does not count.</summary>
     public ImmutableHashSet<long> TakenBack { get; init; } = [];
 
+    /// <summary>Joints on which a witness has looked, in any cycle.</summary>
+    public ImmutableHashSet<Joint> LookedAt { get; init; } = [];
+
     /// <summary>Corrections by number.</summary>
     public ImmutableDictionary<long, CorrectionBook> Corrections { get; init; } =
         ImmutableDictionary<long, CorrectionBook>.Empty;
@@ -108,16 +127,17 @@ public sealed partial record CarState
     public PositionBook Of(JointPosition position) =>
         Positions.TryGetValue(position, out var book) ? book : new PositionBook(position);
 
-    /// <summary>True when the car is declared to be so.</summary>
-    public bool Is(CarCondition condition) =>
-        Conditions.TryGetValue(condition.Aspect, out var value) && value == condition.Value;
-
     /// <summary>Jobs that run, oldest first.</summary>
     public IEnumerable<JobBook> RunningJobs => Jobs.Values.Where(job => job.IsRunning).OrderBy(job => job.Number);
 
-    /// <summary>True when a road release was given after this entry: the car may have been driven since.</summary>
-    public bool DrivenSince(long entry) =>
-        Releases.Where(release => release.Key != ReleaseKind.Move).Any(release => release.Value.Number > entry);
+    /// <summary>True when a release under which the car may have been driven was given after this entry.</summary>
+    public bool DrivenSince(long entry) => FirstDriveAfter(entry) is not null;
+
+    /// <summary>The first release after this entry under which the car may have been driven; null when there is none.</summary>
+    public ReleaseBook? FirstDriveAfter(long entry) => ReleaseHistory.Find(release => release.MayHaveDriven && release.Number > entry);
+
+    /// <summary>The odometer as it was last read; null when it never was.</summary>
+    public decimal? Odometer => ReleaseHistory.FindLast(release => release.Fact.OdometerKm is not null)?.Fact.OdometerKm;
 
     /// <summary>Pure and total over the known entries: the state after one more entry.</summary>
     public CarState Apply(Recorded recorded)
@@ -126,10 +146,7 @@ public sealed partial record CarState
         var next = recorded.Entry switch
         {
             JobStarted fact => this with { Jobs = Jobs.Add(fact.Job, new JobBook(fact.Job, recorded.Number, recorded.At, fact)) },
-            CarConditionDeclared fact => this with
-            {
-                Conditions = Conditions.SetItems(fact.Conditions.Select(c => KeyValuePair.Create(c.Aspect, c.Value))),
-            },
+            CarConditionDeclared fact => WithConditions(recorded, fact),
             StepConfirmed fact => Signed(recorded, fact),
             ResultRecorded fact => WithResult(recorded, fact),
             Opened fact => WithOpened(recorded, fact),
@@ -138,11 +155,14 @@ public sealed partial record CarState
             TorqueRecorded fact => WithTorque(recorded, fact),
             Settled fact => WithSettled(recorded, fact),
             Witnessed fact => WithWitness(recorded, fact),
+            Countersigned fact => WithCountersignature(recorded, fact),
             PositionHeld fact => WithHolds(fact.Positions, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.Held)),
             Decided fact => WithDecision(recorded, fact),
             Corrected fact => WithCorrection(recorded, fact),
             CorrectionConfirmed fact => WithConfirmation(recorded, fact),
             Released fact => WithRelease(recorded, fact),
+            ReleaseUpheld fact => WithUpheld(recorded, fact),
+            ReleaseWithdrawn fact => WithWithdrawal(recorded, fact),
             SummaryIssued fact => this with { Summaries = Superseded(recorded.Number).Add(new SummaryBook(recorded.Number, recorded.At, fact)) },
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a car's logbook.", nameof(recorded)),
         };
@@ -169,22 +189,23 @@ public sealed partial record CarState
     }
 
     private CarState Remember(Recorded recorded) =>
-        this with { Correctables = Correctables.Add(recorded.Number, new Correctable(recorded.Entry, recorded.Person)) };
+        this with { Correctables = Correctables.Add(recorded.Number, new Correctable(recorded.Entry, recorded.Person, recorded.At)) };
 
     private ImmutableList<SummaryBook> Superseded(long by) =>
         Summaries.IsEmpty || Summaries[^1].SupersededBy != 0
             ? Summaries
             : Summaries.SetItem(Summaries.Count - 1, Summaries[^1] with { SupersededBy = by });
 
-    private CarState EndReleases(long by)
+    // Opening, or a pull that is no re-torque, ends every release for good.
+    private CarState EndReleases(long by) => Change(release => release with { VoidBy = by }, by);
+
+    // Anything else by which a release could not be given now suspends it.
+    private CarState SuspendReleases(long by) => Change(release => release with { SuspendedBy = by }, by);
+
+    private CarState Change(Func<ReleaseBook, ReleaseBook> change, long by)
     {
-        var standing = Releases.Where(release => release.Value.VoidBy == 0).ToList();
-        return this with
-        {
-            Releases = standing.Count == 0
-                ? Releases
-                : Releases.SetItems(standing.Select(r => KeyValuePair.Create(r.Key, r.Value with { VoidBy = by }))),
-            Summaries = Superseded(by),
-        };
+        var next = this with { Summaries = Superseded(by) };
+        return Releases.Values.Where(release => release.VoidBy == 0).ToList()
+            .Aggregate(next, (state, release) => state.Replace(release.Number, change, by));
     }
 }

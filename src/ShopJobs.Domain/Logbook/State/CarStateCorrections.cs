@@ -23,9 +23,12 @@ public sealed partial record CarState
             TorqueRecorded => next.Recorrect(recorded, fact.Target, pull => pull with
             {
                 Voided = fact.Restated is null || pull.Voided,
+                WasPulled = fact.Restated is null ? fact.WasPulled : pull.WasPulled,
                 Unconfirmed = fact.Restated is { } value ? pull.Unconfirmed.Add(value) : pull.Unconfirmed,
                 CorrectionConfirmed = false,
+                LookedBefore = pull is { WitnessedBy: { } number, Witness: { } person } ? (number, person) : pull.LookedBefore,
                 WitnessedBy = null,
+                Witness = null,
                 AcceptedBy = null,
             }).HoldTurned(recorded, fact),
             Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
@@ -34,7 +37,18 @@ public sealed partial record CarState
             ResultRecorded result when Results[result.Name].Number == fact.Target => next.Undo(recorded.Number, [Parse(result.Name)]),
             _ => next,
         };
-        return next.EndReleases(recorded.Number);
+        return next.RunAgain(recorded.Number).SuspendReleases(recorded.Number);
+    }
+
+    // A job of which a sign-off fell by a correction, a look that fell, or a rejection runs again.
+    private CarState RunAgain(long by)
+    {
+        var again = Jobs.Values.Where(job => !job.IsRunning && job.SignOffs.Values.Any(sign =>
+            sign.Fact.RestsOn.Append(sign.Number).Any(number => Fallen.GetValueOrDefault(number) == by))).ToList();
+        return again.Count == 0 ? this : this with
+        {
+            Jobs = Jobs.SetItems(again.Select(job => KeyValuePair.Create(job.Id, job with { ClosedBy = 0 }))),
+        };
     }
 
     private CarState WithConfirmation(Recorded recorded, CorrectionConfirmed fact)
@@ -47,8 +61,38 @@ public sealed partial record CarState
                 CorrectionConfirmed = true,
                 Confirmed = pull.Restated,
                 Unconfirmed = [],
-            })
+
+                // Whoever had looked before, and confirms the figure now, has seen it.
+                WitnessedBy = pull is { Voided: false, LookedBefore: { } looked } && looked.Person == recorded.Person ? looked.Number : pull.WitnessedBy,
+                Witness = pull is { Voided: false, LookedBefore: { } seen } && seen.Person == recorded.Person ? seen.Person : pull.Witness,
+            }).LiftHolds(correction.Fact.Target, target)
             : next;
+    }
+
+    // A slip of typing that is confirmed and in order lifts the hold that only the wrong figure raised, and so does the
+    // confirmed void of a pull that was reported twice. Nothing else does.
+    private CarState LiftHolds(long number, TorqueRecorded fact)
+    {
+        if (Of(fact.Position).Pulls.Find(pull => pull.Number == number) is not { } pull)
+        {
+            return this;
+        }
+
+        var lifts = pull.Voided
+            ? pull.IsGone && fact.Problems.Contains(HoldReason.SecondPull)
+            : pull.Problems.Count == 0 || pull.IsShort;
+        var next = this;
+        foreach (var position in lifts ? new[] { fact.Position, fact.RidesOn ?? fact.Position }.Distinct() : [])
+        {
+            var book = next.Of(position);
+            next = next.Put(book with
+            {
+                Holds = book.Holds.RemoveAll(hold => hold.Number == number && hold.Decision is null),
+                Fitting = position == fact.Position && pull is { Voided: false, Problems.Count: 0 } ? Fitting.HandTight : book.Fitting,
+            });
+        }
+
+        return next;
     }
 
     // Voiding the record of an angle turns nothing back: whether the bolt was turned is for a second person to say.
@@ -93,15 +137,25 @@ public sealed partial record CarState
             next = next.Fell(recorded.Number, seen);
         }
 
+        if (before.WitnessedBy is null && after.WitnessedBy is { } again)
+        {
+            next = next with { Fallen = next.Fallen.Remove(again) };
+        }
+
         // A record restated to what would have held it holds it now, and so does one that was used as is as it stood before.
         var holds = recorded.Entry is Corrected && after.HoldReason is not null && !book.Holds.Exists(hold => hold.Number == number);
-        return next.Put(book with
+        var workers = recorded.Entry is Corrected ? book.Workers.Add(recorded.Person) : book.Workers;
+        next = next.Put(book with
         {
             Pulls = book.Pulls.SetItem(index, after),
+            Workers = workers,
             Holds = holds
-                ? book.Holds.Add(new Hold(number, recorded.At, before.Person, after.HoldReason!.Value) { Workers = book.Workers })
+                ? book.Holds.Add(new Hold(number, recorded.At, before.Person, after.HoldReason!.Value) { Workers = workers })
                 : book.Holds,
         });
+        return recorded.Entry is Corrected
+            ? next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person]).HoldRidden(after, recorded)
+            : next;
     }
 
     private CarState TakeBack(long by, long number) => (this with { TakenBack = TakenBack.Add(number) }).Fell(by, number);
@@ -113,7 +167,7 @@ public sealed partial record CarState
         {
             next = next.Put(book with
             {
-                Pulls = [.. book.Pulls.Select(pull => pull.WitnessedBy == number ? pull with { WitnessedBy = null } : pull)],
+                Pulls = [.. book.Pulls.Select(pull => pull.WitnessedBy == number ? pull with { WitnessedBy = null, Witness = null } : pull)],
             });
         }
 

@@ -16,13 +16,13 @@ public sealed partial record CarState
 
     private CarState WithWitness(Recorded recorded, Witnessed fact)
     {
-        var next = Remember(recorded);
+        var next = Remember(recorded) with { LookedAt = LookedAt.Add(fact.Joint) };
         foreach (var book in next.PositionsOf(fact.Records).ToList())
         {
             var seen = book with
             {
                 Pulls = [.. book.Pulls.Select(pull => fact.Records.Contains(pull.Number)
-                    ? pull with { WitnessedBy = fact.Accepted ? recorded.Number : null }
+                    ? pull with { WitnessedBy = fact.Accepted ? recorded.Number : null, Witness = fact.Accepted ? recorded.Person : null }
                     : pull)],
             };
             next = next.Put(fact.Accepted
@@ -33,7 +33,24 @@ public sealed partial record CarState
                 });
         }
 
-        return fact.Accepted ? next : next.EndReleases(recorded.Number);
+        return fact.Accepted ? next : next.SuspendReleases(recorded.Number);
+    }
+
+    // Who stood by answers for the pulls, and is a worker on them like whoever made them.
+    private CarState WithCountersignature(Recorded recorded, Countersigned fact)
+    {
+        var next = Remember(recorded);
+        foreach (var book in next.PositionsOf(fact.Records).ToList())
+        {
+            next = next.Put(book with
+            {
+                Pulls = [.. book.Pulls.Select(pull => fact.Records.Contains(pull.Number) ? pull with { CountersignedBy = recorded.Number } : pull)],
+                Fitting = Fitting.HandTight,
+                Workers = book.Workers.Add(recorded.Person),
+            }).WitnessesWhoWorked(recorded.Number, [book.Position], [recorded.Person]);
+        }
+
+        return next with { TakenBack = next.TakenBack.Except(fact.Records) };
     }
 
     private CarState WithDecision(Recorded recorded, Decided fact)
@@ -80,11 +97,31 @@ public sealed partial record CarState
     private CarState WithRelease(Recorded recorded, Released fact)
     {
         var jobs = Jobs.SetItems(fact.Closes.Select(id => KeyValuePair.Create(id, Jobs[id] with { ClosedBy = recorded.Number })));
+        var given = new ReleaseBook(recorded.Number, recorded.At, recorded.Person, fact);
         return this with
         {
             Jobs = jobs,
-            Releases = Releases.SetItem(fact.Kind, new ReleaseBook(recorded.Number, recorded.At, recorded.Person, fact)),
+            Releases = Releases.SetItem(fact.Kind, given),
+            ReleaseHistory = ReleaseHistory.Add(given),
             Summaries = Superseded(recorded.Number),
+        };
+    }
+
+    private CarState WithUpheld(Recorded recorded, ReleaseUpheld fact) =>
+        Replace(fact.Release, release => release with { SuspendedBy = 0, StandsSince = recorded.At }, recorded.Number);
+
+    private CarState WithWithdrawal(Recorded recorded, ReleaseWithdrawn fact) =>
+        Replace(fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, Withdrawn = fact }, recorded.Number);
+
+    private CarState Replace(long number, Func<ReleaseBook, ReleaseBook> change, long by)
+    {
+        var index = ReleaseHistory.FindIndex(release => release.Number == number);
+        var changed = change(ReleaseHistory[index]);
+        return this with
+        {
+            ReleaseHistory = ReleaseHistory.SetItem(index, changed),
+            Releases = Releases[changed.Fact.Kind].Number == number ? Releases.SetItem(changed.Fact.Kind, changed) : Releases,
+            Summaries = Superseded(by),
         };
     }
 

@@ -20,7 +20,18 @@ public sealed partial record CarState
         });
         next = next with { Fallen = fallen.ToImmutable() };
         next = next.Undo(recorded.Number, fact.Undid);
-        return next.EndReleases(recorded.Number);
+        next = fact.Late is { Count: > 0 } late
+            ? next.WithHolds(late, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.CellMoved))
+            : next;
+        return fact.Positions.Count + fact.AlsoOpened.Count > 0 ? next.EndReleases(recorded.Number) : next;
+    }
+
+    private CarState WithConditions(Recorded recorded, CarConditionDeclared fact)
+    {
+        var said = from condition in fact.Conditions
+                   from place in fact.Places is { Count: > 0 } places ? places : [null!]
+                   select new DeclaredCondition(condition.Aspect, condition.Value, place, recorded.Number, recorded.At, recorded.Person);
+        return this with { Conditions = Conditions.SetItems(said.Select(one => KeyValuePair.Create((one.Place, one.Aspect), one))) };
     }
 
     private static IEnumerable<long> RecordsOf(PositionBook book)
@@ -35,10 +46,14 @@ public sealed partial record CarState
         yield return book.SettledBy;
     }
 
-    private static PositionBook OpenOne(Recorded recorded, PositionBook book, JobId? job) => book with
+    // Opening what is open and bare starts no new cycle.
+    private static PositionBook OpenOne(Recorded recorded, PositionBook book, JobId? job) => book.IsBare
+        ? book with { InForce = job ?? book.InForce, Holds = book.Holds.RemoveAll(hold => hold.Decision is not null) }
+        : book with
     {
         Cycle = book.Cycle + 1,
         Fitting = Fitting.Open,
+        TouchedBefore = Math.Max(book.OpenedBy, book.On),
         OpenedBy = recorded.Number,
         Since = recorded.At,
         HandTightBy = 0,
@@ -77,25 +92,30 @@ public sealed partial record CarState
             Results = next.Results.SetItem(fact.Name, new ResultBook(recorded.Number, recorded.At, recorded.Person, fact)),
             Undone = next.Undone.Remove(fact.Name),
         };
-        return fact.Undid.Count == 0 ? next : next.Undo(recorded.Number, fact.Undid).EndReleases(recorded.Number);
+        return fact.Undid.Count == 0 ? next : next.Undo(recorded.Number, fact.Undid).SuspendReleases(recorded.Number);
     }
 
-    private CarState WithFitted(Recorded recorded, FittedNew fact) => Begin(fact.Job).Put(fact.Positions, book => book with
-    {
-        Fitting = Fitting.NewHardware,
-        HandTightBy = 0,
-        On = recorded.Number,
-        FittedNewBy = recorded.Number,
-        InForce = fact.Job,
-        Workers = book.Workers.Add(recorded.Person),
-    });
+    private CarState WithFitted(Recorded recorded, FittedNew fact) => Begin(fact.Job).Put(fact.Positions, book =>
+        fact.Problems is { Count: > 0 }
+            ? book with { Workers = book.Workers.Add(recorded.Person) }
+            : book with
+            {
+                Fitting = Fitting.NewHardware,
+                HandTightBy = 0,
+                On = recorded.Number,
+                FittedNewBy = recorded.Number,
+                InForce = fact.Job,
+                Workers = book.Workers.Add(recorded.Person),
+            }).WitnessesWhoWorked(recorded.Number, fact.Positions, [recorded.Person]);
 
     private CarState WithHandTight(Recorded recorded, HandTightened fact)
     {
         var next = Begin(fact.Job).Remember(recorded).Put(fact.Positions, book =>
         {
             var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers);
-            return fact.Problems.Count > 0
+            return fact.Problems.Contains(HoldReason.CellMoved)
+                ? book with { Workers = workers }
+                : fact.Problems.Count > 0
                 ? book with { Workers = workers, On = recorded.Number }
                 : book with
                 {
@@ -108,6 +128,8 @@ public sealed partial record CarState
                 };
         });
 
+        next = next.WitnessesWhoWorked(recorded.Number, fact.Positions, [recorded.Person, .. fact.Helpers]);
+
         // Run down on a position that nobody opened: it is neither as found nor at torque, whatever the book said before.
         return fact.Problems.Contains(HoldReason.NotOpened)
             ? next.WithHolds(fact.Positions, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.NotOpened))
@@ -119,32 +141,68 @@ public sealed partial record CarState
         var next = Begin(fact.Job).Remember(recorded);
         var book = next.Of(fact.Position);
         var pull = new Pull(recorded.Number, recorded.At, recorded.Person, fact);
-        var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers);
+        var workers = book.Workers.Add(recorded.Person).Union(fact.Helpers.Concat(next.WorkersOf(fact.DrivenBy ?? [])));
         next = next.Put(book with
         {
             Fitting = fact.Problems.Count == 0 ? Fitting.HandTight : book.Fitting,
             On = recorded.Number,
             InForce = book.InForce ?? fact.Job,
-            Pulls = book.Pulls.Add(pull),
+            // A decision to use a pull as it is ends with the next pull.
+            Pulls = (book.Pulls.Exists(earlier => earlier.AcceptedBy is not null)
+                ? [.. book.Pulls.Select(earlier => earlier with { AcceptedBy = null })]
+                : book.Pulls).Add(pull),
             Holds = pull.HoldReason is { } reason
                 ? book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, reason) { Workers = workers })
                 : book.Holds,
             Workers = workers,
         });
-        return pull.HoldReason is null ? next : next.EndReleases(recorded.Number);
+        next = next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person, .. fact.Helpers]);
+        return next.HoldRidden(pull, recorded).EndReleases(recorded.Number);
+    }
+
+    // Over the permitted maximum holds what the position rides on too: the stud was stretched as far as the nut.
+    private CarState HoldRidden(Pull pull, Recorded recorded) =>
+        pull.Fact.RidesOn is { } ridden && pull.HoldReason is not null && pull.Problems.Any(HoldReasons.ReachesWhatItRidesOn)
+            && !Of(ridden).Holds.Exists(hold => hold.Number == pull.Number)
+            ? WithHolds([ridden], new Hold(pull.Number, recorded.At, pull.Person, HoldReason.OverRange))
+            : this;
+
+    private IEnumerable<PersonId> WorkersOf(IEnumerable<long> pulls) =>
+        pulls.Select(number => Correctables.TryGetValue(number, out var pull) ? pull : null).OfType<Correctable>()
+            .SelectMany(pull => ((TorqueRecorded)pull.Entry).Helpers.Append(pull.Person));
+
+    // Nobody is witness of a joint that he works on, before or after he looked: his look falls.
+    private CarState WitnessesWhoWorked(long by, IReadOnlyList<JointPosition> positions, IReadOnlyList<PersonId> workers)
+    {
+        var next = this;
+        foreach (var joint in positions.Select(position => position.Joint).Distinct().Where(LookedAt.Contains))
+        {
+            foreach (var book in next.Positions.Values.Where(book => book.Position.Joint == joint && book.Pulls.Exists(Looked)).ToList())
+            {
+                next = next.Put(book with { Pulls = [.. book.Pulls.Select(pull => Looked(pull) ? pull with { WitnessedBy = null, Witness = null } : pull)] })
+                    .Fell(by, book.Pulls.Where(Looked).Select(pull => pull.WitnessedBy!.Value)).RunAgain(by).SuspendReleases(by);
+            }
+        }
+
+        return next;
+
+        bool Looked(Pull pull) => pull.Witness is { } witness && workers.Contains(witness);
     }
 
     private CarState WithSettled(Recorded recorded, Settled fact)
     {
         var next = Remember(recorded).Put(fact.Positions, book => fact.Problems.Count == 0
-            ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact), Workers = book.Workers.Add(recorded.Person) }
+            ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact) }
+            : fact.Problems is [HoldReason.ReTorqueEarly] ? book
             : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, fact.Problems[0]) { Workers = book.Workers }) });
-        return fact.Problems.Count == 0 ? next with { Summaries = next.Superseded(recorded.Number) } : next.EndReleases(recorded.Number);
+        return fact.Problems is [] or [HoldReason.ReTorqueEarly]
+            ? next with { Summaries = next.Superseded(recorded.Number) }
+            : next.SuspendReleases(recorded.Number);
     }
 
     private CarState WithHolds(IReadOnlyList<JointPosition> positions, Hold hold) => Put(positions, book => book with
     {
         Holds = book.Holds.Add(hold with { Workers = book.Workers }),
         Workers = book.Workers.Add(hold.By),
-    }).EndReleases(hold.Number);
+    }).WitnessesWhoWorked(hold.Number, positions, [hold.By]).SuspendReleases(hold.Number);
 }

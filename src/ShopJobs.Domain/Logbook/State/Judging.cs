@@ -55,7 +55,8 @@ public static class Judging
             return false;
         }
 
-        return pull.AcceptedBy is not null || pull.Problems.Count == 0;
+        return pull.AcceptedBy is not null || pull.Problems.Count == 0
+            || (pull.CountersignedBy is not null && pull.Problems is [HoldReason.NoRight]);
     }
 
     /// <summary>What is wrong with a pull, corrections included: a value restated by one person may only make it worse.</summary>
@@ -88,39 +89,55 @@ public static class Judging
         return fact.Kind == TorqueKind.AngleTurned || fact.Spec.Turn is not null;
     }
 
-    /// <summary>True when every visit of the stage has a newest record that passes, or a higher stage was used as is.</summary>
+    /// <summary>True when every visit of the stage has a newest record that passes. <em>Use as is</em> stands in for no stage.</summary>
     public static bool IsDone(this CarState state, PositionBook book, int stage)
     {
         var newest = book.Newest(stage).ToList();
-        return (newest.Count > 0 && newest.Count >= newest[0].Fact.Spec.Visits && newest.TrueForAll(state.Passes))
-            || book.Cells.Any(pull => pull.Fact.Stage > stage && pull.AcceptedBy is not null && state.Passes(pull));
+        return newest.Count > 0 && newest.Count >= newest[0].Fact.Spec.Visits && newest.TrueForAll(state.Passes);
     }
 
-    /// <summary>True when the final stage is done.</summary>
+    /// <summary>True when every stage is done, the final one too.</summary>
     public static bool IsAtTorque(this CarState state, PositionBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return book.Last is { } last && state.IsDone(book, last.Fact.Spec.Stages);
+        return book.Last is { } last && Enumerable.Range(1, last.Fact.Spec.Stages).All(stage => state.IsDone(book, stage));
     }
 
-    /// <summary>True when the stage needs no witness, was witnessed, or was decided <em>use as is</em>.</summary>
+    /// <summary>True when the stage needs no witness, or was witnessed. <em>Use as is</em> stands in for no witness.</summary>
     /// <param name="asked">True when the step that asks wants a witness, whatever the pull's own specification says.</param>
     public static bool IsWitnessed(this PositionBook book, int stage, bool asked = false) =>
-        book.Newest(stage).All(pull => (!asked && !pull.Fact.Spec.AsksWitness) || pull.WitnessedBy is not null || pull.AcceptedBy is not null);
+        book.Newest(stage).All(pull => (!asked && !pull.Fact.Spec.AsksWitness) || pull.WitnessedBy is not null);
 
     /// <summary>Doubts of tools that stand on this position and are not decided.</summary>
-    public static IEnumerable<(ToolDoubt Doubt, Pull? Pull)> DoubtsOn(PositionBook book, Func<ToolId, ToolState> tool)
+    /// <remarks>A stud takes the doubts of the two nuts that drove it, also when those are long off the car.</remarks>
+    public static IEnumerable<ToolDoubt> DoubtsOn(this CarState state, PositionBook book, Func<ToolId, ToolState> tool)
     {
+        ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(tool);
-        var pulls = book.Pulls.Where(pull => !pull.IsGone)
-            .SelectMany(pull => tool(pull.Fact.Tool).DoubtsOn(pull.Fact.On, pull.At)
-                .Select(doubt => (new ToolDoubt(pull.Fact.Tool, doubt.Number), (Pull?)pull)));
-        var settled = book.Settled is { } record
-            ? tool(record.Fact.Tool).DoubtsOn(record.Fact.On, record.At)
-                .Select(doubt => (new ToolDoubt(record.Fact.Tool, doubt.Number), (Pull?)null))
-            : [];
-        return pulls.Concat(settled).Where(found => !book.DoubtsDecided.Contains(found.Item1));
+        return state.ToolUsesOn(book).SelectMany(use => tool(use.Tool).DoubtsOn(use).Select(doubt => new ToolDoubt(use.Tool, doubt.Number)))
+            .Distinct().Where(doubt => !book.DoubtsDecided.Contains(doubt));
+    }
+
+    /// <summary>Every use of a tool that a position stands on: its pulls, those of the nuts that drove it, its re-torque.</summary>
+    public static IEnumerable<ToolUse> ToolUsesOn(this CarState state, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(book);
+        foreach (var pull in book.Pulls.Where(pull => !pull.IsGone))
+        {
+            yield return ToolUse.Of(pull.Fact, pull.At);
+            foreach (var number in pull.Fact.DrivenBy ?? [])
+            {
+                var driver = state.Correctables[number];
+                yield return ToolUse.Of((TorqueRecorded)driver.Entry, driver.At);
+            }
+        }
+
+        if (book.Settled is { } settled)
+        {
+            yield return new ToolUse(settled.Fact.Tool, settled.Fact.On, settled.At, settled.Fact.ToolEntry);
+        }
     }
 
     /// <summary>Re-torque after the drive is asked, the car may have been driven, and it was not done.</summary>
@@ -153,7 +170,7 @@ public static class Judging
             return PositionState.Held;
         }
 
-        if (DoubtsOn(book, tool).Any())
+        if (state.DoubtsOn(book, tool).Any())
         {
             return PositionState.Doubted;
         }

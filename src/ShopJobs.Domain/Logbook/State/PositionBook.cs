@@ -38,14 +38,26 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>Number of the witness's entry.</summary>
     public long? WitnessedBy { get; init; }
 
+    /// <summary>Who looked; null while nobody has.</summary>
+    public PersonId? Witness { get; init; }
+
+    /// <summary>The look that fell when the value was restated: it stands again when the same person confirms the figure.</summary>
+    public (long Number, PersonId Person)? LookedBefore { get; init; }
+
+    /// <summary>Somebody with the right answers for it: number of the entry. Null while nobody does.</summary>
+    public long? CountersignedBy { get; init; }
+
+    /// <summary>For a voided pull: whether the fastener was pulled all the same. Null where that was not asked.</summary>
+    public bool? WasPulled { get; init; }
+
     /// <summary>True at the final stage of its group.</summary>
     public bool IsFinal => Fact.Stage == Fact.Spec.Stages;
 
     /// <summary>The fastener was turned by an angle, or may have been: a second turn would stretch it further.</summary>
     public bool IsTurn => Fact.IsTurn();
 
-    /// <summary>A confirmed void: as if it had never been written.</summary>
-    public bool IsGone => Voided && CorrectionConfirmed;
+    /// <summary>A void that a second person confirmed, of a pull that was never made: as if it had never been written.</summary>
+    public bool IsGone => Voided && CorrectionConfirmed && WasPulled != true;
 
     /// <summary>The torque that counts now; null where an angle was turned.</summary>
     public EnteredTorque? Value => Restated ?? Fact.Value;
@@ -61,8 +73,11 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>What is wrong with it now, corrections included. A void is apart from this.</summary>
     public IReadOnlyList<HoldReason> Problems => Judging.ProblemsOf(this);
 
-    /// <summary>Why it holds its position; null when nothing is wrong, or it was only short, or it was used as is.</summary>
-    public HoldReason? HoldReason => AcceptedBy is null && Problems is [var first, ..] && !IsShort ? first : null;
+    /// <summary>Why it holds its position; null when nothing is wrong, or it was used as is, or what is wrong has a way out without a decision.</summary>
+    public HoldReason? HoldReason => AcceptedBy is null && Problems is [var first, ..] && !IsShort && !AwaitsCountersign ? first : null;
+
+    /// <summary>Made by somebody without the right, and nothing else is wrong: whoever stood by countersigns it.</summary>
+    public bool AwaitsCountersign => AcceptedBy is null && Problems is [Logbook.HoldReason.NoRight];
 
     /// <summary>Short of the range, and nothing else wrong: the procedure says what to do, nobody need decide.</summary>
     public bool IsShort => AcceptedBy is null && Problems is [Logbook.HoldReason.UnderRange];
@@ -92,6 +107,9 @@ public sealed record PositionBook(JointPosition Position)
 
     /// <summary>Entry that last opened it; 0 when never.</summary>
     public long OpenedBy { get; init; }
+
+    /// <summary>Newest entry of the cycle that the last opening ended; 0 where nobody here had touched it before.</summary>
+    public long TouchedBefore { get; init; }
 
     /// <summary>When it was last opened or run down by hand.</summary>
     public DateTime Since { get; init; }
@@ -143,8 +161,11 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>True while the record of an angle on it is void and no second person has said that it was never turned.</summary>
     public bool HasVoidedTurn => Pulls.Exists(pull => pull is { IsTurn: true, Voided: true, IsGone: false });
 
-    /// <summary>True while a short pull asks to back off before anything else.</summary>
-    public bool BackOffFirst => AnyShort && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue);
+    /// <summary>True while a short pull, or the record of one that may have been made, asks to back off before anything else.</summary>
+    public bool BackOffFirst => MayHaveBeenPulled || (AnyShort && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue));
+
+    /// <summary>True while a torque record is void and no second person has said that it was never pulled.</summary>
+    public bool MayHaveBeenPulled => Pulls.Exists(pull => pull is { IsTurn: false, Voided: true, IsGone: false });
 
     /// <summary>Entry of a short pull that asks for new hardware; null when none.</summary>
     public long? ReplaceFor => AnyShort
@@ -153,6 +174,9 @@ public sealed record PositionBook(JointPosition Position)
 
     /// <summary>True when it was re-torqued after its newest pull.</summary>
     public bool IsSettled => Last is { } last && SettledBy > last.Number;
+
+    /// <summary>Open, with nothing on it.</summary>
+    public bool IsBare => this is { Fitting: Fitting.Open, On: 0 };
 
     /// <summary>True when nobody here ever touched it.</summary>
     public bool IsAsFound => Fitting == Fitting.AsFound && Last is null;

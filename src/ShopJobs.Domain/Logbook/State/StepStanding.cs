@@ -48,7 +48,8 @@ public static class StepStandings
 
             // Where a step before it fell, this one is only to be confirmed again.
             if (state.Fallen.ContainsKey(sign.Number)
-                || sign.Fact.RestsOn.Any(number => state.Fallen.GetValueOrDefault(number) > sign.Number && !IsSignOff(number)))
+                || sign.Fact.RestsOn.Any(number => HasFallen(number, sign.Number) && !IsSignOff(number))
+                || JointsOf(placed, instance).Any(position => WasOpenedAgain(state.Of(position), sign.Number)))
             {
                 return StepStanding.Void;
             }
@@ -60,8 +61,42 @@ public static class StepStandings
                 : StepStanding.ToReconfirm;
         }
 
+        // What an opening takes away after the job's end leaves its sign-offs standing; a correction has the job run again.
+        bool HasFallen(long number, long signed) => state.Fallen.GetValueOrDefault(number) is var by && by > signed && IsOfTheJob(by);
+
+        // The first opening of a joint in a job is what the job is there for; one that ends a cycle somebody had begun is not.
+        bool WasOpenedAgain(PositionBook book, long signed) =>
+            book.OpenedBy > signed && book.TouchedBefore > job.Number && IsOfTheJob(book.OpenedBy);
+
+        bool IsOfTheJob(long number) => job.IsRunning || number < job.ClosedBy;
+
         bool IsSignOff(long number) => state.Correctables.TryGetValue(number, out var target) && target.Entry is StepConfirmed;
     }
+
+    /// <summary>
+    /// The lasting positions whose cycle a sign-off rests on: of every joint its step works or waits for, and of every joint that its
+    /// job works later at its place. A joint that the step only opens, and another job closes, is not among them.
+    /// </summary>
+    public static IEnumerable<JointPosition> JointsOf(this PlacedProcedure placed, StepInstance step)
+    {
+        ArgumentNullException.ThrowIfNull(placed);
+        ArgumentNullException.ThrowIfNull(step);
+        var waited = step.Step.WaitsFor.SelectMany(wait => wait switch
+        {
+            WaitsFor.ForGroup(var group, _) => placed.GroupsFor(group, step.Place),
+            WaitsFor.ForCure(var group, _) => placed.GroupsFor(group, step.Place),
+            _ => [],
+        });
+        var later = placed.Steps.Where(other => other.Id != step.Id && AreTogether(other.Place, step.Place) && placed.AllBefore(other).Contains(step));
+        return later.Prepend(step).SelectMany(other => other.Work.Select(work => work.Instance))
+            .Where(instance => AreTogether(instance.Place, step.Place))
+            .Concat(waited)
+            .Where(instance => !instance.Group.Temporary)
+            .Distinct()
+            .SelectMany(instance => instance.Positions);
+    }
+
+    private static bool AreTogether(string? one, string? other) => one is null || other is null || one == other;
 
     /// <summary>Every step instance that this one waits for, directly or through others.</summary>
     public static IReadOnlyList<StepInstance> AllBefore(this PlacedProcedure placed, StepInstance step)

@@ -8,12 +8,45 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="Number">Entry in the tool's logbook that raised it.</param>
 /// <param name="From">Date of the last good as-left calibration before it; null from first use.</param>
 /// <param name="Until">Instant of the entry.</param>
-public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until);
+/// <param name="FromEntry">Entry of that calibration; 0 from first use.</param>
+/// <param name="ByReadings">Raised by readings as found, not by somebody's word.</param>
+/// <param name="LiftedBy">Entry that lifted it; 0 while it stands.</param>
+public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until, long FromEntry, bool ByReadings, long LiftedBy = 0)
+{
+    /// <summary>
+    /// True when work done with the tool falls under it: recorded before it, and since the calibration. The tool's own entry numbers
+    /// say which came first; older records, without one, are told apart by the instant.
+    /// </summary>
+    public bool Covers(ToolUse use)
+    {
+        ArgumentNullException.ThrowIfNull(use);
+        return (use.ToolEntry is { } entry ? entry < Number : use.At <= Until)
+            && (From is null || use.On >= From || use.ToolEntry >= FromEntry);
+    }
+}
+
+/// <summary>One use of a tool, as a record tells it.</summary>
+/// <param name="On">The shop's date.</param>
+/// <param name="At">Instant of the record.</param>
+/// <param name="ToolEntry">Newest entry of the tool's logbook then; null in older records.</param>
+public sealed record ToolUse(ToolId Tool, DateOnly On, DateTime At, long? ToolEntry)
+{
+    /// <summary>The use that a pull records.</summary>
+    public static ToolUse Of(TorqueRecorded pull, DateTime at)
+    {
+        ArgumentNullException.ThrowIfNull(pull);
+        return new(pull.Tool, pull.On, at, pull.ToolEntry);
+    }
+}
 
 /// <summary>A calibration as it was entered.</summary>
 /// <param name="Left">Good or not, by its readings as left; null without any.</param>
 /// <param name="Found">Good or not, by its readings as found; null without any.</param>
-public sealed record CalibrationBook(long Number, DateTime At, PersonId Person, Calibration Fact, bool? Left, bool? Found);
+public sealed record CalibrationBook(long Number, DateTime At, PersonId Person, Calibration Fact, bool? Left, bool? Found)
+{
+    /// <summary>True when nobody adjusted the tool: no readings as left, or the same as those as found.</summary>
+    public bool LeftAsFound => Fact.AsLeft.Count == 0 || Fact.AsLeft.SequenceEqual(Fact.AsFound);
+}
 
 /// <summary>Everything the entries of one tool say.</summary>
 public sealed record ToolState
@@ -37,18 +70,35 @@ public sealed record ToolState
     /// <summary>The last calibration whose as-left readings were good.</summary>
     public Calibration? LastGood { get; init; }
 
+    /// <summary>Entry of that calibration; 0 without one.</summary>
+    public long LastGoodBy { get; init; }
+
     /// <summary>Entry that took it out of use; 0 while it may be used.</summary>
     public long OutOfUseBy { get; init; }
 
     /// <summary>Doubts that stand.</summary>
     public ImmutableList<DoubtRaised> Doubts { get; init; } = [];
 
+    /// <summary>Doubts that were lifted.</summary>
+    public ImmutableList<DoubtRaised> Lifted { get; init; } = [];
+
     /// <summary>May be used on this day: good calibration not past its due day, and not out of use.</summary>
     public bool IsCalibratedOn(DateOnly day) => LastGood is { } good && day >= good.Date && day <= good.Due;
 
-    /// <summary>The doubts that cover work done on this day and recorded at this instant.</summary>
-    public IEnumerable<DoubtRaised> DoubtsOn(DateOnly day, DateTime at) =>
-        Doubts.Where(doubt => at <= doubt.Until && (doubt.From is null || day >= doubt.From));
+    /// <summary>The doubts that cover work done with it.</summary>
+    public IEnumerable<DoubtRaised> DoubtsOn(ToolUse use) => Doubts.Where(doubt => doubt.Covers(use));
+
+    /// <summary>
+    /// True when readings as found, taken since the doubt and before anybody adjusted the tool, were good. Only these say what it was
+    /// like when it did the work.
+    /// </summary>
+    public bool WasFoundGoodSince(DoubtRaised doubt)
+    {
+        ArgumentNullException.ThrowIfNull(doubt);
+        var since = Calibrations.Where(calibration => calibration.Number >= doubt.Number).ToList();
+        var good = since.FindIndex(calibration => calibration.Found == true);
+        return good >= 0 && since.Take(good).All(calibration => calibration.LeftAsFound);
+    }
 
     /// <summary>Pure and total over the known entries: the state after one more entry.</summary>
     public ToolState Apply(Recorded recorded)
@@ -64,8 +114,13 @@ public sealed record ToolState
             },
             Calibrated fact => WithCalibration(recorded, fact),
             Quarantined => this with { OutOfUseBy = recorded.Number },
-            Doubted => WithDoubt(recorded) with { OutOfUseBy = recorded.Number },
-            Cleared fact => this with { OutOfUseBy = 0, Doubts = Doubts.RemoveAll(doubt => fact.Doubts.Contains(doubt.Number)) },
+            Doubted => WithDoubt(recorded, byReadings: false) with { OutOfUseBy = recorded.Number },
+            Cleared fact => this with
+            {
+                OutOfUseBy = 0,
+                Lifted = Lifted.AddRange(Doubts.Where(doubt => fact.Doubts.Contains(doubt.Number)).Select(doubt => doubt with { LiftedBy = recorded.Number })),
+                Doubts = Doubts.RemoveAll(doubt => fact.Doubts.Contains(doubt.Number)),
+            },
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a tool's logbook.", nameof(recorded)),
         };
         return next with { Number = recorded.Number };
@@ -77,13 +132,13 @@ public sealed record ToolState
         var calibration = new Calibration(fact.Date, fact.Due, fact.Certificate, fact.AsFound, fact.AsLeft);
         bool? found = fact.AsFound.Count > 0 ? IsGood(tool, fact.AsFound) : null;
         bool? left = fact.AsLeft.Count > 0 ? IsGood(tool, fact.AsLeft) : null;
-        var next = found == false ? WithDoubt(recorded) : this;
+        var next = found == false ? WithDoubt(recorded, byReadings: true) : this;
         next = next with
         {
             Calibrations = Calibrations.Add(new CalibrationBook(recorded.Number, recorded.At, recorded.Person, calibration, left, found)),
         };
         return left == true
-            ? next with { LastGood = calibration, Tool = tool with { Calibration = calibration }, OutOfUseBy = 0 }
+            ? next with { LastGood = calibration, LastGoodBy = recorded.Number, Tool = tool with { Calibration = calibration }, OutOfUseBy = 0 }
             : next with { OutOfUseBy = recorded.Number };
     }
 
@@ -91,6 +146,6 @@ public sealed record ToolState
         Math.Abs(point.DeviationPercent) <= (tool.ClassDeviationPercent
             ?? ToolDeviation.ClassLimitPercent(new EnteredTorque(point.SetOrShown, tool.Unit))));
 
-    private ToolState WithDoubt(Recorded recorded) =>
-        this with { Doubts = Doubts.Add(new DoubtRaised(recorded.Number, LastGood?.Date, recorded.At)) };
+    private ToolState WithDoubt(Recorded recorded, bool byReadings) =>
+        this with { Doubts = Doubts.Add(new DoubtRaised(recorded.Number, LastGood?.Date, recorded.At, LastGoodBy, byReadings)) };
 }

@@ -1,0 +1,63 @@
+using System.Text.Json.Serialization;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What a signature covers: the entries that were shown, and the doubts of tools.</summary>
+/// <param name="Entries">Numbers in the car's logbook, lowest first.</param>
+/// <param name="Doubts">Doubts that stand on the position.</param>
+public sealed record Covering(IReadOnlyList<long> Entries, IReadOnlyList<ToolDoubt> Doubts)
+{
+    /// <summary>Nothing was shown, or nothing that can change.</summary>
+    public static readonly Covering Nothing = new([], []);
+
+    /// <summary>These entries alone.</summary>
+    public static Covering Of(params IEnumerable<long> entries) => new([.. entries.Where(number => number > 0).Distinct().Order()], []);
+
+    public bool Equals(Covering? other) =>
+        other is not null && Entries.SequenceEqual(other.Entries) && Doubts.SequenceEqual(other.Doubts);
+
+    public override int GetHashCode() => HashCode.Combine(Entries.Count, Doubts.Count, Entries.Count > 0 ? Entries[^1] : 0);
+}
+
+/// <summary>Finds what a signed command covers now. The screen asks it when it draws, the decision asks it again.</summary>
+public static class Coverings
+{
+    /// <summary>What the command covers on the car as it is.</summary>
+    public static Covering Of(CarState state, Circumstances now, SignedCommand command)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(now);
+        return command switch
+        {
+            ConfirmStep { NotApplicable: false } confirm when StepOf(state, now, confirm) is var (job, placed, step) =>
+                Covering.Of(SignOffs.RestsOn(state, job, placed, step)),
+            Witness witness => Covering.Of(Witnessing.Awaiting(state, now, witness).Select(pull => pull.Number)),
+            DecideHold decide => new Covering(
+                [.. Deciding.About(state, now, decide.Position)],
+                [.. state.DoubtsOn(state.Of(decide.Position), now.Tool).OrderBy(doubt => doubt.Tool.Value).ThenBy(doubt => doubt.Number)]),
+            Restate restate => Covering.Of(CorrectionsOf(state, restate.Target).Append(restate.Target)),
+            ConfirmCorrection { Correction: var number } when state.Corrections.TryGetValue(number, out var correction) =>
+                Covering.Of(CorrectionsOf(state, correction.Fact.Target)),
+            RecordSettled settled => Covering.Of(settled.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
+            Release or UpholdRelease or WithdrawRelease => Covering.Of(state.Number),
+            Countersign countersign => Covering.Of(countersign.Records),
+            _ => Covering.Nothing,
+        };
+    }
+
+    /// <summary>The command with what it covers now: for whoever draws what is to be signed.</summary>
+    public static T AsShown<T>(this CarState state, Circumstances now, T command)
+        where T : SignedCommand
+    {
+        ArgumentNullException.ThrowIfNull(command);
+        return command with { Covers = Of(state, now, command) };
+    }
+
+    private static IEnumerable<long> CorrectionsOf(CarState state, long target) =>
+        state.Corrections.Values.Where(correction => correction.Fact.Target == target).Select(correction => correction.Number);
+
+    private static (JobBook Job, Procedures.PlacedProcedure Placed, Procedures.StepInstance Step)? StepOf(CarState state, Circumstances now, ConfirmStep confirm) =>
+        state.Jobs.TryGetValue(confirm.Job, out var job) && now.Placed(job) is var placed && placed.Step(confirm.Step) is { } step
+            ? (job, placed, step)
+            : null;
+}
