@@ -44,6 +44,13 @@ public sealed record ReTorque(bool Forbidden, int? AfterKm, int? BeforeKm, int? 
 {
     /// <summary>True when the joint must be re-torqued after the first drive.</summary>
     public bool IsAsked => !Forbidden && AfterKm is not null;
+
+    /// <summary>Degrees that a fastener may move at its re-torque and still have settled; further and it was loose (common practice, no source).</summary>
+    public const decimal LargestMove = 30;
+
+    /// <summary>Distance after the first drive at which it is overdue.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public int? LatestKm => BeforeKm ?? AfterKm;
 }
 
 /// <summary>Two nuts jammed together drive a stud.</summary>
@@ -96,6 +103,9 @@ public sealed record JointGroup(
 
     /// <summary>What the run-down torque may be, both ends inside; a loaded document has it wherever the run-down torque is added.</summary>
     public TorqueRange? RunDownPermitted { get; init; }
+
+    /// <summary>How long after hand-tight the final stage has to be done, such as before a locker sets; null where nothing is stated.</summary>
+    public TimeSpan? Within { get; init; }
 
     /// <summary>The part that limits the torque where it is not the bolt, such as "the wheel bearing"; null where nothing is stated.</summary>
     public string? LimitedBy { get; init; }

@@ -60,8 +60,8 @@ public static class SummaryStandings
 
     private static IEnumerable<(DateTime At, string? Words)> Doubts(CarState state, SummaryBook summary, Func<ToolId, ToolState> tool) =>
         from book in state.Positions.Values
-        from found in Judging.DoubtsOn(book, tool)
-        let doubt = tool(found.Doubt.Tool).Doubts.Find(raised => raised.Number == found.Doubt.Number)
+        from found in state.DoubtsOn(book, tool)
+        let doubt = tool(found.Tool).Doubts.Find(raised => raised.Number == found.Number)
         where doubt is not null && doubt.Until > summary.At
         select (doubt.Until, (string?)"a tool that was used is in doubt");
 

@@ -31,7 +31,7 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     /// <summary>True when nothing speaks against the position but a missing witness: it is shown as tightened.</summary>
     public bool IsTight(PositionBook book) =>
-        book.Holds.IsEmpty && !Judging.DoubtsOn(book, now.Tool).Any()
+        book.Holds.IsEmpty && !state.DoubtsOn(book, now.Tool).Any()
         && book.Fitting == Fitting.HandTight && state.IsAtTorque(book);
 
     /// <summary>The newest final pulls of a position.</summary>

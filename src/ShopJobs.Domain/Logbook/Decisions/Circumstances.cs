@@ -23,8 +23,16 @@ public sealed record Circumstances(
     /// <summary>An instant (UTC) as the shop's clock shows it; UTC itself where no shop is known. For words alone, never for a rule.</summary>
     public Func<DateTime, DateTime> OnTheWall { get; init; } = static at => at;
 
-    /// <summary>Persons for whom the actor is not a second person: they added him, gave him a right or made his PIN, and no third has confirmed him.</summary>
+    /// <summary>People for whom the actor is no second person: they enrolled him, gave him his right or reset his PIN, and no third has confirmed him.</summary>
     public IReadOnlySet<PersonId> TiedTo { get; init; } = System.Collections.Frozen.FrozenSet<PersonId>.Empty;
+
+    /// <summary>A kind of joint: of the register in force, or of the one that a running job was started with. Null where neither has it.</summary>
+    public JointKind? KindOf(CarState state, string key)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return Register.Kinds.GetValueOrDefault(key)
+            ?? state.RunningJobs.Select(job => Placed(job).Register.Kinds.GetValueOrDefault(key)).FirstOrDefault(kind => kind is not null);
+    }
 
     /// <summary>True when the actor has the right.</summary>
     public bool May(Right right) => Rights.Contains(right);

@@ -33,7 +33,7 @@ public static class Coverings
                 Covering.Of(SignOffs.RestsOn(state, job, placed, step)),
             Witness witness => Covering.Of(Witnessing.Awaiting(state, now, witness).Select(pull => pull.Number)),
             DecideHold decide => new Covering(
-                [.. Deciding.About(state, now, decide.Position)],
+                Deciding.About(state, now, decide.Position),
                 [.. state.DoubtsOn(state.Of(decide.Position), now.Tool).OrderBy(doubt => doubt.Tool.Value).ThenBy(doubt => doubt.Number)]),
             Restate restate => Covering.Of(CorrectionsOf(state, restate.Target).Append(restate.Target)),
             ConfirmCorrection { Correction: var number } when state.Corrections.TryGetValue(number, out var correction) =>

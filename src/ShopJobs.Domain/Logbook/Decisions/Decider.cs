@@ -18,23 +18,32 @@ public static partial class Decider
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(rules);
+        if (command is SignedCommand signed && LookAgain.At(state, now, signed) is { } changed)
+        {
+            return new Verdict.Refused(changed);
+        }
+
         return command switch
         {
             StartJob start => Start(state, start, now, rules),
-            DeclareCondition declare => Declare(declare, now),
-            RecordResult result => Record(state, result, now),
+            DeclareCondition declare => Declare(state, declare, now),
+            RecordResult result => Record(state, result, now, rules),
             OpenPositions open => Open(state, open, now),
             FitNew fit => Fit(state, fit, now),
             HandTighten hand => ByHand(state, hand, now, rules),
             RecordTorque pull => Pull(state, pull, now, rules),
             RecordSettled settled => Settle(state, settled, now, rules),
-            HoldPositions hold => Hold(hold, now),
+            HoldPositions hold => Hold(state, hold, now),
             ConfirmStep confirm => Confirm(state, confirm, now, rules),
             Witness witness => Look(state, witness, now, rules),
             DecideHold decide => DecideOn(state, decide, now, rules),
-            Correct correct => CorrectOne(state, correct, now),
+            VoidEntry voiding => Void(state, voiding, now),
+            Restate restate => RestateOne(state, restate, now),
+            Countersign countersign => AnswerFor(state, countersign, now, rules),
             ConfirmCorrection confirm => ConfirmOne(state, confirm, now, rules),
             Release release => ReleaseCar(state, release, now, rules),
+            UpholdRelease uphold => Uphold(state, uphold, now, rules),
+            WithdrawRelease withdraw => Withdraw(state, withdraw, now, rules),
             IssueSummary issue => Issue(state, issue, now, rules),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a car."),
         };
@@ -49,14 +58,14 @@ public static partial class Decider
     private static List<HoldPoint> Permissions(HoldRules rules, PermissionQuestion question) =>
         [.. rules.Permission.Select(rule => rule.Find(question)).OfType<HoldPoint>()];
 
-    private static Verdict? UnknownPositions(IReadOnlyList<JointPosition> positions, Circumstances now)
+    private static Verdict? UnknownPositions(CarState state, IReadOnlyList<JointPosition> positions, Circumstances now)
     {
         if (positions.Count == 0)
         {
             return Refuse(HoldReason.NoPosition);
         }
 
-        var unknown = positions.Where(position => !now.Register.Kinds.TryGetValue(position.Key, out var kind)
+        var unknown = positions.Where(position => now.KindOf(state, position.Key) is not { } kind
             || !kind.Places.Contains(position.Place) || position.Number < 1 || position.Number > kind.Positions).ToList();
         return unknown.Count == 0
             ? null
@@ -81,17 +90,44 @@ public static partial class Decider
             start.Job, start.Procedure.Code, start.Procedure.Revision, start.ProcedureDigest, start.RegisterDigest, [.. start.Places.Distinct()]));
     }
 
-    private static Verdict Declare(DeclareCondition declare, Circumstances now) =>
-        declare.Conditions.Count == 0 || declare.Conditions.Any(condition =>
-            !now.Register.Conditions.TryGetValue(condition.Aspect, out var values) || !values.Contains(condition.Value))
-            ? Refuse(HoldReason.UnknownCondition)
-            : Accept(new CarConditionDeclared(declare.Conditions));
+    private static Verdict Declare(CarState state, DeclareCondition declare, Circumstances now)
+    {
+        JointRegister[] registers = [now.Register, .. state.RunningJobs.Select(job => now.Placed(job).Register)];
+        if (declare.Conditions.Count == 0 || declare.Conditions.Any(condition =>
+            !registers.Any(register => register.Conditions.TryGetValue(condition.Aspect, out var values) && values.Contains(condition.Value))))
+        {
+            return Refuse(HoldReason.UnknownCondition);
+        }
 
-    private static Verdict Record(CarState state, RecordResult result, Circumstances now)
+        var ofPlace = declare.Conditions.Where(condition => now.Register.AspectOf(condition.Aspect).OfPlace).ToList();
+        var ofCar = declare.Conditions.Except(ofPlace).ToList();
+        return ofPlace.Count > 0 && declare.Places is not { Count: > 0 }
+            ? Refuse(HoldReason.NoPlaceNamed)
+            : Accept(
+            [
+                .. ofPlace.Count > 0 ? [new CarConditionDeclared(ofPlace) { Places = declare.Places }] : Array.Empty<Entry>(),
+                .. ofCar.Count > 0 ? [new CarConditionDeclared(ofCar)] : Array.Empty<Entry>(),
+            ]);
+    }
+
+    private static Verdict Record(CarState state, RecordResult result, Circumstances now, HoldRules rules)
     {
         if (string.IsNullOrWhiteSpace(result.Name) || result.Values.Count == 0)
         {
             return Refuse(HoldReason.ResultIncomplete);
+        }
+
+        // A result that hangs on a joint says nothing while that joint is open or held.
+        var refused = Permissions(rules, new PermissionQuestion(state, now, result, Right.Record));
+        refused.AddRange(
+            from book in state.Positions.Values
+            where book.Fitting is Fitting.Open or Fitting.NewHardware || !book.Holds.IsEmpty
+            where now.KindOf(state, book.Position.Key) is { Temporary: false } kind && Opening.Undoes(now.Register, kind, result.Name)
+            from found in PositionRules.All.SelectMany(rule => rule.Find(new PositionQuestion(state, now, book, null, null, null))).Take(1)
+            select new HoldPoint(HoldReason.ResultJointLoose) { Position = book.Position, Name = result.Name, Because = found });
+        if (refused.Count > 0)
+        {
+            return new Verdict.Refused(refused);
         }
 
         var (undid, opens) = Opening.ByResult(state, now, result.Name);

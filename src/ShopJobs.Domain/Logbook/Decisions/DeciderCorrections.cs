@@ -3,33 +3,27 @@ namespace ShopJobs.Domain.Logbook;
 // Corrections: a new entry that names the old one. It never makes valid what was not, unless a second person confirms it.
 public static partial class Decider
 {
-    private static Verdict CorrectOne(CarState state, Correct correct, Circumstances now)
-    {
-        if (!state.Correctables.TryGetValue(correct.Target, out var target))
-        {
-            return Refuse(new HoldPoint(HoldReason.NotCorrectable) { Entry = correct.Target });
-        }
+    private static Verdict Void(CarState state, VoidEntry voiding, Circumstances now) =>
+        NotToBeCorrected(state, voiding.Target, now) ?? Accept(new Corrected(voiding.Target, null, voiding.Reason) { WasPulled = voiding.WasPulled });
 
-        if (target.Person != now.Person && !now.May(Right.Lead))
-        {
-            return Refuse(new HoldPoint(HoldReason.OthersEntry) { Entry = correct.Target });
-        }
+    private static Verdict RestateOne(CarState state, Restate restate, Circumstances now) =>
+        NotToBeCorrected(state, restate.Target, now)
+            ?? (state.Correctables[restate.Target].Entry is not TorqueRecorded { Value: not null }
+                ? Refuse(About(state, HoldReason.NotRestatable, restate.Target))
+                : Accept(new Corrected(restate.Target, restate.Value, restate.Reason)));
 
-        if (state.Corrections.Values.Any(earlier => earlier.Fact.Target == correct.Target && earlier.Fact.Restated is null))
-        {
-            return Refuse(About(HoldReason.AlreadyVoid, correct, target.Entry));
-        }
-
-        return correct.Restated is not null && target.Entry is not TorqueRecorded { Value: not null }
-            ? Refuse(About(HoldReason.NotRestatable, correct, target.Entry))
-            : Accept(new Corrected(correct.Target, correct.Restated, correct.Reason));
-    }
+    private static Verdict? NotToBeCorrected(CarState state, long number, Circumstances now) =>
+        !state.Correctables.TryGetValue(number, out var target) ? Refuse(new HoldPoint(HoldReason.NotCorrectable) { Entry = number })
+            : target.Person != now.Person && !now.May(Right.Lead) ? Refuse(new HoldPoint(HoldReason.OthersEntry) { Entry = number })
+            : state.Corrections.Values.Any(earlier => earlier.Fact.Target == number && earlier.Fact.Restated is null)
+                ? Refuse(About(state, HoldReason.AlreadyVoid, number))
+                : null;
 
     // An angle that was turned is not simply recorded anew: the bolt may be turned already.
-    private static HoldPoint About(HoldReason reason, Correct correct, Entry target) => new(reason)
+    private static HoldPoint About(CarState state, HoldReason reason, long number) => new(reason)
     {
-        Entry = correct.Target,
-        Because = target is TorqueRecorded pull && pull.IsTurn() ? new HoldPoint(HoldReason.TurnVoided) : null,
+        Entry = number,
+        Because = state.Correctables[number].Entry is TorqueRecorded pull && pull.IsTurn() ? new HoldPoint(HoldReason.TurnVoided) : null,
     };
 
     private static Verdict ConfirmOne(CarState state, ConfirmCorrection confirm, Circumstances now, HoldRules rules)

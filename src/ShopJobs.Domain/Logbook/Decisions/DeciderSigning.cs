@@ -25,7 +25,7 @@ public static partial class Decider
         }
 
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new StepConfirmed(
-            confirm.Job, confirm.Step, confirm.Ticks, confirm.Values, StepRestsOn(state, job, placed, step),
+            confirm.Job, confirm.Step, confirm.Ticks, confirm.Values, SignOffs.RestsOn(state, job, placed, step),
             confirm.NotApplicable, confirm.Reason, confirm.Shown));
     }
 
@@ -54,21 +54,6 @@ public static partial class Decider
         }
     }
 
-    private static IReadOnlyList<long> StepRestsOn(CarState state, JobBook job, PlacedProcedure placed, StepInstance step)
-    {
-        var numbers = new SortedSet<long>(placed.Before(step).Select(before => job.SignOffs.GetValueOrDefault(before.Id)?.Number ?? 0));
-        foreach (var work in step.Work.Where(work => !work.Instance.Group.Temporary))
-        {
-            var pulls = work.Instance.Positions.Select(state.Of).SelectMany(book => work.Stages.SelectMany(book.Newest));
-            numbers.UnionWith(pulls.SelectMany(pull => pull.Fact.RestsOn.Append(pull.Number).Append(pull.WitnessedBy ?? 0)));
-        }
-
-        var results = step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(step.Step.Records);
-        numbers.UnionWith(results.Select(name => state.Results.GetValueOrDefault(name)?.Number ?? 0));
-        numbers.Remove(0);
-        return [.. numbers];
-    }
-
     private static Verdict Look(CarState state, Witness witness, Circumstances now, HoldRules rules)
     {
         if (!state.Jobs.TryGetValue(witness.Job, out var job) || now.Placed(job).Group(witness.Group, witness.Place) is not { } instance)
@@ -78,7 +63,7 @@ public static partial class Decider
 
         var books = instance.Positions.Select(state.Of).ToList();
         var refused = Permissions(rules, new PermissionQuestion(state, now, witness, Right.Witness) { Books = books });
-        var pulls = books.SelectMany(book => book.Newest(witness.Stage)).Where(pull => state.Passes(pull) && pull.WitnessedBy is null).ToList();
+        var pulls = Witnessing.Awaiting(state, books, witness.Stage);
         if (pulls.Count == 0)
         {
             refused.Add(new HoldPoint(HoldReason.NothingToWitness) { Job = witness.Job, Name = $"{instance.Group.Name} {witness.Place}" });
@@ -96,23 +81,26 @@ public static partial class Decider
 
     private static Verdict DecideOn(CarState state, DecideHold decide, Circumstances now, HoldRules rules)
     {
-        if (UnknownPositions([decide.Position], now) is { } unknown)
+        if (UnknownPositions(state, [decide.Position], now) is { } unknown)
         {
             return unknown;
         }
 
         var book = state.Of(decide.Position);
         var about = book.Holds.Where(hold => hold.Decision is null).ToList();
-        var doubts = Judging.DoubtsOn(book, now.Tool).Select(found => found.Doubt).Distinct().ToList();
+        var doubts = state.DoubtsOn(book, now.Tool).ToList();
+        var instance = Opening.GroupOn(state, now, decide.Position);
+
+        // A doubt of a tool is about the whole joint: nobody who worked on any fastener of it decides it.
+        var joint = doubts.Count > 0 && instance is not null ? instance.Positions.Select(state.Of) : [];
         var refused = Permissions(rules, new PermissionQuestion(state, now, decide, Right.Decide)
         {
             Books = [book],
-            Doers = [.. about.SelectMany(hold => hold.Workers.Add(hold.By))],
-            Group = Opening.GroupOn(state, now, decide.Position)?.Group,
+            Doers = [.. about.SelectMany(hold => hold.Workers.Add(hold.By)).Concat(joint.SelectMany(other => other.Workers))],
+            Group = instance?.Group,
         });
-        var foreign = OtherSpecifications.OfRunningJobs(state, now, book).Select(pull => pull.Number);
-        long[] numbers = [.. about.Select(hold => hold.Number).Union(foreign)];
-        if (numbers.Length == 0 && doubts.Count == 0)
+        var numbers = Deciding.About(state, now, decide.Position);
+        if (numbers.Count == 0 && doubts.Count == 0)
         {
             refused.Add(new HoldPoint(HoldReason.NothingToDecide) { Position = decide.Position });
         }
@@ -124,7 +112,12 @@ public static partial class Decider
     private static Verdict ReleaseCar(CarState state, Release release, Circumstances now, HoldRules rules)
     {
         var refused = Permissions(rules, new PermissionQuestion(state, now, release, Right.Release));
-        refused.AddRange(rules.OnRelease(state, now, release.Kind, release.CustomerAcceptance is not null));
+        refused.AddRange(rules.OnRelease(state, now, release.Kind, release.CustomerAcceptance is not null, release.OdometerKm));
+        if (release.OdometerKm < state.Odometer && release.OdometerWhy is null)
+        {
+            refused.Add(new HoldPoint(HoldReason.OdometerBelowLast) { Km = state.Odometer });
+        }
+
         if (release.Kind != ReleaseKind.Move && release.OdometerKm is not >= 0)
         {
             refused.Add(new HoldPoint(HoldReason.OdometerMissing));
@@ -135,17 +128,47 @@ public static partial class Decider
             return new Verdict.Refused(refused);
         }
 
-        var owed = state.Positions.Values.Where(state.OwesReTorque).Select(book => book.Last!.Fact.Spec.ReTorque!).ToList();
-        var onRoad = release.Kind != ReleaseKind.Move && owed.Count > 0;
+        var owed = release.Kind == ReleaseKind.Move ? [] : state.Positions.Values.Where(state.OwesReTorque).ToList();
         return Accept(new Released(
             release.Kind,
             release.Kind == ReleaseKind.Move ? [] : ReleaseRules.Finished(state, now),
             ReleaseRules.PositionsOf(state, now.Register).Where(position => state.Of(position).IsAsFound).Select(p => p.Joint).Distinct().Count(),
             release.OdometerKm,
-            onRoad ? release.OdometerKm + owed.Min(rule => rule.BeforeKm ?? rule.AfterKm) : null,
-            onRoad && owed.Min(rule => rule.WithinDays) is { } days ? now.Today.AddDays(days) : null,
+            owed.Min(book => state.LatestKm(book) ?? release.OdometerKm + book.Last!.Fact.Spec.ReTorque!.LatestKm),
+            owed.Min(book => state.LatestDay(book) ?? (book.Last!.Fact.Spec.ReTorque!.WithinDays is { } days ? now.Today.AddDays(days) : null)),
             release.CustomerAcceptance,
-            release.Shown));
+            release.Shown)
+        {
+            OdometerWhy = release.OdometerWhy,
+            On = now.Today,
+        });
+    }
+
+    private static Verdict Uphold(CarState state, UpholdRelease uphold, Circumstances now, HoldRules rules)
+    {
+        var refused = Permissions(rules, new PermissionQuestion(state, now, uphold, Right.Lead));
+        var standing = state.StandingOf(now, uphold.Kind);
+        if (standing.Kind != ReleaseStandingKind.Suspended)
+        {
+            refused.Add(new HoldPoint(HoldReason.NotSuspended));
+        }
+
+        refused.AddRange(standing.Why);
+        return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new ReleaseUpheld(uphold.Kind, standing.Release!.Number, uphold.Shown));
+    }
+
+    private static Verdict Withdraw(CarState state, WithdrawRelease withdraw, Circumstances now, HoldRules rules)
+    {
+        var refused = Permissions(rules, new PermissionQuestion(state, now, withdraw, Right.Release));
+        var release = state.Releases.GetValueOrDefault(withdraw.Kind);
+        if (release is not { Withdrawn: null })
+        {
+            refused.Add(new HoldPoint(HoldReason.NoSuchRelease));
+        }
+
+        return refused.Count > 0
+            ? new Verdict.Refused(refused)
+            : Accept(new ReleaseWithdrawn(withdraw.Kind, release!.Number, withdraw.Driven, withdraw.Reason, withdraw.Shown));
     }
 
     private static Verdict Issue(CarState state, IssueSummary issue, Circumstances now, HoldRules rules)
@@ -165,5 +188,18 @@ public static partial class Decider
         return refused.Count > 0
             ? new Verdict.Refused(refused)
             : Accept(new SummaryIssued((last ?? 0) + 1, last, issue.Snapshot, state.Number, issue.Shown));
+    }
+
+    private static Verdict AnswerFor(CarState state, Countersign countersign, Circumstances now, HoldRules rules)
+    {
+        var waiting = state.Positions.Values.SelectMany(book => book.Pulls)
+            .Where(pull => countersign.Records.Contains(pull.Number) && pull is { AwaitsCountersign: true, CountersignedBy: null }).ToList();
+        var refused = Permissions(rules, new PermissionQuestion(state, now, countersign, Right.Record) { Doers = [.. waiting.Select(pull => pull.Person)] });
+        if (waiting.Count == 0 || waiting.Count < countersign.Records.Count)
+        {
+            refused.Add(new HoldPoint(HoldReason.NothingToCountersign));
+        }
+
+        return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new Countersigned([.. waiting.Select(pull => pull.Number).Order()], countersign.Shown));
     }
 }

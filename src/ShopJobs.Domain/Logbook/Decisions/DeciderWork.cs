@@ -6,15 +6,35 @@ namespace ShopJobs.Domain.Logbook;
 // Reports of work: always recorded where the position can be identified.
 public static partial class Decider
 {
-    private static Verdict Open(CarState state, OpenPositions open, Circumstances now) =>
-        UnknownPositions(open.Positions, now) ?? UnknownJob(state, open.Job) ?? Accept(Opening.Of(state, now, open));
+    private static Verdict Open(CarState state, OpenPositions open, Circumstances now)
+    {
+        if ((UnknownPositions(state, open.Positions, now) ?? UnknownJob(state, open.Job)) is { } unknown)
+        {
+            return unknown;
+        }
 
-    private static Verdict Hold(HoldPositions hold, Circumstances now) =>
-        UnknownPositions(hold.Positions, now) ?? Accept(new PositionHeld([.. hold.Positions.Distinct()], hold.Reason));
+        // What was reported of an earlier cycle opens nothing of the present one; whether the fastener is open has to be looked at.
+        var late = Late(state, open.Positions, open.Cycles).Where(position => !state.Of(position).IsBare).ToList();
+        if (late.Count == 0)
+        {
+            return Accept(Opening.Of(state, now, open));
+        }
+
+        var timely = open.Positions.Except(late).ToList();
+        var opened = timely.Count > 0 ? Opening.Of(state, now, open with { Positions = timely }) : new Opened([], [], [], open.Job, open.Reason);
+        return Accept(opened with { Positions = [.. opened.Positions, .. late], Late = late });
+    }
+
+    // Positions whose cycle is no longer the one that the screen had.
+    private static IEnumerable<JointPosition> Late(CarState state, IReadOnlyList<JointPosition> positions, IReadOnlyList<int>? cycles) =>
+        cycles is null ? [] : positions.Where((position, index) => index >= cycles.Count || cycles[index] != state.Of(position).Cycle);
+
+    private static Verdict Hold(CarState state, HoldPositions hold, Circumstances now) =>
+        UnknownPositions(state, hold.Positions, now) ?? Accept(new PositionHeld([.. hold.Positions.Distinct()], hold.Reason));
 
     private static Verdict Fit(CarState state, FitNew fit, Circumstances now)
     {
-        if ((UnknownPositions(fit.Positions, now) ?? UnknownJob(state, fit.Job)) is { } unknown)
+        if ((UnknownPositions(state, fit.Positions, now) ?? UnknownJob(state, fit.Job)) is { } unknown)
         {
             return unknown;
         }
@@ -22,6 +42,15 @@ public static partial class Decider
         if (GroupsOf(state, now, fit.Job, fit.Group, fit.Positions) is not { } groups)
         {
             return NotInGroup(fit.Group);
+        }
+
+        var late = Late(state, fit.Positions, fit.Cycles).ToList();
+        if (late.Count > 0)
+        {
+            var lateOnes = new FittedNew(late, fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot) { Problems = [HoldReason.CellMoved] };
+            return fit.Positions.Except(late).ToList() is { Count: > 0 } others && Fit(state, fit with { Positions = others, Cycles = null }, now) is Verdict.Accepted timely
+                ? Accept([.. timely.Entries, lateOnes])
+                : Accept(lateOnes);
         }
 
         // New hardware on a position that is not open means that it was opened.
@@ -34,7 +63,7 @@ public static partial class Decider
 
     private static Verdict ByHand(CarState state, HandTighten hand, Circumstances now, HoldRules rules)
     {
-        if ((UnknownPositions(hand.Positions, now) ?? UnknownJob(state, hand.Job)) is { } unknown)
+        if ((UnknownPositions(state, hand.Positions, now) ?? UnknownJob(state, hand.Job)) is { } unknown)
         {
             return unknown;
         }
@@ -45,10 +74,15 @@ public static partial class Decider
         }
 
         var job = state.Jobs[hand.Job];
+        var late = Late(state, hand.Positions, hand.Cycles).ToHashSet();
         var judged = hand.Positions.Distinct().Select(position =>
         {
+            var book = state.Of(position);
             var question = new PullQuestion(
-                state, now, job, now.Placed(job), groups.First(group => group.Joint == position.Joint), state.Of(position));
+                state, now, job, now.Placed(job), groups.First(group => group.Joint == position.Joint), book)
+            {
+                Cycle = late.Contains(position) ? book.Cycle - 1 : book.Cycle,
+            };
             return (Position: position, Problems: rules.HandTight.Where(rule => rule.Fails(question)).Select(rule => rule.Reason).ToList());
         }).ToList();
 
@@ -62,7 +96,7 @@ public static partial class Decider
 
     private static Verdict Pull(CarState state, RecordTorque pull, Circumstances now, HoldRules rules)
     {
-        if ((UnknownPositions([pull.Position], now) ?? UnknownJob(state, pull.Job)) is { } unknown)
+        if ((UnknownPositions(state, [pull.Position], now) ?? UnknownJob(state, pull.Job)) is { } unknown)
         {
             return unknown;
         }
@@ -100,12 +134,24 @@ public static partial class Decider
                 ? null
                 : new EnteredTorque(Judging.AtFastener(torque.NewtonMetres, spec, runDown), TorqueUnit.NewtonMetre),
             AngleDegrees = pull.AngleDegrees,
+            RidesOn = now.Register.RiddenBy(pull.Position),
+            Conditions = stage.Conditions.Count == 0
+                ? null
+                : [.. stage.Conditions.Select(condition => state.Declared(now, condition, instance.Place)?.Number ?? 0).Where(number => number > 0)],
+            DrivenBy = DrivenBy(state, question),
+            ToolEntry = question.Tool.Number,
         });
     }
 
+    // The pulls of the two jammed nuts that drive it: what is doubted of them is doubted of it.
+    private static IReadOnlyList<long>? DrivenBy(CarState state, PullQuestion question) =>
+        question.Instance.Group.Jam is { } jam && question.Placed.Group(jam.Group, question.Instance.Place) is { } pair
+            ? [.. state.Of(pair.Joint.At(question.Book.Position.Number)).Pulls.Where(pull => !pull.IsGone).Select(pull => pull.Number)]
+            : null;
+
     private static Verdict Settle(CarState state, RecordSettled settled, Circumstances now, HoldRules rules)
     {
-        if ((UnknownPositions(settled.Positions, now) ?? UnknownJob(state, settled.Job)) is { } unknown)
+        if ((UnknownPositions(state, settled.Positions, now) ?? UnknownJob(state, settled.Job)) is { } unknown)
         {
             return unknown;
         }
@@ -113,6 +159,17 @@ public static partial class Decider
         if (GroupsOf(state, now, settled.Job, settled.Group, settled.Positions) is not { } groups)
         {
             return NotInGroup(settled.Group);
+        }
+
+        var refused = Permissions(rules, new PermissionQuestion(state, now, settled, Right.Record));
+        if (settled.OdometerKm is not >= 0)
+        {
+            refused.Add(new HoldPoint(HoldReason.OdometerMissing));
+        }
+
+        if (refused.Count > 0)
+        {
+            return new Verdict.Refused(refused);
         }
 
         var job = state.Jobs[settled.Job];
@@ -128,11 +185,17 @@ public static partial class Decider
                     Value = settled.Value,
                     RunDown = instance.Group.RunDown == RunDown.Add ? state.Of(position).RunDownOf() : null,
                     ToolId = settled.Tool,
+                    AngleDegrees = settled.AngleDegrees,
+                    OdometerKm = settled.OdometerKm,
                     Spec = SpecificationOf(now, instance.Group, instance.Group.Final, position, settled.Tool),
                 };
                 return new Settled(
                     [position], settled.Job, settled.Group, settled.Moved, settled.AngleDegrees, settled.Kind, settled.Value,
-                    settled.Tool, now.Today, Failing(rules.Settling, question));
+                    settled.Tool, now.Today, Failing(rules.Settling, question))
+                {
+                    OdometerKm = settled.OdometerKm,
+                    ToolEntry = question.Tool.Number,
+                };
             }),
         ]);
     }

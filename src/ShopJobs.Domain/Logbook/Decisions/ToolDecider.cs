@@ -12,10 +12,18 @@ public static class ToolDecider
     /// <param name="command">What is asked.</param>
     /// <param name="rights">Rights of the actor.</param>
     /// <param name="today">The shop's date: a calibration is not of tomorrow.</param>
-    public static Verdict Decide(this ToolState state, ToolId tool, ToolCommand command, IReadOnlySet<Right> rights, DateOnly today)
+    /// <param name="hasUsed">True when the actor used the tool in the time that a doubt covers.</param>
+    public static Verdict Decide(
+        this ToolState state, ToolId tool, ToolCommand command, IReadOnlySet<Right> rights, DateOnly today, Func<DoubtRaised, bool> hasUsed)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(rights);
+        ArgumentNullException.ThrowIfNull(hasUsed);
+        if (command is SignedToolCommand signed && signed.AsOf != state.Number)
+        {
+            return Refuse(new HoldPoint(HoldReason.LookAgain) { Entry = state.Number });
+        }
+
         if (command is not (EnterTool or Quarantine) && state.Tool is null)
         {
             return Refuse(new HoldPoint(HoldReason.ToolNotEntered));
@@ -36,6 +44,7 @@ public static class ToolDecider
             Quarantine quarantine => Accept(new Quarantined(quarantine.Reason)),
             RaiseDoubt doubt => Accept(new Doubted(doubt.Reason)),
             ClearTool when state.Doubts.IsEmpty && state.OutOfUseBy == 0 => Refuse(new HoldPoint(HoldReason.NothingToClear) { Tool = state.Tool }),
+            ClearTool when AgainstClearing(state, hasUsed) is { } against => Refuse(against),
             ClearTool clear => Accept(new Cleared([.. state.Doubts.Select(doubt => doubt.Number)], clear.Reason)),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a tool."),
         };
@@ -47,6 +56,16 @@ public static class ToolDecider
             : state.LastGood is { } last && calibration.Date < last.Date
                 ? Refuse(new HoldPoint(HoldReason.CalibrationOlder) { Day = last.Date })
                 : Accept(new Calibrated(calibration.Date, calibration.Due, calibration.Certificate, calibration.AsFound, calibration.AsLeft));
+
+    // Good readings as found, from before any adjustment, lift every doubt. Without them nobody lifts what readings raised, and
+    // nobody who used the tool lifts what somebody's word raised.
+    private static HoldPoint? AgainstClearing(ToolState state, Func<DoubtRaised, bool> hasUsed)
+    {
+        var without = state.Doubts.Where(doubt => !state.WasFoundGoodSince(doubt)).ToList();
+        return without.Exists(doubt => doubt.ByReadings) ? new HoldPoint(HoldReason.NeedsReadings) { Tool = state.Tool }
+            : without.Exists(doubt => hasUsed(doubt)) ? new HoldPoint(HoldReason.UsedTheTool) { Tool = state.Tool }
+            : null;
+    }
 
     private static Verdict Accept(Entry entry) => new Verdict.Accepted([entry]);
 

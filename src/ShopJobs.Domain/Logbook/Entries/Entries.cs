@@ -91,10 +91,10 @@ public sealed record Opened(
     JobId? Job,
     ContentDigest? Reason) : Entry
 {
-    /// <summary>Positions whose report was made in an earlier cycle: they are not opened by it, but held until somebody has looked.</summary>
+    /// <summary>Those of the positions whose report was made in an earlier cycle: it does not open them, but holds them until somebody has looked.</summary>
     public IReadOnlyList<JointPosition>? Late { get; init; }
 
-    public override EntryFacets Facets() => new() { Job = Job, Positions = [.. Positions, .. AlsoOpened, .. Late ?? []], Texts = KeptText.Given(("Reason", Reason)) };
+    public override EntryFacets Facets() => new() { Job = Job, Positions = [.. Positions, .. AlsoOpened], Texts = KeptText.Given(("Reason", Reason)) };
 }
 
 /// <summary>New hardware went on. With problems the position stays what it was.</summary>
@@ -320,6 +320,9 @@ public sealed record Released(
 {
     /// <summary>Why the odometer is lower than at the last release; null where it is not.</summary>
     public ContentDigest? OdometerWhy { get; init; }
+
+    /// <summary>The shop's day; null in older records.</summary>
+    public DateOnly? On { get; init; }
 
     public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Customer's acceptance", Acceptance), ("Why the odometer is lower", OdometerWhy)) };
 }

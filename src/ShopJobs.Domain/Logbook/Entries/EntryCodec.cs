@@ -22,11 +22,14 @@ public static class EntryCodec
         Add("torque-recorded", json.TorqueRecorded, JobIn.Job, PositionIn.Position, tool: true, PullReader.Read);
         Add("settled", json.Settled, JobIn.Job, PositionIn.Positions, tool: true);
         Add("witnessed", json.Witnessed, JobIn.Job, PositionIn.Joint);
+        Add("countersigned", json.Countersigned);
         Add("held", json.PositionHeld, position: PositionIn.Positions);
         Add("decided", json.Decided, position: PositionIn.Position);
         Add("corrected", json.Corrected);
         Add("correction-confirmed", json.CorrectionConfirmed);
         Add("released", json.Released);
+        Add("release-upheld", json.ReleaseUpheld);
+        Add("release-withdrawn", json.ReleaseWithdrawn);
         Add("summary-issued", json.SummaryIssued);
         Add("tool-entered", json.ToolEntered, tool: true);
         Add("calibrated", json.Calibrated);

@@ -68,8 +68,27 @@ public sealed record HoldPoint(HoldReason Reason)
     /// <summary>The right that is missing.</summary>
     public Right? Right { get; init; }
 
+    /// <summary>What happened to it since it was shown.</summary>
+    public Change? About { get; init; }
+
+    /// <summary>A distance, in kilometres.</summary>
+    public decimal? Km { get; init; }
+
     /// <summary>The entry it is about.</summary>
     public long? Entry { get; init; }
+
+    /// <summary>When that was recorded (UTC).</summary>
+    public DateTime? At { get; init; }
+}
+
+/// <summary>What happened to a fastener after somebody was shown it.</summary>
+public enum Change
+{
+    Opened,
+    Pulled,
+    Held,
+    Looked,
+    Corrected,
 }
 
 /// <summary>A step whose sign-off is missing or stands no more.</summary>

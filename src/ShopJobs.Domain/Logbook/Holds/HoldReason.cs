@@ -30,6 +30,11 @@ public enum HoldReason
     ReTorqueNotDue,
     ValueMissing,
     ValueOutside,
+    NoRightToRecord,
+    RidesOnLoose,
+    TooLate,
+    ReTorqueEarly,
+    MovedTooFar,
 
     // why a position does not count
     Held,
@@ -52,6 +57,7 @@ public enum HoldReason
     NotYetOpened,
     NotRunDown,
     AlreadySigned,
+    CureNotSigned,
 
     // why a car is not released
     JointNotMadeHere,
@@ -61,6 +67,11 @@ public enum HoldReason
     StepToReconfirm,
     ReTorqueDue,
     OdometerMissing,
+    OdometerBelowLast,
+    ReTorqueOverdue,
+    NoRegister,
+    NoSuchRelease,
+    NotSuspended,
 
     // why somebody is refused
     NoPersonHere,
@@ -71,6 +82,13 @@ public enum HoldReason
     AcceptanceMissing,
     ReuseNotAllowed,
     VoidedTurn,
+    NotUsableAsIs,
+    LookAgain,
+    Tied,
+    NeedsReadings,
+    UsedTheTool,
+    NothingToCountersign,
+    NoPlaceNamed,
     ReasonMissing,
     FindingMissing,
     NothingToDecide,

@@ -11,5 +11,5 @@ public static class HoldReasons
     /// </summary>
     public static bool MayBeUsedAsIs(HoldReason reason) => reason is not (
         HoldReason.LowerStageMissing or HoldReason.BackOffFirst or HoldReason.CellMoved or HoldReason.NotHandTight
-        or HoldReason.RidesOnLoose or HoldReason.JamPairMissing or HoldReason.TurnVoided or HoldReason.NotOpened);
+        or HoldReason.RidesOnLoose or HoldReason.TurnVoided or HoldReason.NotOpened);
 }

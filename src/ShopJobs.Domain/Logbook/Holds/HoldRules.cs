@@ -34,8 +34,9 @@ public sealed record HoldRules(
     }
 
     /// <summary>Why a car may not be released, all reasons.</summary>
-    public IReadOnlyList<HoldPoint> OnRelease(CarState state, Circumstances now, ReleaseKind kind, bool customerAccepted) =>
-        [.. Release.SelectMany(rule => rule.Find(new ReleaseQuestion(state, now, kind, customerAccepted, Position)))];
+    /// <param name="odometerKm">As it is read for this release; null where it is not.</param>
+    public IReadOnlyList<HoldPoint> OnRelease(CarState state, Circumstances now, ReleaseKind kind, bool customerAccepted, decimal? odometerKm = null) =>
+        [.. Release.SelectMany(rule => rule.Find(new ReleaseQuestion(state, now, kind, customerAccepted, Position) { OdometerKm = odometerKm }))];
 
     private IEnumerable<HoldPoint> OnPositions(StepQuestion q) =>
         from step in q.Placed.AllBefore(q.Step).Reverse().Append(q.Step)

@@ -26,6 +26,8 @@ public static class PermissionRules
     [
         new(HoldReason.NoRight, q => q.Now.May(q.Needs) ? null : new HoldPoint(HoldReason.NoRight) { Right = q.Needs }),
         new(HoldReason.OwnWork, OwnWork),
+        new(HoldReason.Tied, q => IsOfASecond(q) && Workers(q).Any(q.Now.TiedTo.Contains) ? new HoldPoint(HoldReason.Tied) : null),
+        new(HoldReason.NotUsableAsIs, NotUsableAsIs),
         new(HoldReason.AcceptanceMissing, q => q.Command is DecideHold { Disposition: Disposition.UseAsIs, Acceptance: null } && RiskOf(q) == RiskClass.A
             ? new HoldPoint(HoldReason.AcceptanceMissing)
             : null),
@@ -39,13 +41,27 @@ public static class PermissionRules
 
     private static HoldPoint? OwnWork(PermissionQuestion q)
     {
-        if (q.Command is not (Witness or DecideHold or ConfirmCorrection))
+        return IsOfASecond(q) && Workers(q).Contains(q.Now.Person) ? new HoldPoint(HoldReason.OwnWork) : null;
+    }
+
+    // What only somebody else may sign.
+    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or ConfirmCorrection;
+
+    private static IEnumerable<PersonId> Workers(PermissionQuestion q) => q.Doers.Concat(q.Books.SelectMany(book => book.Workers));
+
+    // The one failed piece of evidence that it would stand in for must be one that it can.
+    private static HoldPoint? NotUsableAsIs(PermissionQuestion q)
+    {
+        if (q.Command is not DecideHold { Disposition: Disposition.UseAsIs })
         {
             return null;
         }
 
-        var own = q.Doers.Contains(q.Now.Person) || q.Books.Any(book => book.Workers.Contains(q.Now.Person));
-        return own ? new HoldPoint(HoldReason.OwnWork) : null;
+        var open = q.Books.SelectMany(book => book.Holds.Where(hold => hold.Decision is null)).ToList();
+        var reasons = open.Select(hold => hold.Reason)
+            .Concat(q.Books.SelectMany(book => book.Pulls).Where(pull => open.Exists(hold => hold.Number == pull.Number)).SelectMany(pull => pull.Problems))
+            .Where(reason => reason != HoldReason.TurnVoided && !HoldReasons.MayBeUsedAsIs(reason)).ToList();
+        return reasons.Count > 0 ? new HoldPoint(HoldReason.NotUsableAsIs) { Because = new HoldPoint(reasons[0]) } : null;
     }
 
     private static RiskClass RiskOf(PermissionQuestion q) =>

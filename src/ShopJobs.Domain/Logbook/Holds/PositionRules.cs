@@ -10,13 +10,19 @@ public static class PositionRules
         new(HoldReason.NotAtStage, NotAtStage),
         new(HoldReason.NotWitnessed, NotWitnessed),
         new(HoldReason.OtherSpecification, OtherSpecification),
+        new(HoldReason.RidesOnLoose, RidesOn),
     ];
 
     private static IEnumerable<HoldPoint> Holds(PositionQuestion q) =>
         q.Book.Holds.Select(hold => On(q, HoldReason.Held) with { Because = new HoldPoint(hold.Reason), Decision = hold.Decision });
 
     private static IEnumerable<HoldPoint> Doubts(PositionQuestion q) =>
-        Judging.DoubtsOn(q.Book, q.Now.Tool).Select(found => On(q, HoldReason.ToolInDoubt) with { Tool = q.Now.Tool(found.Doubt.Tool).Tool });
+        q.State.DoubtsOn(q.Book, q.Now.Tool).Select(doubt => On(q, HoldReason.ToolInDoubt) with { Tool = q.Now.Tool(doubt.Tool).Tool });
+
+    private static IEnumerable<HoldPoint> RidesOn(PositionQuestion q) =>
+        Riding.Against(q.State, q.Now, q.Book.Position, temporary: false) is { } loose
+            ? [On(q, HoldReason.RidesOnLoose) with { Because = loose }]
+            : [];
 
     private static IEnumerable<HoldPoint> NotAtStage(PositionQuestion q)
     {

@@ -31,6 +31,9 @@ public sealed record PullQuestion(
     /// <summary>The run-down torque that came with this report; one recorded earlier was judged then.</summary>
     public EnteredTorque? RunDownGiven { get; init; }
 
+    /// <summary>The odometer, for a re-torque.</summary>
+    public decimal? OdometerKm { get; init; }
+
     public ToolId ToolId { get; init; }
 
     /// <summary>The specification it is judged by.</summary>
@@ -54,8 +57,10 @@ public static class PullRules
     public static readonly IReadOnlyList<PullRule> HandTight =
     [
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
+        new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
         new(HoldReason.NotOpened, q => !q.Instance.Group.Temporary && (q.Book.Fitting == Fitting.AsFound || q.Book.Last is not null)),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
+        new(HoldReason.RidesOnLoose, RidesOnLoose),
     ];
 
     /// <summary>Rules for one pull.</summary>
@@ -63,6 +68,7 @@ public static class PullRules
     [
         new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
         new(HoldReason.TurnOutside, q => q is { Stage.Turn: { } turn, AngleDegrees: { } degrees } && !turn.Contains(degrees)),
+        new(HoldReason.NoRightToRecord, q => !q.Now.May(Right.Record)),
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
         new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number || TurnedAlready(q)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
@@ -70,11 +76,14 @@ public static class PullRules
         new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
         new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
-        new(HoldReason.StepBefore, q => q.Step is { } step && q.Placed.Before(step).Any(before => !q.Job.SignOffs.ContainsKey(before.Id))),
+        new(HoldReason.RidesOnLoose, RidesOnLoose),
+        new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Now.At - q.Book.Since > q.Instance.Group.Within),
+        new(HoldReason.StepBefore, q => q.Step is { } step && HoldRules.Standard.BeforeStart(
+            new StepQuestion(q.State, q.Now, q.Job, q.Placed, step, StepAnswers.None)).Count > 0),
         new(HoldReason.LowerStageMissing, LowerStageMissing),
         new(HoldReason.OutOfOrder, OutOfOrder),
         new(HoldReason.JamPairMissing, JamPairMissing),
-        new(HoldReason.WrongCarCondition, q => !q.Stage!.Conditions.All(q.State.Is)),
+        new(HoldReason.WrongCarCondition, WrongCondition),
         new(HoldReason.ValueMissing, q => q.Instance.Group.RunDown == RunDown.Add && q.RunDown is null),
         new(HoldReason.ValueOutside, q => q.RunDownGiven is { } given && q.Instance.Group.RunDownPermitted?.Contains(given) == false),
         .. ToolRules,
@@ -89,7 +98,9 @@ public static class PullRules
         new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
         new(HoldReason.ReTorqueNotDue, q => !q.State.OwesReTorque(q.Book) || !q.State.DrivenSince(q.Book.Last!.Number)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
-        new(HoldReason.WrongCarCondition, q => !q.Stage!.Conditions.All(q.State.Is)),
+        new(HoldReason.WrongCarCondition, WrongCondition),
+        new(HoldReason.MovedTooFar, q => q.AngleDegrees > ReTorque.LargestMove),
+        new(HoldReason.ReTorqueEarly, q => q.State.IsTooEarly(q.Now, q.Book, q.OdometerKm)),
         .. ToolRules,
         new(HoldReason.EvidenceNotAllowed, q => !EvidenceAllowed(q)),
         new(HoldReason.SettingNotInstructed, q => ValueIs(q, HoldReason.SettingNotInstructed)),
@@ -103,6 +114,11 @@ public static class PullRules
         new(HoldReason.ToolOverdue, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && !q.Tool.IsCalibratedOn(q.Now.Today)),
         new(HoldReason.ToolOutOfRange, q => q is { Tool.Tool: { } tool, Value: { } torque } && !tool.IsInRange(torque)),
     ];
+
+    private static bool RidesOnLoose(PullQuestion q) =>
+        Riding.Against(q.State, q.Now, q.Book.Position, q.Instance.Group.Temporary) is not null;
+
+    private static bool WrongCondition(PullQuestion q) => !q.Stage!.Conditions.All(condition => q.State.Is(q.Now, condition, q.Instance.Place));
 
     private static bool ValueIs(PullQuestion q, HoldReason reason) =>
         q.Value is { } torque && Judging.ValueProblem(q.Kind, torque.NewtonMetres, q.Spec!, q.RunDown) == reason;

@@ -3,7 +3,11 @@ using ShopJobs.Domain.Procedures;
 namespace ShopJobs.Domain.Logbook;
 
 /// <summary>What is asked of a car: may it be released to this.</summary>
-public sealed record ReleaseQuestion(CarState State, Circumstances Now, ReleaseKind Kind, bool CustomerAccepted, IReadOnlyList<PositionRule> PositionRules);
+public sealed record ReleaseQuestion(CarState State, Circumstances Now, ReleaseKind Kind, bool CustomerAccepted, IReadOnlyList<PositionRule> PositionRules)
+{
+    /// <summary>The odometer as it is read for this release; null where it is not.</summary>
+    public decimal? OdometerKm { get; init; }
+}
 
 /// <summary>One reason why a release waits.</summary>
 public sealed record ReleaseRule(HoldReason Reason, Func<ReleaseQuestion, IEnumerable<HoldPoint>> Find);
@@ -13,6 +17,7 @@ public static class ReleaseRules
 {
     public static readonly IReadOnlyList<ReleaseRule> All =
     [
+        new(HoldReason.NoRegister, NoRegister),
         new(HoldReason.NotAtStage, Joints),
         new(HoldReason.JointNotMadeHere, NotMadeHere),
         new(HoldReason.TemporaryFitted, TemporaryFitted),
@@ -21,6 +26,7 @@ public static class ReleaseRules
         new(HoldReason.StepToReconfirm, StepsToReconfirm),
         new(HoldReason.StepNotSigned, StepsNotSigned),
         new(HoldReason.ReTorqueDue, ReTorqueDue),
+        new(HoldReason.ReTorqueOverdue, ReTorqueOverdue),
     ];
 
     /// <summary>Every lasting position of the car by the register, and any other that the logbook names.</summary>
@@ -111,6 +117,18 @@ public static class ReleaseRules
               where q.State.OwesReTorque(book)
               group book by book.Position.Joint into joint
               select new HoldPoint(HoldReason.ReTorqueDue) { Position = joint.First().Position };
+
+    private static IEnumerable<HoldPoint> ReTorqueOverdue(ReleaseQuestion q) =>
+        q.Kind == ReleaseKind.Move || q.CustomerAccepted
+            ? []
+            : from book in q.State.Positions.Values
+              where q.State.OwesReTorque(book) && q.State.IsOverdue(q.Now, book, q.OdometerKm)
+              group book by book.Position.Joint into joint
+              select new HoldPoint(HoldReason.ReTorqueOverdue) { Position = joint.First().Position };
+
+    // Without a register nothing is known of the car: no driver is let go by it.
+    private static IEnumerable<HoldPoint> NoRegister(ReleaseQuestion q) =>
+        q.Kind != ReleaseKind.Move && q.Now.Register.Kinds.Count == 0 ? [new HoldPoint(HoldReason.NoRegister)] : [];
 
     private static HoldPoint Unsigned(HoldReason reason, JobBook job, StepInstance step, StepStanding standing) =>
         new(reason) { Job = job.Id, Step = step.Id, Unsigned = new UnsignedStep(step, standing) };

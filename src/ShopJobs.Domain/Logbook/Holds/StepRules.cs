@@ -100,9 +100,10 @@ public static class StepRules
 
     private static IEnumerable<HoldPoint> NotYetOpened(StepQuestion q) =>
         from key in q.Step.Step.Opens
-        let kind = q.Now.Register.Kinds[key]
+        let kind = q.Placed.Register.Kinds[key]
         from place in kind.Places.Where(place => q.Step.Place is null ? q.Job.Fact.Places.Contains(place) : place == q.Step.Place)
-        where Enumerable.Range(1, kind.Positions).Any(number => q.State.Of(new Joint(key, place).At(number)).OpenedBy < q.Job.Number)
+        where Enumerable.Range(1, kind.Positions).Select(number => q.State.Of(new Joint(key, place).At(number)))
+            .Any(book => book.OpenedBy < q.Job.Number && book.Fitting is not (Fitting.Open or Fitting.NewHardware))
         select Point(q, HoldReason.NotYetOpened) with { Joint = new Joint(key, place) };
 
     // A step without stages of a group only runs it down by hand; with stages the positions are asked for those.

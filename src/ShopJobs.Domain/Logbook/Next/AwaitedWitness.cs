@@ -31,8 +31,7 @@ public static class AwaitedWitnesses
                where stage.Witness
                let books = work.Instance.Positions.Select(state.Of).ToList()
                where books.TrueForAll(book => book.Holds.IsEmpty && state.IsDone(book, number))
-               let pulls = books.SelectMany(book => book.Newest(number))
-                   .Where(pull => pull is { WitnessedBy: null, AcceptedBy: null, Fact.Spec.AsksWitness: true }).ToList()
+               let pulls = Witnessing.Awaiting(state, books, number)
                where pulls.Count > 0
                select new AwaitedWitness(step, work.Instance, stage, pulls, books.SelectMany(book => book.Workers).ToHashSet());
     }

@@ -23,6 +23,9 @@ public abstract record NextAction
     /// <summary>Nothing to do on the joints until a hold is decided.</summary>
     public sealed record Stopped(JointPosition Position) : NextAction;
 
+    /// <summary>What the joint sits on has to be finished first.</summary>
+    public sealed record Wait(JointPosition Position, HoldPoint Why) : NextAction;
+
     /// <summary>A second person must look.</summary>
     public sealed record Look(GroupInstance Instance, Stage Stage) : NextAction;
 
@@ -38,8 +41,9 @@ public abstract record NextAction
 public static class NextActions
 {
     /// <summary>Finds the next action on a step instance.</summary>
-    public static NextAction NextOn(this CarState state, StepInstance step)
+    public static NextAction NextOn(this CarState state, Circumstances now, StepInstance step)
     {
+        ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(step);
         var temporary = step.Work.Where(work => work.Instance.Group.Temporary).ToList();
         var lasting = step.Work.Where(work => !work.Instance.Group.Temporary).ToList();
@@ -49,7 +53,7 @@ public static class NextActions
                 && pair.Instance.Place == work.Instance.Place);
             if (OnGroup(state, work, jam) is { } action)
             {
-                return action;
+                return OnWhatItSits(state, now, action) ?? action;
             }
         }
 
@@ -57,7 +61,7 @@ public static class NextActions
                 .Select(position => Remove(work.Instance, position))).FirstOrDefault()
             ?? lasting.SelectMany(work => work.Stages.Select(number => (work.Instance, Stage: work.Instance.Group.Stages[number - 1])))
                 .Where(cell => cell.Stage.Witness
-                    && cell.Instance.Positions.Any(position => !state.Of(position).IsWitnessed(cell.Stage.Number)))
+                    && cell.Instance.Positions.Any(position => !state.Of(position).IsWitnessed(cell.Stage.Number, asked: true)))
                 .Select(cell => (NextAction)new NextAction.Look(cell.Instance, cell.Stage)).FirstOrDefault()
             ?? new NextAction.Done();
     }
@@ -98,6 +102,21 @@ public static class NextActions
         return state.Of(position).On > 0;
     }
 
+    // Nothing is fitted, run down or pulled on what is not finished itself.
+    private static NextAction.Wait? OnWhatItSits(CarState state, Circumstances now, NextAction action)
+    {
+        var (instance, positions) = action switch
+        {
+            NextAction.Fit fit => (fit.Instance, fit.Positions),
+            NextAction.ByHand hand => (hand.Instance, hand.Positions),
+            NextAction.PullNow { Cell: var cell } => (cell.Instance, [cell.Position]),
+            _ => (null, []),
+        };
+        return instance is null ? null : positions.Select(position => Riding.Against(state, now, position, instance.Group.Temporary) is { } why
+            ? new NextAction.Wait(position, why)
+            : null).FirstOrDefault(wait => wait is not null);
+    }
+
     private static NextAction? OnGroup(CarState state, GroupWork work, GroupWork? jam)
     {
         var instance = work.Instance;
@@ -112,6 +131,14 @@ public static class NextActions
         if (books.Find(book => book.Holds.Any(hold => hold.Decision is not null)) is { } rework)
         {
             return new NextAction.TakeOff(instance, [rework.Position], "decided: take it off, inspect and redo it");
+        }
+
+        if (books.Find(book => book.MayHaveBeenPulled) is { } voided)
+        {
+            return new NextAction.TakeOff(
+                instance,
+                instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [voided.Position],
+                "a record is void and it may have been pulled: back off, or a second person confirms that it never was");
         }
 
         if (books.Find(book => book.BackOffFirst) is { } shortPull)

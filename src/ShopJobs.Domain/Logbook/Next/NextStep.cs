@@ -61,7 +61,7 @@ public static class NextSteps
         }
 
         var (next, before) = waiting.Find(candidate => candidate.Before.Count == 0) is { Step: not null } free ? free : waiting[0];
-        var action = state.NextOn(next);
+        var action = state.NextOn(now, next);
         var blocker = BlockerOf(before, action, ready) ?? (isManned(job.Id, next.Id) ? null : Blocker.Person);
         return new NextStep(job.Id, next, action, blocker, before is [var first, ..] ? first : null);
     }
@@ -69,6 +69,7 @@ public static class NextSteps
     private static Blocker? BlockerOf(IReadOnlyList<HoldPoint> before, NextAction action, List<ToolState> ready) => action switch
     {
         NextAction.Stopped => Blocker.Held,
+        NextAction.Wait => Blocker.Step,
         _ when before.Any(point => point.Reason == HoldReason.Cure) => Blocker.Cure,
         _ when before.Count > 0 => Blocker.Step,
         NextAction.Look => Blocker.Witness,

@@ -47,6 +47,9 @@ public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Rele
     /// <summary>When it was given, or last signed to stand again.</summary>
     public DateTime StandsSince { get; init; } = At;
 
+    /// <summary>The shop's day on which it was given; of older records the day in UTC.</summary>
+    public DateOnly Day => Fact.On ?? DateOnly.FromDateTime(At);
+
     /// <summary>The car may have been driven under it.</summary>
     public bool MayHaveDriven => Fact.Kind != ReleaseKind.Move && Withdrawn is not { Driven: false };
 }

@@ -9,7 +9,8 @@ public sealed partial record CarState
     {
         var next = fact.Job is { } job ? Begin(job) : this;
         var fallen = Fallen.ToBuilder();
-        next = next.Put(fact.Positions.Concat(fact.AlsoOpened), book =>
+        var opened = fact.Positions.Except(fact.Late ?? []).Concat(fact.AlsoOpened).ToList();
+        next = next.Put(opened, book =>
         {
             foreach (var number in RecordsOf(book).Where(number => number > 0))
             {
@@ -23,7 +24,7 @@ public sealed partial record CarState
         next = fact.Late is { Count: > 0 } late
             ? next.WithHolds(late, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.CellMoved))
             : next;
-        return fact.Positions.Count + fact.AlsoOpened.Count > 0 ? next.EndReleases(recorded.Number) : next;
+        return opened.Count > 0 ? next.EndReleases(recorded.Number) : next;
     }
 
     private CarState WithConditions(Recorded recorded, CarConditionDeclared fact)

@@ -115,28 +115,28 @@ public static class Judging
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(tool);
-        return state.ToolUsesOn(book).SelectMany(use => tool(use.Tool).DoubtsOn(use).Select(doubt => new ToolDoubt(use.Tool, doubt.Number)))
+        return state.ToolWorkOn(book).SelectMany(use => tool(use.Tool).DoubtsOn(use).Select(doubt => new ToolDoubt(use.Tool, doubt.Number)))
             .Distinct().Where(doubt => !book.DoubtsDecided.Contains(doubt));
     }
 
     /// <summary>Every use of a tool that a position stands on: its pulls, those of the nuts that drove it, its re-torque.</summary>
-    public static IEnumerable<ToolUse> ToolUsesOn(this CarState state, PositionBook book)
+    public static IEnumerable<ToolWork> ToolWorkOn(this CarState state, PositionBook book)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(book);
         foreach (var pull in book.Pulls.Where(pull => !pull.IsGone))
         {
-            yield return ToolUse.Of(pull.Fact, pull.At);
+            yield return ToolWork.Of(pull.Fact, pull.At);
             foreach (var number in pull.Fact.DrivenBy ?? [])
             {
                 var driver = state.Correctables[number];
-                yield return ToolUse.Of((TorqueRecorded)driver.Entry, driver.At);
+                yield return ToolWork.Of((TorqueRecorded)driver.Entry, driver.At);
             }
         }
 
         if (book.Settled is { } settled)
         {
-            yield return new ToolUse(settled.Fact.Tool, settled.Fact.On, settled.At, settled.Fact.ToolEntry);
+            yield return new ToolWork(settled.Fact.Tool, settled.Fact.On, settled.At, settled.Fact.ToolEntry);
         }
     }
 

@@ -69,6 +69,6 @@ public static class ReleaseStandings
 
     // A doubt that was raised under the release, lifted or not: the lead looks and signs before it stands again.
     private static bool WasDoubtedSince(this CarState state, Circumstances now, ReleaseBook release) =>
-        state.Positions.Values.SelectMany(state.ToolUsesOn).Any(use =>
+        state.Positions.Values.SelectMany(state.ToolWorkOn).Any(use =>
             now.Tool(use.Tool).Lifted.Any(doubt => doubt.Until > release.StandsSince && doubt.Covers(use)));
 }

@@ -17,7 +17,7 @@ public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until, lo
     /// True when work done with the tool falls under it: recorded before it, and since the calibration. The tool's own entry numbers
     /// say which came first; older records, without one, are told apart by the instant.
     /// </summary>
-    public bool Covers(ToolUse use)
+    public bool Covers(ToolWork use)
     {
         ArgumentNullException.ThrowIfNull(use);
         return (use.ToolEntry is { } entry ? entry < Number : use.At <= Until)
@@ -29,10 +29,10 @@ public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until, lo
 /// <param name="On">The shop's date.</param>
 /// <param name="At">Instant of the record.</param>
 /// <param name="ToolEntry">Newest entry of the tool's logbook then; null in older records.</param>
-public sealed record ToolUse(ToolId Tool, DateOnly On, DateTime At, long? ToolEntry)
+public sealed record ToolWork(ToolId Tool, DateOnly On, DateTime At, long? ToolEntry)
 {
     /// <summary>The use that a pull records.</summary>
-    public static ToolUse Of(TorqueRecorded pull, DateTime at)
+    public static ToolWork Of(TorqueRecorded pull, DateTime at)
     {
         ArgumentNullException.ThrowIfNull(pull);
         return new(pull.Tool, pull.On, at, pull.ToolEntry);
@@ -86,7 +86,7 @@ public sealed record ToolState
     public bool IsCalibratedOn(DateOnly day) => LastGood is { } good && day >= good.Date && day <= good.Due;
 
     /// <summary>The doubts that cover work done with it.</summary>
-    public IEnumerable<DoubtRaised> DoubtsOn(ToolUse use) => Doubts.Where(doubt => doubt.Covers(use));
+    public IEnumerable<DoubtRaised> DoubtsOn(ToolWork use) => Doubts.Where(doubt => doubt.Covers(use));
 
     /// <summary>
     /// True when readings as found, taken since the doubt and before anybody adjusted the tool, were good. Only these say what it was

@@ -101,6 +101,15 @@ public static class ToolTraces
     {
         switch (entry.Entry)
         {
+            // A stud that two nuts of this tool drove stands on them.
+            case TorqueRecorded stud when stud.Tool != id && DrivenWith(id, car, stud, from) is { } work:
+                var driven = car.Of(stud.Position);
+                var drive = driven.Pulls.Find(record => record.Number == entry.Number);
+                yield return (stud.Position, new TracedRecord(
+                    entry.Number, entry.At, entry.Person, stud.Kind, drive?.Value ?? stud.Value, stud.Stage, stud.Spec.Stages,
+                    drive is { Voided: false } ? TraceClass.Live : TraceClass.VoidedSince,
+                    null, TrueTorque.Unknown, drive is { IsGone: false } && Undecided(tool, driven, work)));
+                break;
             case TorqueRecorded pull when pull.Tool == id && (from is null || pull.On >= from):
                 var book = car.Of(pull.Position);
                 var live = book.Pulls.Find(record => record.Number == entry.Number);
@@ -110,7 +119,7 @@ public static class ToolTraces
                     entry.Number, entry.At, entry.Person, pull.Kind, value, pull.Stage, pull.Spec.Stages,
                     live is { Voided: false } ? TraceClass.Live : TraceClass.VoidedSince,
                     delivered, Judge(tool, delivered, pull.Spec, pull.RunDown),
-                    live is { IsGone: false } && Undecided(tool, id, book, pull.On, entry.At))
+                    live is { IsGone: false } && Undecided(tool, book, ToolWork.Of(pull, entry.At)))
                 { AngleDegrees = pull.AngleDegrees });
                 break;
             case Settled settled when settled.Tool == id && (from is null || settled.On >= from):
@@ -123,7 +132,7 @@ public static class ToolTraces
                         entry.Number, entry.At, entry.Person, settled.Kind, settled.Value, null, null,
                         stands ? TraceClass.Live : TraceClass.VoidedSince,
                         truly, settledBook.Last is { } last ? Judge(tool, truly, last.Fact.Spec, last.Fact.RunDown) : TrueTorque.Unknown,
-                        stands && Undecided(tool, id, settledBook, settled.On, entry.At)));
+                        stands && Undecided(tool, settledBook, new ToolWork(id, settled.On, entry.At, settled.ToolEntry))));
                 }
 
                 break;
@@ -131,6 +140,11 @@ public static class ToolTraces
                 break;
         }
     }
+
+    private static ToolWork? DrivenWith(ToolId id, CarState car, TorqueRecorded stud, DateOnly? from) => (stud.DrivenBy ?? [])
+        .Select(number => car.Correctables[number])
+        .Select(pair => ToolWork.Of((TorqueRecorded)pair.Entry, pair.At))
+        .FirstOrDefault(work => work.Tool == id && (from is null || work.On >= from));
 
     /// <summary>By the first readings as found made and entered after the record: what the tool was like when it left the shelf.</summary>
     private static decimal? Delivered(ToolState tool, DateOnly on, DateTime at, EnteredTorque value) =>
@@ -145,6 +159,6 @@ public static class ToolTraces
             : truly > spec.Maximum ? TrueTorque.Over
             : TrueTorque.Inside;
 
-    private static bool Undecided(ToolState tool, ToolId id, PositionBook book, DateOnly on, DateTime at) =>
-        tool.DoubtsOn(on, at).Any(doubt => !book.DoubtsDecided.Contains(new ToolDoubt(id, doubt.Number)));
+    private static bool Undecided(ToolState tool, PositionBook book, ToolWork work) =>
+        tool.DoubtsOn(work).Any(doubt => !book.DoubtsDecided.Contains(new ToolDoubt(work.Tool, doubt.Number)));
 }

@@ -48,6 +48,16 @@ internal static class HoldSentences
         HoldReason.ValueMissing => (on.With("the run-down torque was not recorded"), Redo),
         HoldReason.ValueOutside => (on.With("the run-down torque is not what the nut's maker permits"), Redo),
 
+        HoldReason.NoRightToRecord => (
+            on.With("pulled by somebody without the right to record"), "whoever has the right and stood by countersigns it; else back off and redo"),
+        HoldReason.RidesOnLoose when point.Because is { Position: { } ridden } behind
+            && Say(behind, new HoldSubject(on.Names, ridden.Joint, [ridden.Number])) is var loose => (on.With($"it sits on {loose.Words}"), loose.Next),
+        HoldReason.RidesOnLoose => (on.With("what it sits on was not finished"), Redo),
+        HoldReason.CureNotSigned => (on.With("its cure is not signed"), "wait for the cure and sign its step"),
+        HoldReason.TooLate => (on.With("done later after hand-tight than the instruction allows"), Redo),
+        HoldReason.ReTorqueEarly => (on.With("not driven far enough to settle"), "drive on and re-torque again"),
+        HoldReason.MovedTooFar => (on.With("it moved further than a joint settles"), "do not drive; call the lead, then back off, inspect and redo"),
+
         // a fastener
         HoldReason.Held => Held(point, on),
         HoldReason.ToolInDoubt => (
@@ -93,6 +103,13 @@ internal static class HoldSentences
         HoldReason.StepNotSigned => ($"“{point.Unsigned?.Step.Title()}” is not signed", "finish and sign it"),
         HoldReason.ReTorqueDue => (
             $"{on.Joint}: re-torque after the first drive is not done", "re-torque after the drive, or record the customer's written acceptance"),
+        HoldReason.OdometerBelowLast => (
+            string.Create(CultureInfo.InvariantCulture, $"The odometer is lower than the {point.Km:0.#} km of last time"), "read it again; if the clock was changed, say so"),
+        HoldReason.ReTorqueOverdue => (
+            $"{on.Joint}: its re-torque is overdue", "re-torque it, or record the customer's written acceptance"),
+        HoldReason.NoRegister => ("The shop has no joint register: nobody knows what is on this car", "import a register first"),
+        HoldReason.NoSuchRelease => ("There is no such release to take back", "look at the release page again"),
+        HoldReason.NotSuspended => ("This release is not suspended", "nothing to do"),
         HoldReason.OdometerMissing => ("The odometer is not given", "read it: the re-torque is due by distance"),
 
         // a person
@@ -106,6 +123,18 @@ internal static class HoldSentences
         HoldReason.ReuseNotAllowed => ("This hardware is single-use: rework would use it twice", "decide replace"),
         HoldReason.VoidedTurn => (
             "The record of an angle on it is void: it cannot be used as is", "confirm the void where it was never turned, or decide rework or replace"),
+        HoldReason.NotUsableAsIs => (
+            $"It cannot be used as it is: {HoldWords.Of(point.Because?.Reason ?? HoldReason.LowerStageMissing)}", "decide rework or replace"),
+        HoldReason.LookAgain when point is { About: not null, At: { } at } => (
+            string.Create(CultureInfo.InvariantCulture, $"{on.Fasteners} {Happened(point.About.Value)} at {on.Names.OnTheWall(at):HH:mm}, after this was shown"), "look again, then sign"),
+        HoldReason.LookAgain => ("Something changed after this was shown", "look again, then sign"),
+        HoldReason.Tied => (
+            "Whoever worked here enrolled you, gave you your right or reset your PIN", "ask somebody else, or have a third person confirm you"),
+        HoldReason.NeedsReadings => (
+            "Readings raised this doubt: only new readings as found, taken before anybody adjusted the tool, lift it", "check it on the rig, or decide each fastener"),
+        HoldReason.UsedTheTool => ("You used this tool in the time in doubt", "ask a lead who did not, or check it on the rig"),
+        HoldReason.NothingToCountersign => ("None of these pulls waits for a countersignature", "look again"),
+        HoldReason.NoPlaceNamed => ("Say at which place the car is so", OnScreen),
         HoldReason.ReasonMissing => ("Not applicable needs a reason", "type why"),
         HoldReason.FindingMissing => ("Not accepted needs a finding", "type what you saw"),
         HoldReason.NothingToDecide => ($"{on.Fasteners} {on.Is} not held", "go on with the work"),
@@ -163,6 +192,15 @@ internal static class HoldSentences
             { NextTurned: true } => "turn it on",
             _ => "torque it",
         });
+
+    private static string Happened(Change change) => change switch
+    {
+        Change.Pulled => "was pulled again",
+        Change.Held => "was held",
+        Change.Looked => "was looked at",
+        Change.Corrected => "was corrected",
+        _ => "was opened",
+    };
 
     private static string Verb(Right? right) => right switch
     {

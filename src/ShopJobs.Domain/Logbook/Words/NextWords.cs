@@ -16,6 +16,7 @@ public static class NextWords
             $"{PullOf(cell, now)}{StageOf(cell.Instance.Group, cell.Stage)}",
         NextAction.TakeOff { Instance.Group.Temporary: true } off => $"Remove {Name(now, off.Instance, off.Positions)}",
         NextAction.TakeOff off => $"Back off {Name(now, off.Instance, off.Positions)}: {off.Why}",
+        NextAction.Wait { Why: var why } => $"Not yet: {now.Say(why).Words}",
         NextAction.Stopped stopped => $"{now.Name(stopped.Position)} is held: the lead decides",
         NextAction.Look look => $"A second person looks at {look.Instance.Group.Name} {look.Instance.Place}{StageOf(look.Instance.Group, look.Stage)}",
         _ => "Look the step over and sign it",

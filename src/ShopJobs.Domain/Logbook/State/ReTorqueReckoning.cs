@@ -1,0 +1,45 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>
+/// When the re-torque after the drive is due: reckoned from the first release after the joint's final pull under which the car may have
+/// been driven. A later release starts nothing anew.
+/// </summary>
+public static class ReTorqueReckoning
+{
+    /// <summary>The first release that a position's re-torque is reckoned from; null while the car was not let out since.</summary>
+    public static ReleaseBook? FirstDrive(this CarState state, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Last is { } last ? state.FirstDriveAfter(last.Number) : null;
+    }
+
+    /// <summary>The odometer at which it is overdue; null without a first drive.</summary>
+    public static decimal? LatestKm(this CarState state, PositionBook book) =>
+        state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.LatestKm;
+
+    /// <summary>The last day on which it is not overdue; null without a first drive or a date limit.</summary>
+    public static DateOnly? LatestDay(this CarState state, PositionBook book) =>
+        state.FirstDrive(book) is { } drive && Rule(book)?.WithinDays is { } days ? drive.Day.AddDays(days) : null;
+
+    /// <summary>True when it is overdue by distance or by date.</summary>
+    public static bool IsOverdue(this CarState state, Circumstances now, PositionBook book, decimal? odometerKm)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        return odometerKm > state.LatestKm(book) || now.Today > state.LatestDay(book);
+    }
+
+    /// <summary>
+    /// True below the distance that the rule asks to settle. At the date limit the lead may settle it early.
+    /// </summary>
+    public static bool IsTooEarly(this CarState state, Circumstances now, PositionBook book, decimal? odometerKm)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        return odometerKm < state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.AfterKm
+            && !(now.May(Right.Lead) && now.Today >= state.LatestDay(book));
+    }
+
+    private static ReTorque? Rule(PositionBook book) => book.Last?.Fact.Spec.ReTorque;
+}

@@ -1,0 +1,30 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>What a sign-off rests on.</summary>
+public static class SignOffs
+{
+    /// <summary>
+    /// Entries that a sign-off of a step would rest on now, lowest first: sign-offs of the steps before it, the pulls of its stages with
+    /// what they rest on and their witnesses, and the results it waits for or records.
+    /// </summary>
+    public static IReadOnlyList<long> RestsOn(CarState state, JobBook job, PlacedProcedure placed, StepInstance step)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(placed);
+        ArgumentNullException.ThrowIfNull(step);
+        var numbers = new SortedSet<long>(placed.Before(step).Select(before => job.SignOffs.GetValueOrDefault(before.Id)?.Number ?? 0));
+        foreach (var work in step.Work.Where(work => !work.Instance.Group.Temporary))
+        {
+            var pulls = work.Instance.Positions.Select(state.Of).SelectMany(book => work.Stages.SelectMany(book.Newest));
+            numbers.UnionWith(pulls.SelectMany(pull => pull.Fact.RestsOn.Append(pull.Number).Append(pull.WitnessedBy ?? 0)));
+        }
+
+        var results = step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(step.Step.Records);
+        numbers.UnionWith(results.Select(name => state.Results.GetValueOrDefault(name)?.Number ?? 0));
+        numbers.Remove(0);
+        return [.. numbers];
+    }
+}
