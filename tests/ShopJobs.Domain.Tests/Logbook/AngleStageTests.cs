@@ -148,7 +148,7 @@ public sealed class AngleStageTests
 
         Assert.Equal([PositionState.Checked, PositionState.Checked], bolts.Select(car.Shows));
         Assert.False(car.State.OwesReTorque(car.State.Of(bolts[0])));
-        var again = new RecordSettled(job, "bolts", bolts, false, null, TorqueKind.Reading, CarAtWork.NewtonMetres(40), TestTools.Angle);
+        var again = new RecordSettled(job, "bolts", bolts, false, null, TorqueKind.Reading, CarAtWork.NewtonMetres(40), TestTools.Angle, 1060, CarAtWork.Shown);
         Assert.Equal([HoldReason.ReTorqueNotDue, HoldReason.EvidenceNotAllowed], ((Settled)car.Do(Tess, again)).Problems);
     }
 
@@ -167,7 +167,7 @@ public sealed class AngleStageTests
         Snug();
         car.Turn(Tess, job, "bolts", bolts[0], 2, 90);
 
-        Assert.Equal([HoldReason.NotRestatable], car.Refused(Tess, new Correct(car.Last, CarAtWork.NewtonMetres(42), CarAtWork.Reason)));
+        Assert.Equal([HoldReason.NotRestatable], car.Refused(Tess, new Restate(car.Last, CarAtWork.NewtonMetres(42), CarAtWork.Reason, CarAtWork.Shown)));
     }
 
     [Theory]
@@ -205,8 +205,8 @@ public sealed class AngleStageTests
         Void(90);
         var correction = car.Last;
 
-        Assert.Contains(HoldReason.OwnWork, car.Refused(Tess, new ConfirmCorrection(correction, CarAtWork.Reason)));
-        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason));
+        Assert.Contains(HoldReason.OwnWork, car.Refused(Tess, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown)));
+        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown));
 
         Assert.Equal(bolts[0], Assert.IsType<NextAction.PullNow>(car.Next(job, $"turn@{Left}")).Cell.Position);
         Assert.Empty(car.Turn(Tess, job, "bolts", bolts[0], 2, 92).Problems);
@@ -218,7 +218,7 @@ public sealed class AngleStageTests
         Void(90);
         var correction = car.Last;
         car.Do(Lee, CarWork.Decision(bolts[0], Disposition.Replace));
-        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason));
+        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown));
 
         Assert.IsType<NextAction.TakeOff>(car.Next(job, $"turn@{Left}"));
     }
@@ -230,7 +230,7 @@ public sealed class AngleStageTests
         Snug();
         var torque = car.State.Of(bolts[1]).Last!.Number;
         car.Turn(Tess, job, "bolts", bolts[0], 2, 90);
-        car.Do(Tess, new Correct(torque, null, CarAtWork.Reason));
+        car.Do(Tess, new VoidEntry(torque, null, CarAtWork.Reason));
         car.Pull(Tess, job, "bolts", bolts[1], 1, 40, TestTools.Dial);
 
         Assert.Equal(bolts, Assert.IsType<NextAction.TakeOff>(car.Next(job, $"turn@{Left}")).Positions);
@@ -310,7 +310,7 @@ public sealed class AngleStageTests
     {
         Snug();
         car.Turn(Tess, job, "bolts", bolts[0], 2, degrees);
-        car.Do(Tess, new Correct(car.Last, null, CarAtWork.Reason));
+        car.Do(Tess, new VoidEntry(car.Last, null, CarAtWork.Reason));
     }
 
     private void Finish()

@@ -79,10 +79,10 @@ public class CorrectionTests
     public void A_restatement_after_a_confirmed_one_stands_alone_against_it()
     {
         Correct(Tess, NumberOf(last), 100);
-        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         Correct(Tess, NumberOf(last), 110);
         Assert.False(Counts);
-        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         Assert.True(Counts);
     }
 
@@ -96,8 +96,8 @@ public class CorrectionTests
         car.Pull(Tess, job, "nuts", first, 1, 5, TestTools.Dial);
         Correct(Tess, car.Last, 50);
         Assert.False(car.State.IsDone(car.State.Of(first), 1));
-        Assert.Equal([HoldReason.NoRight, HoldReason.OwnWork], car.Refused(Tess, new ConfirmCorrection(car.Last, CarAtWork.Reason)).Order());
-        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason));
+        Assert.Equal([HoldReason.NoRight, HoldReason.OwnWork], car.Refused(Tess, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown)).Order());
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         Assert.True(car.State.IsDone(car.State.Of(first), 1));
         Assert.Equal(new JointPosition(TestRegister.Nut, Left, 3), Assert.IsType<NextAction.PullNow>(car.Next(job, $"seat@{Left}")).Cell.Position);
     }
@@ -107,7 +107,7 @@ public class CorrectionTests
     {
         car.Pull(Tess, job, "nuts", last, 2, 130);
         Correct(Tess, car.Last, 110);
-        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         Assert.Equal(PositionState.Held, car.Shows(last));
     }
 
@@ -118,7 +118,7 @@ public class CorrectionTests
         Assert.Equal([HoldReason.SecondPull], second.Problems);
         Correct(Tess, car.Last, null);
         Assert.False(Counts);
-        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         Assert.True(Counts);
         Assert.Equal(PositionState.Held, car.Shows(last));
         car.Do(Theo, Decision(last, Disposition.UseAsIs, accepted: true));
@@ -158,14 +158,14 @@ public class CorrectionTests
     public void Only_the_doer_or_the_lead_corrects_and_only_what_can_be_corrected()
     {
         var pull = NumberOf(last);
-        Assert.Equal([HoldReason.OthersEntry], car.Refused(Theo, new Correct(pull, null, CarAtWork.Reason)));
-        Assert.Equal([HoldReason.NotCorrectable], car.Refused(Tess, new Correct(1, null, CarAtWork.Reason)));
+        Assert.Equal([HoldReason.OthersEntry], car.Refused(Theo, new VoidEntry(pull, null, CarAtWork.Reason)));
+        Assert.Equal([HoldReason.NotCorrectable], car.Refused(Tess, new VoidEntry(1, null, CarAtWork.Reason)));
         var hand = car.Book.First(recorded => recorded.Entry is HandTightened).Number;
-        Assert.Equal([HoldReason.NotRestatable], car.Refused(Tess, new Correct(hand, CarAtWork.NewtonMetres(1), CarAtWork.Reason)));
+        Assert.Equal([HoldReason.NotRestatable], car.Refused(Tess, new Restate(hand, CarAtWork.NewtonMetres(1), CarAtWork.Reason, CarAtWork.Shown)));
         Correct(Lee, pull, null);
-        Assert.Equal([HoldReason.AlreadyVoid], car.Refused(Tess, new Correct(pull, null, CarAtWork.Reason)));
-        Assert.Equal([HoldReason.OwnWork], car.Refused(Lee, new ConfirmCorrection(car.Last, CarAtWork.Reason)));
-        Assert.Equal([HoldReason.NoSuchCorrection], car.Refused(Theo, new ConfirmCorrection(pull, CarAtWork.Reason)));
+        Assert.Equal([HoldReason.AlreadyVoid], car.Refused(Tess, new VoidEntry(pull, null, CarAtWork.Reason)));
+        Assert.Equal([HoldReason.OwnWork], car.Refused(Lee, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown)));
+        Assert.Equal([HoldReason.NoSuchCorrection], car.Refused(Theo, new ConfirmCorrection(pull, CarAtWork.Reason, CarAtWork.Shown)));
     }
 
     [Fact]
@@ -187,7 +187,7 @@ public class CorrectionTests
         car.Do(Tess, Sign(job, $"final@{Left}"));
         car.Do(Lee, To(ReleaseKind.Road));
         car.Do(Tess, new RecordSettled(
-            job, "nuts", car.Positions(TestRegister.Nut, Left), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(110), TestTools.Click));
+            job, "nuts", car.Positions(TestRegister.Nut, Left), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(110), TestTools.Click, 1060, CarAtWork.Shown));
         Assert.Equal(PositionState.Settled, car.Shows(last));
         Correct(Tess, NumberOf(last), null);
         var again = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), Left);
@@ -208,11 +208,12 @@ public class CorrectionTests
     }
 
     private static RecordResult Result() =>
-        new("alignment", [new MeasuredValue("toe", 1, "mm")], ResultBasis.Measured, "rig", [], null, null);
+        new("alignment", [new MeasuredValue("toe", 1, "mm")], ResultBasis.Measured, "rig", [], null, null, CarAtWork.Shown);
 
     private long NumberOf(JointPosition position) =>
         car.Book.FindLast(recorded => recorded.Entry is TorqueRecorded { Stage: 2 } pull && pull.Position == position)!.Number;
 
-    private void Correct(TestPerson person, long number, decimal? newtonMetres) => car.Do(person, new Correct(
-        number, newtonMetres is { } value ? new EnteredTorque(value, TorqueUnit.NewtonMetre) : null, CarAtWork.Reason));
+    private void Correct(TestPerson person, long number, decimal? newtonMetres) => car.Do(person, newtonMetres is { } value
+        ? new Restate(number, new EnteredTorque(value, TorqueUnit.NewtonMetre), CarAtWork.Reason, CarAtWork.Shown)
+        : new VoidEntry(number, null, CarAtWork.Reason));
 }

@@ -44,7 +44,7 @@ public class HeldPositionTests
         car.Pull(Tess, job, "nuts", nuts[0], 2, 130);
         car.Open(Tess, job, nuts);
         Assert.Equal(PositionState.Held, car.Shows(nuts[0]));
-        car.Do(Tess, new Correct(Number<TorqueRecorded>(), null, CarAtWork.Reason));
+        car.Do(Tess, new VoidEntry(Number<TorqueRecorded>(), null, CarAtWork.Reason));
         Assert.Equal(PositionState.Held, car.Shows(nuts[0]));
         car.StartJob(TestProcedures.Wheels(1, 2, 3, 4, 5), Left);
         Assert.Equal(PositionState.Held, car.Shows(nuts[0]));

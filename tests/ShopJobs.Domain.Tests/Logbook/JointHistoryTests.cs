@@ -71,8 +71,8 @@ public class JointHistoryTests
     {
         car.FitLeftWheel();
         var pull = car.Book.Last(recorded => recorded.Entry is TorqueRecorded { Position.Number: 4 });
-        car.Do(Tess, new Correct(pull.Number, null, CarAtWork.Reason));
-        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason));
+        car.Do(Tess, new VoidEntry(pull.Number, null, CarAtWork.Reason));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
 
         var lines = JointHistory.Of(car.Book, Nuts);
 

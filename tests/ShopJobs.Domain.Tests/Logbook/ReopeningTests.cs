@@ -124,5 +124,5 @@ public class ReopeningTests
     }
 
     private static RecordResult Result(string name) =>
-        new(name, [new MeasuredValue("value", 1, "mm")], ResultBasis.Measured, "rig", [], null, null);
+        new(name, [new MeasuredValue("value", 1, "mm")], ResultBasis.Measured, "rig", [], null, null, CarAtWork.Shown);
 }

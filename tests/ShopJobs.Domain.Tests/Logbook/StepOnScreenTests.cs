@@ -72,7 +72,7 @@ public sealed class StepOnScreenTests
         var nut = car.Positions(TestRegister.Nut, TestRegister.Left)[0];
         car.Do(TestPerson.Tess, CarWork.Sign(job, $"faces@{TestRegister.Left}", "clean"));
         car.Pull(TestPerson.Tess, job, "nuts", nut, 1, 50);
-        car.Do(TestPerson.Tess, new Correct(car.Last, null, CarAtWork.Reason));
+        car.Do(TestPerson.Tess, new VoidEntry(car.Last, null, CarAtWork.Reason));
         car.Do(TestPerson.Lee, CarWork.Decision(nut, Disposition.UseAsIs, accepted: true));
 
         Assert.IsType<NextAction.TakeOff>(car.Next(job, $"seat@{TestRegister.Left}"));

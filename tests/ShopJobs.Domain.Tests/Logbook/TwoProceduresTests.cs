@@ -115,7 +115,7 @@ public class TwoProceduresTests
         var job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), Left);
         car.TightenWheel(Tess, job, Left);
         var faces = car.Book.First(recorded => recorded.Entry is StepConfirmed).Number;
-        car.Do(Tess, new Correct(faces, null, CarAtWork.Reason));
+        car.Do(Tess, new VoidEntry(faces, null, CarAtWork.Reason));
         Assert.Equal(StepStanding.Void, car.Standing(job, $"faces@{Left}"));
         Assert.Equal(StepStanding.ToReconfirm, car.Standing(job, $"seat@{Left}"));
         car.Do(Tess, Sign(job, $"faces@{Left}", "clean"));

@@ -180,5 +180,5 @@ public class WheelFitTests
     }
 
     private RecordSettled Settle(decimal newtonMetres) => new(
-        job, "nuts", nuts, Moved: false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(newtonMetres), TestTools.Click);
+        job, "nuts", nuts, Moved: false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(newtonMetres), TestTools.Click, 1060, CarAtWork.Shown);
 }

@@ -134,7 +134,7 @@ public sealed class SummaryContentTests
     public void A_void_result_stands_on_top_and_not_among_the_results()
     {
         var job = car.StartJob(TestProcedures.Strut(), TestRegister.Left);
-        car.Do(TestPerson.Tess, new RecordResult("alignment", [new("toe-left", 1.2m, "mm")], ResultBasis.Measured, "rig 4711", [], job, "align"));
+        car.Do(TestPerson.Tess, new RecordResult("alignment", [new("toe-left", 1.2m, "mm")], ResultBasis.Measured, "rig 4711", [], job, "align", CarAtWork.Shown));
         Assert.Equal(new ShownResult("alignment", "toe left 1.2 mm", "measured"), Assert.Single(car.Page().Results));
 
         car.Open(TestPerson.Tess, job, car.Positions(TestRegister.StrutTop, TestRegister.Left));
@@ -149,7 +149,7 @@ public sealed class SummaryContentTests
     public void What_was_only_declared_is_called_so()
     {
         car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
-        car.Do(TestPerson.Tess, new RecordResult("tyre-age", [new("week", 12, "")], ResultBasis.Declared, null, [], null, null));
+        car.Do(TestPerson.Tess, new RecordResult("tyre-age", [new("week", 12, "")], ResultBasis.Declared, null, [], null, null, CarAtWork.Shown));
 
         var page = car.Page();
 

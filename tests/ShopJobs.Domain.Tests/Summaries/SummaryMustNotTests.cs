@@ -145,13 +145,13 @@ public sealed partial class SummaryMustNotTests
                 car.Pull(TestPerson.Tess, job, "nuts", nut, 2, 105 + (at * 0.11m) + 0.007m, TestTools.Dial);
                 break;
             case 4:
-                car.Try(TestPerson.Tess, new Correct(pulls[^1].Number, null, CarAtWork.Reason));
+                car.Try(TestPerson.Tess, new VoidEntry(pulls[^1].Number, null, CarAtWork.Reason));
                 break;
             case 5:
-                car.Try(TestPerson.Tess, new Correct(pulls[at % pulls.Count].Number, null, CarAtWork.Reason));
+                car.Try(TestPerson.Tess, new VoidEntry(pulls[at % pulls.Count].Number, null, CarAtWork.Reason));
                 break;
             case 6:
-                car.Try(TestPerson.Lee, new ConfirmCorrection(car.State.Corrections.Keys.DefaultIfEmpty(1).Max(), CarAtWork.Reason));
+                car.Try(TestPerson.Lee, new ConfirmCorrection(car.State.Corrections.Keys.DefaultIfEmpty(1).Max(), CarAtWork.Reason, CarAtWork.Shown));
                 break;
             case 7:
                 car.Try(TestPerson.Theo, CarWork.Looks(job, "nuts", TestRegister.Left, 2));

@@ -89,7 +89,7 @@ public sealed class SummaryNextTests
         {
             car.Do(TestPerson.Tess, new RecordSettled(
                 again, "nuts", [nut], nut.Number == 2, nut.Number == 2 ? 12 : null, TorqueKind.SettingConfirmed,
-                CarAtWork.NewtonMetres(110), TestTools.Click));
+                CarAtWork.NewtonMetres(110), TestTools.Click, 1060, CarAtWork.Shown));
         }
 
         var page = car.Page();

@@ -54,7 +54,7 @@ public sealed class SummaryStandingTests
     [Fact]
     public void A_correction_and_a_hold_speak_against_it()
     {
-        car.Do(TestPerson.Tess, new Correct(car.Book.First(entry => entry.Entry is TorqueRecorded).Number, null, CarAtWork.Reason));
+        car.Do(TestPerson.Tess, new VoidEntry(car.Book.First(entry => entry.Entry is TorqueRecorded).Number, null, CarAtWork.Reason));
         car.Do(TestPerson.Tess, new HoldPositions([new(TestRegister.BarLink, TestRegister.Front, 1)], CarAtWork.Reason));
 
         Assert.Equal(

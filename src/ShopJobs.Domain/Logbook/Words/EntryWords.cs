@@ -15,22 +15,26 @@ public static class EntryWords
         return entry switch
         {
             JobStarted fact => $"Put {fact.Procedure} rev. {fact.Revision} on the car: {string.Join(", ", fact.Places)}.",
-            CarConditionDeclared fact => $"Declared the car's condition: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
+            CarConditionDeclared fact => $"Declared the car's condition{At(fact.Places)}: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
             StepConfirmed { NotApplicable: true } fact => $"Declared “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} not applicable.",
             StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",
             ResultRecorded fact => $"Recorded {fact.Name}, {BasisOf(fact.Basis)}{Values(fact.Values)}{VoidFrom(fact.Undid)}.",
-            Opened fact => $"Opened {names.Positions(fact.Positions)}{Also(fact, names)}{VoidFrom(fact.Undid)}.",
+            Opened { Late: { } late } fact when late.Count == fact.Positions.Count => $"Reported late as opened: {names.Positions(late)}; held until somebody has looked.",
+            Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}.",
             FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
             HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, names)}.",
             TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, names)}.",
             Settled fact => $"Re-torqued {names.Positions(fact.Positions)} after the drive: {Moved(fact)}, {LowerFirst(PullOf(fact.Kind, fact.Value))}, with {names.Tool(fact.Tool)}.",
             Witnessed fact => $"{(fact.Accepted ? "Looked and accepted" : "Looked and did not accept")} stage {Number(fact.Stage)} of {names.Joint(fact.Joint)} {MethodOf(fact.Method)}: entries {EntryNames.Numbers(fact.Records)}.",
+            Countersigned fact => $"Stood by and answers for entries {EntryNames.Numbers(fact.Records)}.",
             PositionHeld fact => $"Stopped the work on {names.Positions(fact.Positions)}.",
             Decided fact => $"Decided {names.Positions([fact.Position])}: {DispositionOf(fact.Disposition)}{About(fact, names)}.",
             Corrected { Restated: { } restated } fact => $"Restated entry {Number(fact.Target)} as {restated}.",
-            Corrected fact => $"Voided entry {Number(fact.Target)}.",
+            Corrected fact => $"Voided entry {Number(fact.Target)}{(fact.WasPulled switch { true => "; it was pulled all the same", false => "; it was never pulled", _ => "" })}.",
             CorrectionConfirmed fact => $"Confirmed the correction in entry {Number(fact.Correction)}.",
             Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact)}{Lapses(fact)}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
+            ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} stands.",
+            ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
             _ => ToolEntryWords.Of(entry, names),
         };
@@ -60,6 +64,11 @@ public static class EntryWords
 
     private static string Also(Opened fact, EntryNames names) =>
         fact.AlsoOpened.Count == 0 ? "" : $"; open with it: {names.Positions(fact.AlsoOpened)}";
+
+    private static string Late(Opened fact, EntryNames names) =>
+        fact.Late is { Count: > 0 } late ? $"; reported late and held: {names.Positions(late)}" : "";
+
+    private static string At(IReadOnlyList<string>? places) => places is null ? "" : $" at {string.Join(", ", places)}";
 
     private static string VoidFrom(IReadOnlyList<Undone> undid) =>
         undid.Count == 0 ? "" : $"; void from here: {string.Join(", ", undid)}";

@@ -27,7 +27,8 @@ internal sealed partial class Ledger
             ConfirmStep confirm => OfSigning(rights, confirm, at),
             Witness witness => OfWitness(person, rights, witness),
             DecideHold decide => OfDecision(person, rights, decide),
-            Correct correct => OfCorrection(person, rights, correct),
+            VoidEntry voiding => OfCorrection(person, rights, voiding.Target, restates: false),
+            Restate restate => OfCorrection(person, rights, restate.Target, restates: true),
             ConfirmCorrection confirm => OfConfirmation(person, rights, confirm),
             Release release => WaitsOf(release).Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
             IssueSummary issue => Those((HoldReason.NoRight, !rights.Contains(Right.Release)), (HoldReason.Superseded, issue.AsOf != lines.Count), (HoldReason.NoJobYet, !lines.Any(line => line.Entry is JobStarted)))
@@ -139,13 +140,13 @@ internal sealed partial class Ledger
     ];
 
     // Rule 8.
-    private IEnumerable<Reason> OfCorrection(PersonId person, IReadOnlySet<Right> rights, Correct correct)
+    private IEnumerable<Reason> OfCorrection(PersonId person, IReadOnlySet<Right> rights, long number, bool restates)
     {
-        var target = correct.Target >= 1 && correct.Target <= lines.Count ? At(correct.Target) : null;
+        var target = number >= 1 && number <= lines.Count ? At(number) : null;
         HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed) ? HoldReason.NotCorrectable
             : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.OthersEntry
-            : IsVoid(correct.Target) ? HoldReason.AlreadyVoid
-            : correct.Restated is not null && target.Entry is not TorqueRecorded { AngleDegrees: null } ? HoldReason.NotRestatable
+            : IsVoid(number) ? HoldReason.AlreadyVoid
+            : restates && target.Entry is not TorqueRecorded { AngleDegrees: null } ? HoldReason.NotRestatable
             : null;
         return why is { } reason ? [new(reason)] : [];
     }

@@ -22,7 +22,7 @@ internal sealed partial class Ledger
         (Witnessed, Witness witness) => line with { About = SeenNow(witness) },
         (Decided fact, DecideHold) => line with { About = AboutNow(fact.Position), Doubts = [.. DoubtsOn(fact.Position).Distinct()] },
         (StepConfirmed fact, ConfirmStep) => line with { Rests = RestsOfStep(jobs[fact.Job], jobs[fact.Job].Step(fact.Step)!) },
-        (Corrected { Restated: null } fact, Correct) => line with
+        (Corrected { Restated: null } fact, VoidEntry) => line with
         {
             Undoes = At(fact.Target).Entry is ResultRecorded result && ResultOf(result.Name)?.Number == fact.Target ? [result.Name] : [],
         },

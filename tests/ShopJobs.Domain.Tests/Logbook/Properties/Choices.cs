@@ -39,8 +39,8 @@ internal static class Choices
         MoveKind.Decide => CarWork.Decision(Troubled(car, move.A), (Disposition)(move.B % 3), accepted: move.C % 3 != 0),
         MoveKind.Correct => Correction(car, move),
         MoveKind.Confirm => Waiting(car) is { } newest
-            ? new ConfirmCorrection(move.A % 9 == 0 ? 1 + (move.A % (car.Last + 1)) : newest, CarAtWork.Reason)
-            : move.A % 9 == 0 ? new ConfirmCorrection(1 + (move.B % (car.Last + 1)), CarAtWork.Reason)
+            ? new ConfirmCorrection(move.A % 9 == 0 ? 1 + (move.A % (car.Last + 1)) : newest, CarAtWork.Reason, CarAtWork.Shown)
+            : move.A % 9 == 0 ? new ConfirmCorrection(1 + (move.B % (car.Last + 1)), CarAtWork.Reason, CarAtWork.Shown)
             : Correction(car, move),
         MoveKind.Look => Group(car, move.A) is var (job, group)
             ? CarWork.Looks(job.Id, group.Group.Id, group.Place, move.B % 3 == 0 ? 1 : group.Group.Stages.Count, move.C % 3 != 0) with
@@ -53,7 +53,7 @@ internal static class Choices
         MoveKind.Settle => Settle(car, move),
         MoveKind.Result => new RecordResult(
             (move.A % 5) switch { 0 => "alignment", 1 => "corner-weights", 2 => "setting:front-bar", 3 => "bleed", _ => "setting:ride-height" },
-            [new MeasuredValue("value", move.B, "mm")], ResultBasis.Measured, null, [], null, null),
+            [new MeasuredValue("value", move.B, "mm")], ResultBasis.Measured, null, [], null, null, CarAtWork.Shown),
         MoveKind.Declare => new DeclareCondition([move.A % 2 == 0 ? TestRegister.WheelUp : TestRegister.WheelDown]),
         MoveKind.Summary => new IssueSummary(CarAtWork.Reason, move.A % 4 == 0 ? move.B : car.Last, CarAtWork.Shown),
         MoveKind.Nonsense => Nonsense(car, move),
@@ -208,10 +208,13 @@ internal static class Choices
         { RunDown = runDown, AngleDegrees = stage.Turn?.Degrees };
     }
 
-    private static Correct Correction(CarAtWork car, Move move) => new(
-        car.Last == 0 ? 1 : move.A % 9 == 0 ? 1 + (move.B % car.Last) : Target(car, move.A),
-        move.B % 2 == 0 ? null : Value(car, move),
-        CarAtWork.Reason);
+    private static Command Correction(CarAtWork car, Move move)
+    {
+        var target = car.Last == 0 ? 1 : move.A % 9 == 0 ? 1 + (move.B % car.Last) : Target(car, move.A);
+        return move.B % 2 == 0
+            ? new VoidEntry(target, (move.C % 3) switch { 0 => null, 1 => true, _ => false }, CarAtWork.Reason)
+            : new Restate(target, Value(car, move), CarAtWork.Reason, CarAtWork.Shown);
+    }
 
     private static long? Waiting(CarAtWork car) =>
         car.State.Corrections.Values.Where(correction => !correction.Confirmed).Max(correction => (long?)correction.Number);
@@ -241,7 +244,7 @@ internal static class Choices
         var tool = move.B % 4 == 0 ? (Tools[move.C % Tools.Count], TorqueKind.Reading) : Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
         var positions = Some(group, move.B);
         var value = move.C % 3 == 0 ? Value(car, move) : OnTool(group.Group, stage.Value, car.State.Of(positions[0]).RunDownOf());
-        return new RecordSettled(job.Id, group.Group.Id, positions, false, null, tool.Item2, value, tool.Item1);
+        return new RecordSettled(job.Id, group.Group.Id, positions, false, null, tool.Item2, value, tool.Item1, 1060, CarAtWork.Shown);
     }
 
     private static Command Nonsense(CarAtWork car, Move move)
@@ -255,7 +258,7 @@ internal static class Choices
             1 => new OpenPositions([Position(car, move.B)], new JobId(Guid.Empty), null),
             2 => new HandTighten(known, "no-such-group", [Position(car, move.B)], []),
             3 => new DeclareCondition([new CarCondition("roof", "open")]),
-            4 => new RecordResult("", [], ResultBasis.Declared, null, [], null, null),
+            4 => new RecordResult("", [], ResultBasis.Declared, null, [], null, null, CarAtWork.Shown),
             5 => CarWork.Sign(known, "no-such-step"),
             6 => car.ToStart(known, procedure, places),
             7 => car.ToStart(new JobId(new Guid(99, 0, 0, new byte[8])), procedure, ["roof"]),

@@ -22,7 +22,7 @@ internal static class Guide
         var ready = open.FindAll(step => placed.Before(step).All(before => car.State.StandingOf(job, placed, before) == StepStanding.Signed));
         var step = ready.Count == 0 ? open[0] : ready[move.B % ready.Count];
         var worker = move.C % 4 == 0 ? Theo : Tess;
-        return car.State.NextOn(step) switch
+        return car.State.NextOn(car.As(TestPerson.Lee), step) switch
         {
             NextAction.Fit fit => (worker, new FitNew(job.Id, fit.Instance.Group.Id, fit.Positions, "lot 4471")),
             NextAction.ByHand hand => (worker, new HandTighten(job.Id, hand.Instance.Group.Id, hand.Positions, move.A % 7 == 0 ? [Lee.Id] : [])),
@@ -51,7 +51,7 @@ internal static class Guide
 
     private static Command Pull(CarAtWork car, JobBook job, Cell cell, Move move)
     {
-        var missing = cell.Stage.Conditions.Where(condition => !car.State.Is(condition)).ToList();
+        var missing = cell.Stage.Conditions.Where(condition => !car.State.Is(car.As(TestPerson.Lee), condition, cell.Instance.Place)).ToList();
         if (missing.Count > 0)
         {
             return new DeclareCondition(missing);
@@ -78,7 +78,7 @@ internal static class Guide
 
         var results = step.Step.Records.Concat(step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name));
         return results.FirstOrDefault(name => !car.State.Results.TryGetValue(name, out var book) || book.VoidBy > 0) is { } missing
-            ? (worker, new RecordResult(missing, [new MeasuredValue("value", 1, "mm")], ResultBasis.Measured, null, [], job.Id, step.Id))
+            ? (worker, new RecordResult(missing, [new MeasuredValue("value", 1, "mm")], ResultBasis.Measured, null, [], job.Id, step.Id, CarAtWork.Shown))
             : (worker, new ConfirmStep(
                 job.Id, step.Id, [.. step.Step.Ticks.Select(tick => tick.Id)],
                 [.. step.Step.Measures.Select(measure => new MeasuredValue(measure.Id, measure.Minimum ?? 0, measure.Unit))], false, null, CarAtWork.Shown));

@@ -69,9 +69,9 @@ public class BrakeTests
         var step = $"hose@{Corner}";
         job.PullNext(step, W3, setTo: 16);
         var correction = job.Car.Last + 1;
-        job.Car.Do(Tess, new Correct(job.Car.Last, CarAtWork.NewtonMetres(14.6m), CarAtWork.Reason));
+        job.Car.Do(Tess, new Restate(job.Car.Last, CarAtWork.NewtonMetres(14.6m), CarAtWork.Reason, CarAtWork.Shown));
         Assert.Equal(PositionState.Held, job.Car.Shows("brake.flare-nut", Corner));
-        job.Car.Do(Theo, new ConfirmCorrection(correction, CarAtWork.Reason));
+        job.Car.Do(Theo, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown));
         var pull = job.Car.State.Of(job.At("brake.flare-nut", Corner)[0]).Last!;
         Assert.Empty(pull.Problems);
         Assert.Equal("15.969 N·m", pull.AtFastener.ToString());

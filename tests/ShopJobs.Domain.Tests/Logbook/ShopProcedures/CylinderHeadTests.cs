@@ -107,7 +107,7 @@ public class CylinderHeadTests
         job.FinishUpTo("end", W3, WA);
         var bolt = job.At("engine.head-bolt", Engine, 1)[0];
         Assert.False(job.Car.State.OwesReTorque(job.Car.State.Of(bolt)));
-        var again = new RecordSettled(job.Id, "head", [bolt], false, null, TorqueKind.Reading, CarAtWork.NewtonMetres(40), WA);
+        var again = new RecordSettled(job.Id, "head", [bolt], false, null, TorqueKind.Reading, CarAtWork.NewtonMetres(40), WA, 1060, CarAtWork.Shown);
         Assert.Contains(HoldReason.ReTorqueNotDue, ((Settled)job.Car.Do(Tess, again)).Problems);
     }
 

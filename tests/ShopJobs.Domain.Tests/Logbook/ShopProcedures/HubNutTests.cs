@@ -80,7 +80,7 @@ public class HubNutTests
         job.FinishUpTo("end", W5, W9);
         Assert.False(job.Car.State.OwesReTorque(job.Car.State.Of(job.At("hub.nut", Left)[0])));
         Assert.True(job.Car.State.OwesReTorque(job.Car.State.Of(job.At("hub.drive-flange", Left)[0])));
-        var again = new RecordSettled(job.Id, "hub-nut", job.At("hub.nut", Left), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(250), W9);
+        var again = new RecordSettled(job.Id, "hub-nut", job.At("hub.nut", Left), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(250), W9, 1060, CarAtWork.Shown);
         Assert.Equal([HoldReason.ReTorqueNotDue], ((Settled)job.Car.Do(Tess, again)).Problems);
     }
 

@@ -86,7 +86,9 @@ internal sealed class CarAtWork
     public Verdict Try(TestPerson person, Command command)
     {
         Wait(TimeSpan.FromMinutes(1));
-        var verdict = State.Decide(command, As(person), Rules);
+        var now = As(person);
+        var verdict = State.Decide(
+            command is SignedCommand signed && signed.Covers == Covering.Nothing ? State.AsShown(now, signed) : command, now, Rules);
         foreach (var entry in verdict is Verdict.Accepted accepted ? accepted.Entries : [])
         {
             var recorded = new Recorded(State.Number + 1, Now, person.Id, entry);
@@ -116,11 +118,15 @@ internal sealed class CarAtWork
 
     public PositionState Shows(JointPosition position) => State.StateOf(position, Tool);
 
+    /// <summary>A command as a screen drew it now: with what it covers.</summary>
+    public T Shows<T>(T command)
+        where T : SignedCommand => State.AsShown(As(TestPerson.Lee), command);
+
     /// <summary>The state of a joint: that of its worst position.</summary>
     public PositionState Shows(string key, string place) =>
         State.StateOf(new Joint(key, place), Register.Kinds[key].Positions, Tool);
 
-    public NextAction Next(JobId job, string step) => State.NextOn(Placed(job).Step(step)!);
+    public NextAction Next(JobId job, string step) => State.NextOn(As(TestPerson.Lee), Placed(job).Step(step)!);
 
     public StepStanding Standing(JobId job, string step) =>
         State.StandingOf(State.Jobs[job], Placed(job), Placed(job).Step(step)!);
