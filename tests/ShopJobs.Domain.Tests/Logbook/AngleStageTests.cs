@@ -230,7 +230,8 @@ public sealed class AngleStageTests
         Snug();
         var torque = car.State.Of(bolts[1]).Last!.Number;
         car.Turn(Tess, job, "bolts", bolts[0], 2, 90);
-        car.Do(Tess, new VoidEntry(torque, null, CarAtWork.Reason));
+        car.Do(Tess, new VoidEntry(torque, false, CarAtWork.Reason));
+        car.Do(Lee, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         car.Pull(Tess, job, "bolts", bolts[1], 1, 40, TestTools.Dial);
 
         Assert.Equal(bolts, Assert.IsType<NextAction.TakeOff>(car.Next(job, $"turn@{Left}")).Positions);

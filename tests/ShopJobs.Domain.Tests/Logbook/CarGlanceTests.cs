@@ -79,7 +79,7 @@ public class CarGlanceTests
         car.Declare(TestRegister.WheelUp);
         car.Open(Tess, job, car.Positions(TestRegister.Nut, Left));
         car.ByHand(Tess, job, "nuts", car.Positions(TestRegister.Nut, Left));
-        car.Pull(Tess, job, "nuts", new(TestRegister.Nut, Left, 1), 1, 90);
+        car.Pull(Tess, job, "nuts", new(TestRegister.Nut, Left, 1), 1, 90, TestTools.Dial);
         var at = car.Now;
 
         var glance = Look();

@@ -91,6 +91,7 @@ public class CorrectionTests
     {
         car.Declare(TestRegister.WheelUp);
         car.Open(Tess, job, car.Positions(TestRegister.Nut, Left));
+        car.Do(Tess, Sign(job, $"faces@{Left}", "clean"));
         car.ByHand(Tess, job, "nuts", car.Positions(TestRegister.Nut, Left));
         var first = new JointPosition(TestRegister.Nut, Left, 1);
         car.Pull(Tess, job, "nuts", first, 1, 5, TestTools.Dial);
@@ -186,10 +187,12 @@ public class CorrectionTests
         car.Do(Theo, Looks(job, "nuts", Left, 2));
         car.Do(Tess, Sign(job, $"final@{Left}"));
         car.Do(Lee, To(ReleaseKind.Road));
+        car.Declare(TestRegister.WheelDown);
         car.Do(Tess, new RecordSettled(
             job, "nuts", car.Positions(TestRegister.Nut, Left), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(110), TestTools.Click, 1060, CarAtWork.Shown));
         Assert.Equal(PositionState.Settled, car.Shows(last));
-        Correct(Tess, NumberOf(last), null);
+        car.Do(Tess, new VoidEntry(NumberOf(last), false, CarAtWork.Reason));
+        car.Do(Lee, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         var again = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), Left);
         car.Do(Tess, Sign(again, $"faces@{Left}", "clean"));
         car.Do(Tess, Sign(again, $"seat@{Left}"));

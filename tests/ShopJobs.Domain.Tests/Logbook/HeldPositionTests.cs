@@ -29,13 +29,12 @@ public class HeldPositionTests
     }
 
     [Fact]
-    public void A_lower_stage_on_a_nut_used_as_is_is_a_second_pull()
+    public void Use_as_is_never_stands_in_for_a_missing_stage()
     {
         HandTightAgain();
-        car.Pull(Tess, job, "nuts", nuts[0], 2, 110);
-        car.Do(Theo, Decision(nuts[0], Disposition.UseAsIs, accepted: true));
-        car.Declare(TestRegister.WheelUp);
-        Assert.Contains(HoldReason.SecondPull, car.Pull(Tess, job, "nuts", nuts[0], 1, 50).Problems);
+        Assert.Contains(HoldReason.LowerStageMissing, car.Pull(Tess, job, "nuts", nuts[0], 2, 110).Problems);
+        Assert.Equal([HoldReason.NotUsableAsIs], car.Refused(Theo, Decision(nuts[0], Disposition.UseAsIs, accepted: true)));
+        car.Do(Theo, Decision(nuts[0], Disposition.Rework));
     }
 
     [Fact]
@@ -80,19 +79,36 @@ public class HeldPositionTests
     }
 
     [Fact]
-    public void The_other_nuts_go_on_after_one_was_used_as_is_before_its_lower_stage()
+    public void Use_as_is_ends_with_the_next_pull()
     {
-        HandTightAgain();
         car.Pull(Tess, job, "nuts", nuts[0], 2, 110);
         car.Do(Theo, Decision(nuts[0], Disposition.UseAsIs, accepted: true));
-        foreach (var number in new[] { 3, 5, 2, 4 })
-        {
-            Assert.Equal(nuts[number - 1], Assert.IsType<NextAction.PullNow>(car.Next(job, "seat@front-left")).Cell.Position);
-            Assert.Empty(car.Pull(Tess, job, "nuts", nuts[number - 1], 1, 50).Problems);
-        }
+        car.Pull(Tess, job, "nuts", nuts[0], 2, 110);
+        Assert.Equal(PositionState.Held, car.Shows(nuts[0]));
+        Assert.False(car.State.IsAtTorque(car.State.Of(nuts[0])));
+    }
 
-        car.Declare(TestRegister.WheelDown);
-        Assert.Empty(car.Pull(Tess, job, "nuts", nuts[2], 2, 110).Problems);
+    [Fact]
+    public void Over_the_maximum_holds_the_stud_that_the_nut_rides_on_until_that_is_decided_too()
+    {
+        car.Pull(Tess, job, "nuts", nuts[0], 2, 130);
+        var stud = nuts[0] with { Key = TestRegister.Stud };
+        Assert.Equal(PositionState.Held, car.Shows(stud));
+        car.Do(Theo, Decision(nuts[0], Disposition.Replace));
+        Assert.Equal(PositionState.Held, car.Shows(stud));
+        car.Open(Tess, job, nuts);
+        car.FitNew(Tess, job, "nuts", nuts[0]);
+        Assert.Equal([HoldReason.RidesOnLoose], car.ByHand(Tess, job, "nuts", nuts[0]).Problems);
+        car.Do(Theo, Decision(stud, Disposition.UseAsIs, accepted: true));
+        Assert.Empty(car.ByHand(Tess, job, "nuts", nuts[0]).Problems);
+    }
+
+    [Fact]
+    public void Over_a_lower_stage_and_not_over_the_joint_holds_the_nut_alone()
+    {
+        HandTightAgain();
+        Assert.Equal([HoldReason.OverRange], car.Pull(Tess, job, "nuts", nuts[0], 1, 70, TestTools.Dial).Problems);
+        Assert.Equal(PositionState.AsFound, car.Shows(nuts[0] with { Key = TestRegister.Stud }));
     }
 
     [Fact]
@@ -111,6 +127,7 @@ public class HeldPositionTests
     {
         car.Pull(Tess, job, "nuts", nuts[0], 2, 130);
         car.Do(Theo, Decision(nuts[0], Disposition.Replace));
+        car.Do(Theo, Decision(nuts[0] with { Key = TestRegister.Stud }, Disposition.UseAsIs, accepted: true));
         car.Open(Tess, job, nuts);
         Assert.Equal([HoldReason.HardwareNotNew], car.ByHand(Tess, job, "nuts", nuts[0]).Problems);
         car.FitNew(Tess, job, "nuts", nuts[0]);
@@ -178,6 +195,7 @@ public class HeldPositionTests
     {
         car.Declare(TestRegister.WheelUp);
         car.Open(Tess, job, nuts);
+        car.Do(Tess, Sign(job, "faces@front-left", "clean"));
         car.ByHand(Tess, job, "nuts", nuts);
     }
 

@@ -73,7 +73,7 @@ public sealed class StepOnScreenTests
         car.Do(TestPerson.Tess, CarWork.Sign(job, $"faces@{TestRegister.Left}", "clean"));
         car.Pull(TestPerson.Tess, job, "nuts", nut, 1, 50);
         car.Do(TestPerson.Tess, new VoidEntry(car.Last, null, CarAtWork.Reason));
-        car.Do(TestPerson.Lee, CarWork.Decision(nut, Disposition.UseAsIs, accepted: true));
+        car.Do(TestPerson.Lee, CarWork.Decision(nut, Disposition.Rework));
 
         Assert.IsType<NextAction.TakeOff>(car.Next(job, $"seat@{TestRegister.Left}"));
     }

@@ -50,6 +50,7 @@ public class ToolInDoubtTests
         car.TellTool(TestTools.Click, new Calibrated(car.Today, car.Today.AddDays(365), "Rig sheet", [new(110, 100)], [new(100, 100)]));
         Assert.Equal(PositionState.Doubted, car.Shows(nuts[0]));
         car.Open(Tess, job, nuts);
+        car.Do(Tess, CarWork.Sign(job, $"faces@{Left}", "clean"));
         car.Declare(TestRegister.WheelUp);
         car.ByHand(Tess, job, "nuts", nuts);
         car.PullStage(Tess, job, "nuts", Left, 1);

@@ -47,14 +47,15 @@ public class WheelFitTests
         Assert.Equal(1300, released.LapsesAtKm);
         Assert.Equal(car.Today.AddDays(14), released.LapsesOn);
         Assert.Equal(PositionState.Due, Wheel);
-        Assert.Equal([HoldReason.JointNotMadeHere, HoldReason.ReTorqueDue], car.Refused(Lee, To(ReleaseKind.Track)));
-        Assert.Equal([HoldReason.JointNotMadeHere], car.Refused(Lee, To(ReleaseKind.Track, accepted: true)));
+        Assert.Equal([HoldReason.JointNotMadeHere, HoldReason.ReTorqueDue], car.Refused(Lee, To(ReleaseKind.Track, 1200)));
+        Assert.Equal([HoldReason.JointNotMadeHere], car.Refused(Lee, To(ReleaseKind.Track, 1200, accepted: true)));
 
+        car.Declare(TestRegister.WheelDown);
         car.Do(Tess, Settle(110));
         Assert.Equal(PositionState.Settled, Wheel);
         car.Do(Lee, To(ReleaseKind.Road, 1260));
         Assert.Null(((Released)car.Book[^1].Entry).LapsesAtKm);
-        Assert.Equal([HoldReason.JointNotMadeHere], car.Refused(Lee, To(ReleaseKind.Track)));
+        Assert.Equal([HoldReason.JointNotMadeHere], car.Refused(Lee, To(ReleaseKind.Track, 1260)));
     }
 
     [Fact]
@@ -180,5 +181,5 @@ public class WheelFitTests
     }
 
     private RecordSettled Settle(decimal newtonMetres) => new(
-        job, "nuts", nuts, Moved: false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(newtonMetres), TestTools.Click, 1060, CarAtWork.Shown);
+        job, "nuts", nuts, Moved: false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(newtonMetres), TestTools.Click, 1260, CarAtWork.Shown);
 }

@@ -85,6 +85,7 @@ public sealed class SummaryNextTests
         var job = car.FitLeftWheel();
         car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Road));
         var again = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+        car.Declare(TestRegister.WheelDown);
         foreach (var nut in car.Positions(TestRegister.Nut, TestRegister.Left))
         {
             car.Do(TestPerson.Tess, new RecordSettled(

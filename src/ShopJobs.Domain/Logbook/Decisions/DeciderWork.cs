@@ -240,6 +240,7 @@ public static partial class Decider
         {
             SettingRatio = stage.Turn is null ? group.Adapter?.Setting.Ratio : null,
             Turn = stage.Turn,
+            JointMaximum = group.Final.Permitted.Maximum.NewtonMetres is var joint && joint > stage.Permitted.Maximum.NewtonMetres ? joint : null,
         };
     }
 

@@ -148,6 +148,9 @@ public sealed record SpecificationInForce(
 
     /// <summary>The angle asked for, in degrees; null at a torque stage.</summary>
     public Turn? Turn { get; init; }
+
+    /// <summary>At a lower stage, the upper end of the final stage's range; null where that is <see cref="Maximum"/>.</summary>
+    public decimal? JointMaximum { get; init; }
 }
 
 /// <summary>One pull on one cell. With problems it does not count.</summary>

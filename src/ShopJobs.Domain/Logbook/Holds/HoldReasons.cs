@@ -3,9 +3,6 @@ namespace ShopJobs.Domain.Logbook;
 /// <summary>What reasons have in common.</summary>
 public static class HoldReasons
 {
-    /// <summary>Over the permitted maximum, or turned too far: what it rides on was stretched as far.</summary>
-    public static bool ReachesWhatItRidesOn(HoldReason reason) => reason is HoldReason.OverRange or HoldReason.TurnOutside;
-
     /// <summary>
     /// <em>Use as is</em> stands in for one failed piece of evidence on a final record, never for a missing pull, stage or opening.
     /// </summary>

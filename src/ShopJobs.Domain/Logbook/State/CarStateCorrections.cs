@@ -79,7 +79,7 @@ public sealed partial record CarState
         }
 
         var lifts = pull.Voided
-            ? pull.IsGone && fact.Problems.Contains(HoldReason.SecondPull)
+            ? pull is { IsGone: true, WasPulled: false } && fact.Problems.Contains(HoldReason.SecondPull)
             : pull.Problems.Count == 0 || pull.IsShort;
         var next = this;
         foreach (var position in lifts ? new[] { fact.Position, fact.RidesOn ?? fact.Position }.Distinct() : [])

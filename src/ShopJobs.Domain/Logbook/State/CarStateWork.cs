@@ -163,7 +163,7 @@ public sealed partial record CarState
 
     // Over the permitted maximum holds what the position rides on too: the stud was stretched as far as the nut.
     private CarState HoldRidden(Pull pull, Recorded recorded) =>
-        pull.Fact.RidesOn is { } ridden && pull.HoldReason is not null && pull.Problems.Any(HoldReasons.ReachesWhatItRidesOn)
+        pull.Fact.RidesOn is { } ridden && pull.HoldReason is not null && pull.ReachesWhatItRidesOn
             && !Of(ridden).Holds.Exists(hold => hold.Number == pull.Number)
             ? WithHolds([ridden], new Hold(pull.Number, recorded.At, pull.Person, HoldReason.OverRange))
             : this;

@@ -76,6 +76,13 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>Why it holds its position; null when nothing is wrong, or it was used as is, or what is wrong has a way out without a decision.</summary>
     public HoldReason? HoldReason => AcceptedBy is null && Problems is [var first, ..] && !IsShort && !AwaitsCountersign ? first : null;
 
+    /// <summary>Over the maximum of its joint, or turned too far: what it rides on was stretched as far.</summary>
+    public bool ReachesWhatItRidesOn => Problems.Contains(Logbook.HoldReason.TurnOutside)
+        || (Problems.Contains(Logbook.HoldReason.OverRange) && Values.Any(value =>
+            Judging.AtFastener(value.NewtonMetres, Fact.Spec, Fact.RunDown) > (Fact.Spec.JointMaximum ?? Fact.Spec.Maximum)));
+
+    private IEnumerable<EnteredTorque> Values => new[] { Confirmed ?? Fact.Value }.Concat(Unconfirmed.Cast<EnteredTorque?>()).OfType<EnteredTorque>();
+
     /// <summary>Made by somebody without the right, and nothing else is wrong: whoever stood by countersigns it.</summary>
     public bool AwaitsCountersign => AcceptedBy is null && Problems is [Logbook.HoldReason.NoRight];
 

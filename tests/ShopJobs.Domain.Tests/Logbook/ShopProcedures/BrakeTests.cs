@@ -84,7 +84,7 @@ public class BrakeTests
         job.Car.Open(Tess, job.Id, job.At("brake.bleed-nipple", Corner));
         Assert.Equal(["bleed"], job.Car.State.Undone.Keys);
         Assert.Equal(StepStanding.Void, job.Car.Standing(job.Id, "pedal"));
-        job.Result("pedal", "bleed");
+        Assert.Equal([HoldReason.ResultJointLoose], job.Car.Refused(Tess, job.ToRecord("pedal", "bleed")));
         Assert.Contains(HoldReason.ResultJointLoose, job.Refusals("pedal"));
     }
 

@@ -74,12 +74,13 @@ public class FrontBarTests
         job.Finish("links", W5);
         job.FinishUpTo("end", W5);
         job.Car.Do(Lee, To(ReleaseKind.Road, 2000));
+        job.Stand("stand", "on-wheels");
         var settled = (Settled)job.Car.Do(Tess, new RecordSettled(
-            job.Id, "link-lower", job.At("front-bar.link-lower", Left), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(58 + SeedJob.RunDown), W5, 1060, CarAtWork.Shown));
+            job.Id, "link-lower", job.At("front-bar.link-lower", Left), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(58 + SeedJob.RunDown), W5, 2060, CarAtWork.Shown));
         Assert.Empty(settled.Problems);
         Assert.Equal(PositionState.Settled, job.Car.Shows("front-bar.link-lower", Left));
         var bare = (Settled)job.Car.Do(Tess, new RecordSettled(
-            job.Id, "link-lower", job.At("front-bar.link-lower", "front-right"), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(58), W5, 1060, CarAtWork.Shown));
+            job.Id, "link-lower", job.At("front-bar.link-lower", "front-right"), false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(58), W5, 2060, CarAtWork.Shown));
         Assert.Equal([HoldReason.SettingNotInstructed], bare.Problems);
     }
 }

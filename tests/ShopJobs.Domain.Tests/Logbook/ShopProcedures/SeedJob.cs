@@ -134,8 +134,10 @@ internal sealed class SeedJob
     }
 
     /// <summary>Records a result that a step asks for.</summary>
-    public void Result(string step, string name, decimal value = 1, string unit = "mm") => Car.Do(
-        Tess, new RecordResult(name, [new MeasuredValue("value", value, unit)], ResultBasis.Measured, null, [], Id, step, CarAtWork.Shown));
+    public void Result(string step, string name, decimal value = 1, string unit = "mm") => Car.Do(Tess, ToRecord(step, name, value, unit));
+
+    public RecordResult ToRecord(string step, string name, decimal value = 1, string unit = "mm") =>
+        new(name, [new MeasuredValue("value", value, unit)], ResultBasis.Measured, null, [], Id, step, CarAtWork.Shown);
 
     /// <summary>The sign-off, tried: the reasons why it is refused.</summary>
     public IReadOnlyList<HoldReason> Refusals(string step, params (string Measure, decimal Value)[] given) => Car.Refused(Tess, ToSign(step, given));
