@@ -33,11 +33,14 @@ public sealed partial class EntryWordsTests
         new TorqueRecorded(Job, "G1", Nut, 1, 2, 0, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 2), Spec, [], [5], []),
         new Settled([Nut], Job, "G1", true, 15, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 9), []),
         new Witnessed(Job, "G1", Nut.Joint, 2, [7, 8, 9], WitnessMethod.LookedAtMark, true, null, "s"),
+        new Countersigned([7, 8], "s"),
         new PositionHeld([Nut], Text),
         new Decided(Nut, Disposition.Rework, [7], [new ToolDoubt(Wrench, 3)], Text, null, "s"),
         new Corrected(7, Final, Text),
         new CorrectionConfirmed(12, Text),
         new Released(ReleaseKind.Road, [Job], 12, 48210, 48310, new DateOnly(2026, 3, 30), null, "s"),
+        new ReleaseUpheld(ReleaseKind.Road, 40, "s"),
+        new ReleaseWithdrawn(ReleaseKind.Track, 40, false, Text, "s"),
         new SummaryIssued(2, 1, Text, 40, "s"),
         new ToolEntered(Wrench, "W7", "S-71", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, 4),
         new Calibrated(new DateOnly(2026, 1, 9), new DateOnly(2027, 1, 8), "Lab 12", [new CalibrationPoint(110, 100.1m)], [new CalibrationPoint(110, 110)]),
@@ -74,6 +77,30 @@ public sealed partial class EntryWordsTests
         Assert.Equal(
             "Turned 91.5° on wheel nut front-left 3, stage 2 of 2, with W7.",
             EntryWords.Of(click with { Kind = TorqueKind.AngleTurned, Value = null, AngleDegrees = 91.5m }, Names));
+    }
+
+    [Fact]
+    public void A_late_opening_says_what_it_opened_and_what_it_holds()
+    {
+        var other = Nut.Joint.At(1);
+        var late = new Opened([other, Nut], [], [], Job, null) { Late = [Nut] };
+
+        Assert.Equal("Opened wheel nut front-left 1; reported late and held: wheel nut front-left 3.", EntryWords.Of(late, Names));
+        Assert.Equal(
+            "Reported late as opened: wheel nut front-left 3; held until somebody has looked.",
+            EntryWords.Of(late with { Positions = [Nut] }, Names));
+    }
+
+    [Fact]
+    public void A_voided_pull_says_whether_it_was_pulled_and_a_withdrawn_release_whether_it_was_driven()
+    {
+        var voided = new Corrected(7, null, Text);
+        var withdrawn = new ReleaseWithdrawn(ReleaseKind.Track, 40, false, Text, "s");
+
+        Assert.Equal("Voided entry 7; it was pulled all the same.", EntryWords.Of(voided with { WasPulled = true }, Names));
+        Assert.Equal("Voided entry 7; it was never pulled.", EntryWords.Of(voided with { WasPulled = false }, Names));
+        Assert.EndsWith("the car was not driven under it.", EntryWords.Of(withdrawn, Names), StringComparison.Ordinal);
+        Assert.EndsWith("the car was driven under it.", EntryWords.Of(withdrawn with { Driven = true }, Names), StringComparison.Ordinal);
     }
 
     [Fact]

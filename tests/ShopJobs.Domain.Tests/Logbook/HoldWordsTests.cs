@@ -68,6 +68,26 @@ public sealed class HoldWordsTests
         Assert.Equal("studs cures until 4 May 2026 12:30", HoldWords.Say(cure, Names).Words);
     }
 
+    [Fact]
+    public void What_changed_since_it_was_shown_is_named_with_its_hour()
+    {
+        var again = new HoldPoint(HoldReason.LookAgain) { Position = Nut, About = Change.Pulled, At = new DateTime(2026, 5, 4, 12, 2, 0, DateTimeKind.Utc) };
+
+        Assert.Equal("wheel nut front-left 3 was pulled again at 14:02, after this was shown", HoldWords.Say(again, Names).Words);
+        Assert.Equal("Something changed after this was shown", HoldWords.Say(new HoldPoint(HoldReason.LookAgain), Names).Words);
+    }
+
+    [Fact]
+    public void What_it_sits_on_is_named_with_what_is_wrong_there()
+    {
+        var ridden = new HoldPoint(HoldReason.NotAtStage) { Position = Nut.Joint.At(1), Reached = new StageReached(Fitting.HandTight, 0, 1, false, false) };
+
+        var said = HoldWords.Say(new HoldPoint(HoldReason.RidesOnLoose) { Position = Nut, Because = ridden }, Names);
+
+        Assert.Equal("wheel nut front-left 3: it sits on wheel nut front-left 1: hand-tight", said.Words);
+        Assert.Equal("torque it", said.Next);
+    }
+
     private static HoldPoint Complete(HoldPoint point) => point with
     {
         Position = Nut,
@@ -84,6 +104,9 @@ public sealed class HoldWordsTests
         Day = new DateOnly(2026, 5, 4),
         Tool = new TorqueTool(null, "W7", "7001", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 0.5m, 4),
         Right = Right.Decide,
+        About = Change.Opened,
+        Km = 48210.5m,
+        At = new DateTime(2026, 5, 4, 12, 2, 0, DateTimeKind.Utc),
         Entry = 80,
     };
 }

@@ -56,7 +56,7 @@ public static class Judging
         }
 
         return pull.AcceptedBy is not null || pull.Problems.Count == 0
-            || (pull.CountersignedBy is not null && pull.Problems is [HoldReason.NoRight]);
+            || (pull.CountersignedBy is not null && pull.Problems is [HoldReason.NoRightToRecord]);
     }
 
     /// <summary>What is wrong with a pull, corrections included: a value restated by one person may only make it worse.</summary>

@@ -84,7 +84,7 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     private IEnumerable<EnteredTorque> Values => new[] { Confirmed ?? Fact.Value }.Concat(Unconfirmed.Cast<EnteredTorque?>()).OfType<EnteredTorque>();
 
     /// <summary>Made by somebody without the right, and nothing else is wrong: whoever stood by countersigns it.</summary>
-    public bool AwaitsCountersign => AcceptedBy is null && Problems is [Logbook.HoldReason.NoRight];
+    public bool AwaitsCountersign => AcceptedBy is null && Problems is [Logbook.HoldReason.NoRightToRecord];
 
     /// <summary>Short of the range, and nothing else wrong: the procedure says what to do, nobody need decide.</summary>
     public bool IsShort => AcceptedBy is null && Problems is [Logbook.HoldReason.UnderRange];
