@@ -8,6 +8,7 @@ public class ProcedureDocumentTests
     private const string StudStage = "{value: 60 N·m, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2, 4]}";
     private const string LowStage = "{value: 50 N·m, conditions: {stand: wheel-up}, visits: [1, 3, 5, 2, 4]}";
     private const string FinalStage = "{value: 110 N·m, permitted: 105..115 N·m, witness: true, visits: [1, 3, 5, 2, 4]}";
+    private const string StudHardware = "hardware: {name: stud, reuse: single-use}";
     private const string Waits = "waits-for: [drive, {group: stud, stage: 1}, {cure: stud, hours: 24 h}]";
     private const string Gap = "{id: gap, text: Gap, unit: mm, min: 0, max: 0.5, source: {document: Sheet, revision: \"1\", page: \"2\", basis: stated}}";
 
@@ -23,6 +24,18 @@ public class ProcedureDocumentTests
             [new WaitsFor.ForStep("drive"), new WaitsFor.ForGroup("stud", 1), new WaitsFor.ForCure("stud", 24)], loaded.Value.Steps[2].WaitsFor);
         Assert.Equal("40.0..60.0 N·m", loaded.Value.Group("nuts").Stages[0].Permitted.ToString());
         Assert.Equal(loaded.Value.Group("nuts").Source, loaded.Value.Group("nuts").Final.Source);
+    }
+
+    [Theory]
+    [InlineData("30 min", 30)]
+    [InlineData("2 h", 120)]
+    [InlineData("1.5 h", 90)]
+    public void A_group_may_say_within_what_time_of_hand_tight_it_has_to_be_done(string written, int minutes)
+    {
+        var loaded = Written.With(StudHardware, $"within: {written}\n    {StudHardware}");
+        Assert.Empty(loaded.Errors.Select(problem => problem.ToString()));
+        Assert.Equal(TimeSpan.FromMinutes(minutes), loaded.Value!.Group("stud").Within);
+        Assert.Null(loaded.Value.Group("nuts").Within);
     }
 
     // What is written instead of which part, and what is said about that line.
@@ -44,6 +57,10 @@ public class ProcedureDocumentTests
         { "seat: {kind: cone, angle: 60 deg, mean-diameter: 16.25 mm}", "seat: {kind: conical}", "A seat of the kind “conical” is not known", "flat, cone, ball" },
         { "seat: {kind: cone, angle: 60 deg, mean-diameter: 16.25 mm}", "seat: {kind: ball, radius: 12 mm, mean-diameter: 24 mm}", "The ring of contact is not smaller than the ball", "measure both again" },
         { "angle: 60 deg", "angle: 20 deg", "“20 deg” is not a number of deg from 30 to 170", "with its unit" },
+        { StudHardware, $"within: 30\n    {StudHardware}", "“30” is not a time from 1 min to 8760 h", "for example 30 min or 2 h" },
+        { StudHardware, $"within: 30 s\n    {StudHardware}", "“30 s” is not a time from 1 min to 8760 h", "for example 30 min or 2 h" },
+        { StudHardware, $"within: 0 min\n    {StudHardware}", "“0 min” is not a time from 1 min to 8760 h", "for example 30 min or 2 h" },
+        { "temporary: true", "within: 30 min\n    temporary: true", "Group “jam” is temporary and has a time limit", "at the group that stays on the car" },
         { StudStage, "{value: 60, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "“60” has no unit", "60 N·m" },
         { StudStage, "{value: 60 N·m, permitted: 65..55 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "The least permitted torque, 65 N·m, is above the greatest", "read both again" },
         { StudStage, "{value: 66 N·m, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "66 N·m is above the permitted 55..65 N·m", "choose a value inside" },

@@ -40,6 +40,30 @@ public class SeedTests
     }
 
     [Fact]
+    public void Wheels_and_hubs_are_declared_by_their_place_and_a_cold_engine_for_four_hours()
+    {
+        Assert.Equal((true, true, false, false), (Of("stand").OfPlace, Of("hub").OfPlace, Of("engine").OfPlace, Of("steering").OfPlace));
+        Assert.Equal((null, null, 4m, null), (Of("stand").LastsHours, Of("hub").LastsHours, Of("engine").LastsHours, Of("steering").LastsHours));
+        Assert.Equal(["wheel.nut"], Of("stand").EndsAt);
+        Assert.Equal(["brake.carrier", "hub.nut"], Of("hub").EndsAt);
+
+        static ConditionAspect Of(string aspect) => Seed.Register.Aspects[aspect];
+    }
+
+    [Fact]
+    public void The_studs_of_P3_are_driven_within_the_time_that_the_step_warns_of()
+    {
+        var procedure = Seed.Procedure("P3-wheel-studs.yaml").Value!;
+        Assert.Equal(TimeSpan.FromMinutes(30), procedure.Group("stud").Within);
+        Assert.Contains(
+            procedure.Steps.Single(step => step.Id == "drive").Cautions,
+            caution => caution.StartsWith("Drive within 30 minutes of turning the stud in", StringComparison.Ordinal));
+        Assert.All(
+            Seed.Files.SelectMany(file => Seed.Procedure(file).Value!.Groups).Where(group => group.Key != "wheel.stud"),
+            group => Assert.Null(group.Within));
+    }
+
+    [Fact]
     public void The_studs_of_P3_ask_73_within_60_to_95_by_the_shops_decision()
     {
         var stud = Seed.Procedure("P3-wheel-studs.yaml").Value!.Group("stud");

@@ -6,6 +6,9 @@ namespace ShopJobs.Domain.Procedures.Documents;
 /// <summary>Reads numbers with their units. A number without its unit is never taken.</summary>
 internal static class Amounts
 {
+    private const decimal MinutesPerHour = 60;
+    private const decimal MostMinutes = 8760 * MinutesPerHour;
+
     /// <summary>A torque above zero, with its unit: <c>73 N·m</c>.</summary>
     public static EnteredTorque? Torque(DocumentNode node, ProblemBook problems) =>
         MapReader.TextOf(node, problems) is { } text ? Torque(node, text, problems) : null;
@@ -63,6 +66,32 @@ internal static class Amounts
             node,
             FormattableString.Invariant($"{Wording.Quote(text)} is not a number of {unit} from {least} to {most}"),
             FormattableString.Invariant($"write it with its unit, for example {Math.Max(least, 1):0.##} {unit}"));
+        return null;
+    }
+
+    /// <summary>A time <c>30 min</c> or <c>2 h</c>, from one minute to a year.</summary>
+    public static TimeSpan? Time(DocumentNode node, ProblemBook problems)
+    {
+        if (MapReader.TextOf(node, problems) is not { } text)
+        {
+            return null;
+        }
+
+        var cut = text.LastIndexOf(' ');
+        var minutes = cut > 0 && Number(text[..cut]) is { } value and >= 0 and <= MostMinutes
+            ? text[(cut + 1)..] switch
+            {
+                "min" => value,
+                "h" => value * MinutesPerHour,
+                _ => (decimal?)null,
+            }
+            : null;
+        if (minutes is >= 1 and <= MostMinutes)
+        {
+            return TimeSpan.FromMinutes((double)minutes.Value);
+        }
+
+        problems.Error(node, $"{Wording.Quote(text)} is not a time from 1 min to 8760 h", "write it with its unit, for example 30 min or 2 h");
         return null;
     }
 

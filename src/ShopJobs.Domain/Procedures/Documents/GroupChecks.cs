@@ -25,6 +25,11 @@ internal sealed class GroupChecks(ProblemBook problems, IReadOnlyList<GroupDraft
                 "make both the same");
         }
 
+        if (draft.Temporary && draft.Map.Has("within"))
+        {
+            problems.Error(draft.Map.At("within"), $"Group “{draft.Id}” is temporary and has a time limit", "write “within” at the group that stays on the car");
+        }
+
         if (draft is { Temporary: true, Group: { } group } && (group.AsksWitness || group.ReTorque is { IsAsked: true }))
         {
             problems.Error(draft.Map.Map, $"Group “{draft.Id}” is temporary and asks for a witness or a re-torque", "delete that: it comes off before its step is signed");

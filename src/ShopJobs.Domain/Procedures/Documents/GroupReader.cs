@@ -12,7 +12,8 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
     private static readonly string[] Keys =
     [
         "id", "name", "key", "thread", "class", "class-note", "seat", "condition", "risk", "hardware", "re-torque", "run-down",
-        "run-down-permitted", "adapter", "limited-by", "nut", "engaged", "bearing-limit", "jam", "if-short", "redo", "temporary", "stages", "source",
+        "run-down-permitted", "adapter", "limited-by", "nut", "engaged", "bearing-limit", "jam", "if-short", "redo", "within",
+        "temporary", "stages", "source",
     ];
 
     private const int MostStages = 20;
@@ -64,6 +65,7 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
         var jam = fasteners.Jam(map, out var jamGroup);
         var ifShort = map.Choice("if-short", Vocabulary.IfShort, IfShort.BackOff);
         var redo = map.Choice("redo", Vocabulary.Redo, RedoScope.Joint);
+        var within = map.Has("within") ? Amounts.Time(map.At("within"), problems) : null;
         var temporary = map.YesNo("temporary", false) ?? false;
         var source = Source(map, id);
         var adapter = fasteners.Adapter(map, source);
@@ -89,6 +91,7 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
             {
                 Adapter = adapter,
                 RunDownPermitted = runDownPermitted,
+                Within = within,
                 LimitedBy = limitedBy,
                 Nut = nut,
                 Engaged = engaged,

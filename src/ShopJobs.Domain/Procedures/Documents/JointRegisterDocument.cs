@@ -31,16 +31,20 @@ public static class JointRegisterDocument
             map.Problems.Error(again.Node, $"The result “{again.Name}” comes twice", "keep one of them");
         }
 
-        var conditions = Named(map, "conditions").ToDictionary(
-            aspect => aspect.Name,
-            aspect => (IReadOnlyList<string>)[.. MapReader.ItemsOf(aspect.Value, map.Problems).Select(node => MapReader.IdOf(node, map.Problems)).OfType<string>()]);
+        var aspectReader = new AspectReader(map.Problems);
+        var aspects = Named(map, "conditions").ToDictionary(aspect => aspect.Name, aspect => aspectReader.Read(aspect.Value));
         var consequences = new Consequences(map.Problems);
         var settings = Named(map, "settings").ToDictionary(setting => setting.Name, setting => consequences.Read(setting.Value));
         var kinds = new KindReader(map.Problems, consequences).Read(map.Needed("kinds") is null ? [] : map.List("kinds"));
+        aspectReader.Check(kinds);
         consequences.Check([.. results.Select(result => result.Name!)], [.. settings.Keys], kinds);
         return title is null || demo is null
             ? null
-            : new JointRegister(title, demo.Value, kinds, conditions, settings) { Results = [.. results.Select(result => result.Name!)] };
+            : new JointRegister(title, demo.Value, kinds, aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Values), settings)
+            {
+                Results = [.. results.Select(result => result.Name!)],
+                Aspects = aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Aspect),
+            };
     }
 
     private static IEnumerable<(string Name, DocumentNode Value)> Named(MapReader map, string key)
@@ -54,7 +58,7 @@ public static class JointRegisterDocument
         {
             if (map.At(key) is not RefusedNode)
             {
-                map.Problems.Error(map.At(key), $"“{key}” needs names, each with a list", "write docs/procedures.md's form, or delete the key");
+                map.Problems.Error(map.At(key), $"“{key}” needs names, each with a list or with keys", "write docs/procedures.md's form, or delete the key");
             }
 
             yield break;

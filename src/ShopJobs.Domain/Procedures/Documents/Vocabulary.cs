@@ -55,6 +55,9 @@ internal static class Vocabulary
 
     public static readonly Dictionary<string, StepPer> Per = new() { ["car"] = StepPer.Car, ["place"] = StepPer.Place };
 
+    /// <summary>What an aspect of the car's condition is said of: true for a place of its own.</summary>
+    public static readonly Dictionary<string, bool> AspectOf = new() { ["car"] = false, ["place"] = true };
+
     public static readonly Dictionary<string, Filling> Filling = new()
     {
         ["bolt"] = Procedures.Filling.Bolt,

@@ -37,7 +37,21 @@ internal sealed class SeedJob
     public IReadOnlyList<JointPosition> At(string key, string place, params int[] numbers) =>
         [.. Car.Positions(key, place).Where(position => numbers.Length == 0 || numbers.Contains(position.Number))];
 
-    public void Stand(string aspect, string value) => Car.Declare(new CarCondition(aspect, value));
+    /// <summary>Says how the car is at every place of the job, as the panel of a step does.</summary>
+    public void Stand(string aspect, string value) => Car.Do(
+        Tess, new DeclareCondition([new CarCondition(aspect, value)]) { Places = Car.State.Jobs[Id].Fact.Places });
+
+    // What was said of this place and has ended since is asked again, in one touch.
+    private void SayAgain(Cell cell)
+    {
+        var now = Car.As(Tess);
+        var ended = cell.Stage.Conditions.Where(condition =>
+            Car.State.LastSaid(now, condition.Aspect, cell.Instance.Place) is { } said && said.Value == condition.Value && Car.State.HasEnded(now, said)).ToList();
+        if (ended.Count > 0)
+        {
+            Car.Do(Tess, new DeclareCondition(ended) { Places = [cell.Instance.Place] });
+        }
+    }
 
     /// <summary>Reports as open what a step opens outside its own work.</summary>
     public void Open(string step)
@@ -86,6 +100,7 @@ internal sealed class SeedJob
     /// <summary>Pulls a cell at the number that the screen shows, set to the wrench's graduation; a run-down torque that is added is read first.</summary>
     public TorqueRecorded Pull(Cell cell, ToolId wrench, decimal? runDown = RunDown, decimal? setTo = null)
     {
+        SayAgain(cell);
         var group = cell.Instance.Group;
         if (cell.Stage.Turn is { } turn)
         {
