@@ -13,7 +13,7 @@ public class ReopeningTests
     private readonly CarAtWork car = new();
 
     [Fact]
-    public void Opening_one_nut_after_release_opens_its_joint_and_ends_release_summary_and_sign_off()
+    public void Opening_one_nut_after_release_opens_its_joint_and_ends_release_and_summary_while_the_ended_job_stays_ended()
     {
         var job = car.FitLeftWheel();
         car.Do(Lee, To(ReleaseKind.Road));
@@ -23,7 +23,7 @@ public class ReopeningTests
         Assert.All(car.Positions(TestRegister.Nut, Left), nut => Assert.Equal(PositionState.Open, car.Shows(nut)));
         Assert.Equal(car.Last, car.State.Releases[ReleaseKind.Road].VoidBy);
         Assert.Equal(car.Last, car.State.Summaries[0].SupersededBy);
-        Assert.Equal(StepStanding.Void, car.Standing(job, $"final@{Left}"));
+        Assert.Equal(StepStanding.Signed, car.Standing(job, $"final@{Left}"));
         Assert.Equal([HoldReason.NotAtStage, HoldReason.NothingCloses], car.Refused(Lee, To(ReleaseKind.Road)));
         car.StartJob(TestProcedures.Wheels(1, 2, 3, 4, 5), Left);
         Assert.Equal([HoldReason.NotAtStage], car.Refused(Lee, To(ReleaseKind.Move)));
