@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
@@ -44,9 +45,20 @@ internal static class PullReader
         var spec = text.Until(",\"helpers\":["u8);
         text.Literal(",\"helpers\":[],\"restsOn\":"u8);
         var restsOn = text.Numbers();
-        text.Literal(",\"problems\":[]}"u8);
+        text.Literal(",\"problems\":[]"u8);
+        JointPosition? ridesOn = text.Next(",\"ridesOn\":\""u8) ? text.Known(EntryJson.Positions) : null;
+        var conditions = text.Next(",\"conditions\":"u8) ? text.Numbers() : null;
+        var drivenBy = text.Next(",\"drivenBy\":"u8) ? text.Numbers() : null;
+        long? toolEntry = text.Next(",\"toolEntry\":"u8) ? text.Number() : null;
+        text.Literal("}"u8);
         return text.IsWhole && SpecificationIn(spec) is { } inForce
             ? new TorqueRecorded(job, group, position, cycle, stage, visit, kind, value, tool, on, inForce, [], restsOn, [])
+            {
+                RidesOn = ridesOn,
+                Conditions = conditions,
+                DrivenBy = drivenBy,
+                ToolEntry = toolEntry,
+            }
             : null;
     }
 
