@@ -79,7 +79,7 @@ internal readonly record struct CorrectedPull(
             return this with { By = person, Granted = false };
         }
 
-        var raised = Corrector == People.Ann && Inside ? People.Nobody : Raised;
+        var raised = Corrector == People.Ann && Now != Figure.Over ? People.Nobody : Raised;
         return this with
         {
             Raised = raised,

@@ -58,7 +58,7 @@ internal static class CorrectionRules
             (_, after) => after is { Held: true, Counts: false })
         .On("Confirm", "7", "SLIP-LIFTS-ITS-HOLD",
             "a correction, in order, of the one figure that raised it (a slip of typing); each said by the doer and confirmed by a second person",
-            (before, after) => after.Granted && before is { Held: true, Inside: true },
+            (before, after) => after.Granted && before is { Held: true, Now: not Figure.Over },
             (before, after) => after.Held == (before.Corrector != People.Ann))
         .On("Use as is", "7, 8", "DECIDED-BY-ANOTHER",
             "until a person with the right, not the doer, decides",

@@ -59,7 +59,7 @@ internal readonly record struct DrivenJoint(
 
     public DrivenJoint Withdraw() => Driven ? Back() : Back() with { First = -1, From = -1, DayOver = false };
 
-    public DrivenJoint ReTorque() => Told() with { Settled = Settled || Km - From >= Due };
+    public DrivenJoint ReTorque() => Told() with { Settled = Km - From >= Due };
 
     public DrivenJoint DayEnds() => Told() with { DayOver = true };
 

@@ -16,7 +16,7 @@ internal static class ReTorqueRules
         .Action("Drive", joint => joint is { Out: true, Km: < DrivenJoint.Furthest }, joint => joint.Drive())
         .Action("Come back", joint => joint.Out, joint => joint.Back())
         .Action("Withdraw the release", joint => joint.Out, joint => joint.Withdraw())
-        .Action("Re-torque", joint => joint.First >= 0, joint => joint.ReTorque())
+        .Action("Re-torque", joint => joint is { First: >= 0, Settled: false }, joint => joint.ReTorque())
         .Action("Its last day ends", joint => joint is { First: >= 0, DayOver: false }, joint => joint.DayEnds())
         .Action("Settle early, signed by the lead", joint => joint is { First: >= 0, Settled: false } && joint.Km - joint.First < DrivenJoint.Due, joint => joint.SettleEarly())
         .Action("Open and pull anew", joint => joint.First >= 0, joint => joint.PullAnew());
@@ -30,7 +30,7 @@ internal static class ReTorqueRules
             (_, _) => true, (_, after) => after is { From: -1, Settled: false })
         .On("Re-torque", "14", "TOO-EARLY-SETTLES-NOTHING",
             "Below its km nothing settles (the pull is recorded, is no second pull, and doesn't settle)",
-            (before, _) => !before.Settled && before.Km - before.First < DrivenJoint.Due, (_, after) => after is { Settled: false, Held: false })
+            (before, _) => before.Km - before.First < DrivenJoint.Due, (_, after) => after is { Settled: false, Held: false })
         .On("Re-torque", "14", "IN-TIME-SETTLES", "Below its km nothing settles",
             (before, _) => before.Km - before.First >= DrivenJoint.Due, (_, after) => after.Settled)
         .On("Settle early, signed by the lead", "14", "EARLY-ONLY-AT-THE-DAY", Day,

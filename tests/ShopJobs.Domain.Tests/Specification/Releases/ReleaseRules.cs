@@ -42,7 +42,7 @@ internal static class ReleaseRules
             (before, _) => before.Given == Given.Ended, (_, after) => after.Given == Given.Suspended)
         .Whenever("12", "ENDED-FOR-GOOD", "ends a release for good",
             (before, after) => before.Given is Given.Ended or Given.Withdrawn && after.Given != before.Given,
-            (before, after) => after.Wish == Wish.Give || (before.TakenFrom && after.Given == Given.Suspended))
+            (before, after) => after.Wish == Wish.Give || after.Given == Given.Withdrawn || (before.TakenFrom && after.Given == Given.Suspended))
         .Always("12", "SAID-EVERYWHERE", "suspends it, on every screen and page, with why", car => car.Page == car.Given)
         .Always("12", "STANDS-AS-IF-GIVEN-NOW", "Anything else by which it could not be given now suspends it", car => car.Given != Given.Stands || car.Could);
 

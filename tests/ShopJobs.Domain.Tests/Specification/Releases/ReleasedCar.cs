@@ -45,7 +45,7 @@ internal readonly record struct ReleasedCar(Given Given, Given Page, bool Open, 
     {
         Wish.Give when Could => Say(Given.Stands, wish),
         Wish.Uphold when Could && Given == Given.Suspended => Say(Given.Stands, wish),
-        Wish.Withdraw when Given is Given.Stands or Given.Suspended => Say(Given.Withdrawn, wish),
+        Wish.Withdraw when Given is not (Given.None or Given.Withdrawn) => Say(Given.Withdrawn, wish),
         _ => this with { Wish = wish, Granted = false },
     };
 

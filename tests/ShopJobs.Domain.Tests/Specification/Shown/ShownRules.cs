@@ -17,7 +17,7 @@ internal static class ShownRules
                 (before, _) => before.Moved, (_, after) => after is { Signed: Dialog.None, LookAgain: true })
             .On("PIN", "10", "AS-SHOWN-IS-SIGNED", "A signature covers exactly the entries that were shown",
                 (before, _) => !before.Moved, (before, after) => after.Signed == before.Dialog)
-            .On("PIN", "10", "FIGURES-AS-SHOWN", "What was shown: the figures too, whatever was typed on another tablet since",
+            .On("PIN", "10", "FIGURES-AS-SHOWN", "A signature covers exactly the entries that were shown: the command names them",
                 (_, after) => after.Signed == Dialog.SignOff, (_, after) => !after.Unshown)
             .On("PIN", "10", "SHOWN-IS-KEPT", "What was shown is kept",
                 (_, after) => after.Signed != Dialog.None, (_, after) => after.Kept)));

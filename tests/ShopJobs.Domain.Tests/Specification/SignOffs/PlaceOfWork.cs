@@ -17,13 +17,14 @@ internal enum SignOff
     ToConfirm,
 }
 
-/// <summary>What is asked to be signed: the step before the work, the work, the step that waits for it; and the road release.</summary>
+/// <summary>What is asked to be signed: the step before the work, the work, the step that waits for it, the step that waits for the joint; and the road release.</summary>
 internal enum Asked
 {
     Nothing,
     Clean,
     Fit,
     Look,
+    Dust,
     Road,
 }
 
@@ -45,26 +46,22 @@ internal enum Opener
 /// <param name="Again">The procedure was put on the car a second time.</param>
 /// <param name="Fell">A sign-off fell in this run.</param>
 internal readonly record struct PlaceOfWork(
-    Nut Nut, bool Voided, bool Begun, SignOff Clean, SignOff Fit, SignOff Look, SignOff Off, SignOff Other, bool Ended, bool Again,
+    Nut Nut, bool Voided, bool Begun, SignOff Clean, SignOff Fit, SignOff Look, SignOff Dust, SignOff Off, SignOff Other, bool Ended, bool Again,
     bool Released, bool Fell, Asked Asked, bool Granted)
 {
     public static readonly PlaceOfWork Start = new() { Other = SignOff.Stands };
 
     public bool Counts => Nut == Nut.AtTorque && !Voided;
 
-    public SignOff Of(Asked step) => step switch
-    {
-        Asked.Clean => Clean,
-        Asked.Fit => Fit,
-        _ => Look,
-    };
+    public bool AllStand => (Clean, Fit, Look, Dust) is (SignOff.Stands, SignOff.Stands, SignOff.Stands, SignOff.Stands);
 
     public bool May(Asked asked) => asked switch
     {
         Asked.Clean => !Ended && Clean != SignOff.Stands,
         Asked.Fit => !Ended && Fit != SignOff.Stands && Clean == SignOff.Stands && Counts,
         Asked.Look => !Ended && Look != SignOff.Stands && Fit == SignOff.Stands,
-        _ => Counts && (Ended || (Clean, Fit, Look) is (SignOff.Stands, SignOff.Stands, SignOff.Stands)),
+        Asked.Dust => !Ended && Dust != SignOff.Stands && Counts,
+        _ => Counts && (Ended || AllStand),
     };
 
     public PlaceOfWork Ask(Asked asked)
@@ -75,6 +72,7 @@ internal readonly record struct PlaceOfWork(
             Asked.Clean => told with { Clean = SignOff.Stands },
             Asked.Fit => told with { Fit = SignOff.Stands },
             Asked.Look => told with { Look = SignOff.Stands },
+            Asked.Dust => told with { Dust = SignOff.Stands },
             _ => told with { Released = true, Ended = true },
         };
     }
@@ -87,9 +85,10 @@ internal readonly record struct PlaceOfWork(
     {
         Voided = true,
         Released = false,
-        Ended = Ended && Fit != SignOff.Stands,
-        Fit = Fit == SignOff.Stands ? SignOff.Void : Fit,
-        Look = Look == SignOff.Stands ? SignOff.ToConfirm : Look,
+        Ended = Ended && Fit != SignOff.Stands && Dust != SignOff.Stands,
+        Fit = Fallen(Fit),
+        Look = Asking(Look),
+        Dust = Fallen(Dust),
         Fell = Fell || Fit == SignOff.Stands,
     };
 
@@ -103,9 +102,12 @@ internal readonly record struct PlaceOfWork(
     {
         Clean = Fallen(Clean),
         Fit = Fallen(Fit),
-        Look = Fallen(Look),
+        Look = Asking(Look),
+        Dust = Fallen(Dust),
         Fell = Fell || Clean == SignOff.Stands,
     };
 
     private static SignOff Fallen(SignOff of) => of == SignOff.None ? SignOff.None : SignOff.Void;
+
+    private static SignOff Asking(SignOff of) => of == SignOff.None ? SignOff.None : SignOff.ToConfirm;
 }

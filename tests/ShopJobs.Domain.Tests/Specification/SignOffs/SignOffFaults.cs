@@ -11,6 +11,8 @@ internal static class SignOffFaults
         .Fault("the step before the work, without torque of its own, stays signed when the joint is opened again", "STEP-BEFORE-FALLS", "Open",
             (before, _) => before is { Clean: SignOff.Stands, Begun: true, Ended: false, Nut: not Nut.Open }, (_, place) => place with { Clean = SignOff.Stands })
         .Fault("a step that waits for a group stays signed when that group is opened", "WHO-WAITS-FALLS", "Open",
+            (before, _) => before is { Dust: SignOff.Stands, Ended: false, Nut: not Nut.Open }, (_, place) => place with { Dust = SignOff.Stands })
+        .Fault("a step after a fallen one stays signed", "AFTER-A-FALLEN-STEP", "Open",
             (before, _) => before is { Look: SignOff.Stands, Ended: false, Nut: not Nut.Open }, (_, place) => place with { Look = SignOff.Stands })
         .Fault("the job's own first opening fells what was signed before it", "FIRST-OPENING-FELLS-NOTHING", "Open",
             (before, _) => before is { Begun: false, Clean: SignOff.Stands }, (_, place) => place with { Clean = SignOff.Void })
@@ -26,6 +28,8 @@ internal static class SignOffFaults
             (before, after) => after is { Asked: Asked.Look, Granted: false } && before.Fit == SignOff.Void, (_, place) => place with { Look = SignOff.Stands, Granted = true })
         .Fault("a voided pull leaves its step signed", "VOIDED-RECORD", "Correct",
             (before, _) => before is { Fit: SignOff.Stands, Ended: false, Look: SignOff.None }, (before, place) => place with { Fit = SignOff.Stands })
+        .Fault("a step that waits for a joint stays signed over its voided pull", "WAITED-RECORD", "Correct",
+            (before, _) => before is { Dust: SignOff.Stands, Ended: false }, (_, place) => place with { Dust = SignOff.Stands })
         .Fault("who waited for a voided step stays signed", "LATER-ONES-TO-CONFIRM", "Correct",
             (before, _) => before.Look == SignOff.Stands, (_, place) => place with { Look = SignOff.Stands })
         .Fault("once its job has ended, a voided sign-off counts for nothing and the job stays ended", "RUNS-AGAIN", "Correct",

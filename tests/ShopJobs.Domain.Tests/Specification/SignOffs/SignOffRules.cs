@@ -14,7 +14,7 @@ internal static class SignOffRules
         .Action("Open", Enum.GetValues<Opener>(), (place, opener) => !place.Ended || opener == Opener.OtherJob, (place, _) => place.Open())
         .Action("Pull", place => place is { Nut: Nut.Open, Ended: false, Clean: SignOff.Stands }, place => place.Pull())
         .Action("Correct", place => place.Counts, place => place.Correct())
-        .Action("Sign", [Asked.Clean, Asked.Fit, Asked.Look], (_, _) => true, (place, step) => place.Ask(step))
+        .Action("Sign", [Asked.Clean, Asked.Fit, Asked.Look, Asked.Dust], (_, _) => true, (place, step) => place.Ask(step))
         .Action("Sign the other job's step", place => place is { Off: SignOff.None, Nut: not Nut.AsFound }, place => place.SignOther())
         .Action("Release to road", place => place is { Off: SignOff.Stands, Released: false, Nut: not Nut.AsFound }, place => place.Ask(Asked.Road))
         .Action("Start the procedure again", place => place is { Ended: true, Nut: Nut.Open, Again: false }, place => place.StartAgain());
@@ -27,7 +27,9 @@ internal static class SignOffRules
         .On("Open", "11", "STEP-BEFORE-FALLS", "and of every joint that its job works later at its place",
             (before, _) => Moves(before) && before.Clean == SignOff.Stands, (_, after) => after.Clean == SignOff.Void)
         .On("Open", "11", "WHO-WAITS-FALLS", "every joint its step works or waits for",
-            (before, _) => Moves(before) && before.Look == SignOff.Stands, (_, after) => after.Look == SignOff.Void)
+            (before, _) => Moves(before) && before.Dust == SignOff.Stands, (_, after) => after.Dust == SignOff.Void)
+        .On("Open", "section 3", "AFTER-A-FALLEN-STEP", "later ones that waited for it become to be re-confirmed (release blocked)",
+            (before, _) => Moves(before) && before.Look == SignOff.Stands, (_, after) => after.Look == SignOff.ToConfirm)
         .On("Open", "11", "FIRST-OPENING-FELLS-NOTHING",
             "A sign-off falls by an opening that ends a cycle in which something was opened, fitted, run down or pulled since the job's start",
             (before, _) => !before.Begun && before.Clean == SignOff.Stands, (_, after) => after.Clean == SignOff.Stands)
@@ -45,6 +47,8 @@ internal static class SignOffRules
     private static RuleBook<PlaceOfWork> After(RuleBook<PlaceOfWork> book) => book
         .On("Correct", "11", "VOIDED-RECORD", "or a record it rests on is voided, it is void",
             (before, _) => before.Fit == SignOff.Stands, (_, after) => after.Fit == SignOff.Void)
+        .On("Correct", "11", "WAITED-RECORD", "or a record it rests on is voided, it is void",
+            (before, _) => before.Dust == SignOff.Stands, (_, after) => after.Dust == SignOff.Void)
         .On("Correct", "section 3", "LATER-ONES-TO-CONFIRM", "when one is voided the sign-off is void, later ones that waited for it become to be re-confirmed",
             (before, _) => before.Look == SignOff.Stands, (_, after) => after.Look == SignOff.ToConfirm)
         .On("Correct", "11", "RUNS-AGAIN", "While its job runs, or where it falls by a correction, the job runs (again)",
@@ -58,7 +62,7 @@ internal static class SignOffRules
             place => !place.Released || place.Nut != Nut.Open)
         .On("Release to road", "1, 11", "RELEASE-NEEDS-SIGN-OFFS", "No sign-off and no release while a position it depends on does not count",
             (_, after) => after.Granted,
-            (before, _) => before.Counts && (before.Ended || (before.Clean, before.Fit, before.Look) is (SignOff.Stands, SignOff.Stands, SignOff.Stands)));
+            (before, _) => before.Counts && (before.Ended || before.AllStand));
 
     private static RuleBook<PlaceOfWork> Courses(RuleBook<PlaceOfWork> book) => book
         .Ends("11", "AS-FOUND-MEASURED-FIRST", "A step signed before the wheel comes off stands after it came off",

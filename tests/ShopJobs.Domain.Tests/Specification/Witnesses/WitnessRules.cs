@@ -15,7 +15,8 @@ internal static class WitnessRules
         .Action("Correct", Persons.Each, (joint, _) => joint.Done == Done.Final && !joint.Held, (joint, person) => joint.Correct(person))
         .Action("Re-torque", Persons.Each, CanReTorque, (joint, person) => joint.ReTorque(person))
         .Action("Open", Persons.Each, (joint, _) => joint.Done > Done.Opened && !joint.Held, (_, person) => WitnessedJoint.OpenedBy(person))
-        .Action("Witness", Persons.Each, (joint, _) => joint.Done == Done.Final, (joint, person) => joint.Ask(person));
+        .Action("Witness", Persons.Each, (joint, _) => joint is { Done: Done.Final, Held: false, Witness: People.Nobody }, (joint, person) => joint.Ask(person))
+        .Rests(joint => joint.Held);
 
     private static bool CanReTorque(WitnessedJoint joint, People person) =>
         joint.Witness != People.Nobody && !joint.Held && joint.ReTorquedBy == People.Nobody;
@@ -27,7 +28,7 @@ internal static class WitnessRules
             (before, after) => !before.Worked.Has(after.By))
         .On("Witness", "4", "ANYBODY-ELSE-MAY",
             "A re-torque or a looked-at is no stage here",
-            (before, after) => before.Witness == People.Nobody && !before.Held && !before.Worked.Has(after.By),
+            (before, after) => !before.Worked.Has(after.By),
             (_, after) => after.Granted)
         .Whenever("4", "WITNESS-STAYS-ANOTHER",
             "before or after witnessing",

@@ -32,7 +32,7 @@ internal readonly record struct Report(People By, People Helper)
 internal readonly record struct WitnessedJoint(
     Done Done, People Worked, People Known, People Witness, bool Held, People ReTorquedBy, People By, People Helper, bool Granted)
 {
-    public bool MayWitness(People person) => Done == Done.Final && !Held && Witness == People.Nobody && (Known & person) == 0;
+    public bool MayWitness(People person) => !Known.Has(person);
 
     public WitnessedJoint Record(Report report) => WorkBy(report.By | report.Helper) with
     {
