@@ -17,12 +17,4 @@ public sealed record Calibration(
 
     /// <summary>Valid from its date to the end of its due day, in the shop's own days.</summary>
     public bool IsValidOn(DateOnly day) => day >= Date && day <= Due;
-
-    /// <summary>
-    /// True when the tool was left within <paramref name="limitPercent"/> at every point; false without points as left.
-    /// </summary>
-    public bool IsGood(decimal limitPercent) => AsLeft.WorstDeviationPercent() is { } worst && worst <= limitPercent;
-
-    /// <summary>True when the tool came in within <paramref name="limitPercent"/> at every point; false without points as found.</summary>
-    public bool WasFoundGood(decimal limitPercent) => AsFound.WorstDeviationPercent() is { } worst && worst <= limitPercent;
 }

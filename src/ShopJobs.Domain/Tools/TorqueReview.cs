@@ -9,7 +9,7 @@ public abstract record TorqueReview
     {
     }
 
-    /// <summary>The torque that was delivered, and how it stands to the permitted range.</summary>
+    /// <summary>The torque that was delivered at the tool, and how it stands to the permitted range.</summary>
     public sealed record Known(EnteredTorque Delivered, bool IsUnder, bool IsOver) : TorqueReview
     {
         /// <summary>True inside the permitted range, both ends inside.</summary>
@@ -21,10 +21,15 @@ public abstract record TorqueReview
 
     /// <summary>
     /// True torque = recorded x rig/set, linear between the points as found (in <paramref name="toolUnit"/>), compared with the range
-    /// in decimal N·m.
+    /// in decimal N·m. A record in another unit than the tool's is the same torque in the tool's.
     /// </summary>
+    /// <param name="atFastener">What the torque at the tool is at the fastener: through an adapter, without a run-down torque; itself when null.</param>
     public static TorqueReview Of(
-        EnteredTorque recorded, TorqueUnit toolUnit, IReadOnlyList<CalibrationPoint> asFound, TorqueRange permitted)
+        EnteredTorque recorded,
+        TorqueUnit toolUnit,
+        IReadOnlyList<CalibrationPoint> asFound,
+        TorqueRange permitted,
+        Func<EnteredTorque, EnteredTorque>? atFastener = null)
     {
         ArgumentNullException.ThrowIfNull(permitted);
         var shown = recorded.Unit == toolUnit ? recorded.Value : recorded.NewtonMetres / toolUnit.NewtonMetresPerUnit();
@@ -34,6 +39,7 @@ public abstract record TorqueReview
         }
 
         var delivered = new EnteredTorque(rig, toolUnit);
-        return new Known(delivered, permitted.IsUnder(delivered), permitted.IsOver(delivered));
+        var judged = atFastener is null ? delivered : atFastener(delivered);
+        return new Known(delivered, permitted.IsUnder(judged), permitted.IsOver(judged));
     }
 }

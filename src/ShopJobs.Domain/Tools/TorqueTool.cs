@@ -33,10 +33,6 @@ public sealed record TorqueTool(
     public bool IsInRange(EnteredTorque torque) =>
         torque.NewtonMetres >= InUnit(LowestMarked).NewtonMetres && torque.NewtonMetres <= InUnit(Top).NewtonMetres;
 
-    /// <summary>True when the setting lies within half a graduation of the instructed one, compared in decimal N·m.</summary>
-    public bool SettingMatches(EnteredTorque set, EnteredTorque instructed) =>
-        Math.Abs(set.NewtonMetres - instructed.NewtonMetres) * 2 <= InUnit(Graduation).NewtonMetres;
-
     /// <summary>
     /// Deviation in percent to reckon with at a torque: the larger of the stated class deviation (else the limit of ISO 6789) and
     /// the worst point as left of the last certificate, whether by its definition or by what is delivered.

@@ -50,6 +50,35 @@ public sealed class ToolStandingTests
         Assert.True(standing.WorkInDoubt);
     }
 
+    // The tool's class is 4 %: (set - read)/read, with both ends inside.
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(0.97, true)]
+    [InlineData(0.96, false)]
+    [InlineData(1.04, true)]
+    [InlineData(1.05, false)]
+    public void Good_means_every_point_within_the_class_of_the_tool(double factor, bool good)
+    {
+        var found = Assert.Single(Tool(Calibrated(Made, (decimal)factor, 1)).Calibrations);
+        var left = Assert.Single(Tool(Calibrated(Made, 1, (decimal)factor)).Calibrations);
+
+        Assert.Equal((good, true), (found.Found!.Value, found.Left!.Value));
+        Assert.Equal((true, good), (left.Found!.Value, left.Left!.Value));
+    }
+
+    [Fact]
+    public void One_bad_point_makes_a_certificate_bad() => Assert.False(Assert.Single(Tool((Noon, new Calibrated(
+        Made, Due, "Lab 12", [], [new(40, 40), new(110, 110), new(200, 185)]))).Calibrations).Left);
+
+    [Fact]
+    public void Without_readings_nothing_is_said_of_the_tool_and_it_may_not_be_used()
+    {
+        var tool = Tool(Calibrated(Made, 0, 0));
+
+        Assert.Equal((null, null), (tool.Calibrations[0].Found, tool.Calibrations[0].Left));
+        Assert.False(tool.StandingOn(Made).MayBeUsed);
+    }
+
     [Fact]
     public void A_tool_left_bad_is_out_of_use() =>
         Assert.Equal(ToolUse.OutOfUse, Tool(Calibrated(Made, 1, 0.9m)).StandingOn(Made).Use);

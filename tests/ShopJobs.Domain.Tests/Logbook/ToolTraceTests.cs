@@ -1,4 +1,6 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
 using static ShopJobs.Domain.Tests.Logbook.ToolBook;
 
 namespace ShopJobs.Domain.Tests.Logbook;
@@ -54,9 +56,32 @@ public sealed class ToolTraceTests
         var car = Car(Noon, at => Pull(1, at));
         var tool = Tool(Calibrated(January, 0, 1), Calibrated(new DateOnly(2026, 3, 5), 0.91m, 1));
 
-        var record = Assert.Single(tool.Trace(Wrench, car.State, car.Entries)).Newest;
+        Assert.Equal(new TorqueReview.Known(new(100.1m, TorqueUnit.NewtonMetre), IsUnder: true, IsOver: false), Truly(tool, car));
+    }
 
-        Assert.Equal((100.1m, TrueTorque.Under), (record.Delivered, record.True));
+    /// <summary>Arithmetic: 81 lbf·ft is 109.82 N·m (NIST SP 811, appendix B); found 16 % low, 0.84 of it was delivered: 92.2 N·m, below 105.</summary>
+    [Fact]
+    public void A_pull_written_in_pounds_feet_with_a_newton_metre_wrench_found_low_says_what_it_truly_got()
+    {
+        var pull = (TorqueRecorded)Pull(1, Noon) with { Value = new EnteredTorque(81, TorqueUnit.PoundForceFoot) };
+        var car = Car(Noon, _ => pull);
+        var tool = Tool(Calibrated(January, 0, 1), Calibrated(new DateOnly(2026, 3, 5), 0.84m, 1));
+
+        var truly = Assert.IsType<TorqueReview.Known>(Truly(tool, car));
+
+        Assert.Equal(92.2, (double)truly.Delivered.Value, 0.05);
+        Assert.Equal((TorqueUnit.NewtonMetre, true), (truly.Delivered.Unit, truly.IsUnder));
+    }
+
+    /// <summary>Arithmetic: 110 set through an adapter that makes 1.1 of it, found 5 % high: 115.5 at the tool, 105 at the fastener, inside 105..115.</summary>
+    [Fact]
+    public void A_pull_through_an_adapter_is_judged_by_what_came_to_the_fastener()
+    {
+        var pull = (TorqueRecorded)Pull(1, Noon) with { Spec = Spec with { SettingRatio = 1.1m } };
+        var car = Car(Noon, _ => pull);
+        var tool = Tool(Calibrated(January, 0, 1), Calibrated(new DateOnly(2026, 3, 5), 1.05m, 1));
+
+        Assert.Equal(new TorqueReview.Known(new(115.5m, TorqueUnit.NewtonMetre), IsUnder: false, IsOver: false), Truly(tool, car));
     }
 
     [Fact]
@@ -78,7 +103,7 @@ public sealed class ToolTraceTests
 
         var found = Assert.Single(tool.Trace(Wrench, car.State, car.Entries));
 
-        Assert.Equal(TrueTorque.Unknown, found.Newest.True);
+        Assert.IsType<TorqueReview.Unknown>(found.Newest.Truly);
         Assert.False(found.InDoubt);
     }
 
@@ -89,7 +114,7 @@ public sealed class ToolTraceTests
         var car = Car(Noon, at => Pull(1, at));
         var tool = Tool(Calibrated(January, 0, 1), (Noon.AddDays(3), low));
 
-        Assert.Equal(TrueTorque.Unknown, Assert.Single(tool.Trace(Wrench, car.State, car.Entries)).Newest.True);
+        Assert.IsType<TorqueReview.Unknown>(Truly(tool, car));
     }
 
     [Fact]
@@ -111,6 +136,9 @@ public sealed class ToolTraceTests
 
         Assert.False(Assert.Single(tool.Trace(Wrench, car.State, car.Entries)).InDoubt);
     }
+
+    private static TorqueReview Truly(ToolState tool, (CarState State, IReadOnlyList<Recorded> Entries) car) =>
+        Assert.Single(tool.Trace(Wrench, car.State, car.Entries)).Newest.Truly;
 
     private sealed record CalibratedAt60
     {

@@ -42,15 +42,6 @@ public class CalibrationTests
         Assert.Equal(-9m, point.DeliveredPercent);
     }
 
-    [Fact]
-    public void Good_means_every_point_as_left_within_the_limit()
-    {
-        Assert.True(Certificate.IsGood(4));
-        Assert.False(Certificate.IsGood(1));
-        Assert.False(Certificate.WasFoundGood(4));
-        Assert.False((Certificate with { AsLeft = [] }).IsGood(4));
-    }
-
     [Theory]
     [InlineData("2026-03-01", false)]
     [InlineData("2026-03-02", true)]

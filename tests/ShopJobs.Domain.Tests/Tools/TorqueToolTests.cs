@@ -19,15 +19,6 @@ public class TorqueToolTests
     public void The_range_starts_at_the_lowest_marked_value(string torque, bool inside) =>
         Assert.Equal(inside, W7.IsInRange(EnteredTorque.Parse(torque)));
 
-    [Theory]
-    [InlineData("110", true)]
-    [InlineData("110.5", true)]
-    [InlineData("109.5", true)]
-    [InlineData("110.51", false)]
-    [InlineData("109.49", false)]
-    public void A_setting_matches_within_half_a_graduation(string set, bool matches) =>
-        Assert.Equal(matches, W7.SettingMatches(EnteredTorque.Parse(set), EnteredTorque.Parse("110")));
-
     /// <summary>Class limits of ISO 6789, from memory.</summary>
     [Theory]
     [InlineData("8", 6)]

@@ -59,7 +59,8 @@ public sealed class ToolRecallTests : IAsyncLifetime, IDisposable
         await bench.CalibrateAsync(wrench, ToolBench.Today.AddDays(1), ["36.4", "100.1", "182"], "40", "110", "200");
 
         var line = Assert.Single(Assert.Single(bench.Get<ToolRecall>().Of(wrench)).Lines);
-        Assert.Equal((100.1m, TrueTorque.Under, PositionState.Doubted), (line.Traced.Newest.Delivered, line.Traced.Newest.True, line.State));
+        var truly = Assert.IsType<TorqueReview.Known>(line.Traced.Newest.Truly);
+        Assert.Equal((new EnteredTorque(100.1m, TorqueUnit.NewtonMetre), true, PositionState.Doubted), (truly.Delivered, truly.IsUnder, line.State));
     }
 
     private static JointPosition Nut(int number) => new("wheel.nut", "front-left", number);

@@ -82,8 +82,8 @@ public sealed record ToolState
     /// <summary>Doubts that were lifted.</summary>
     public ImmutableList<DoubtRaised> Lifted { get; init; } = [];
 
-    /// <summary>May be used on this day: good calibration not past its due day, and not out of use.</summary>
-    public bool IsCalibratedOn(DateOnly day) => LastGood is { } good && day >= good.Date && day <= good.Due;
+    /// <summary>True when its last good calibration is valid on this day.</summary>
+    public bool IsCalibratedOn(DateOnly day) => LastGood is { } good && good.IsValidOn(day);
 
     /// <summary>The doubts that cover work done with it.</summary>
     public IEnumerable<DoubtRaised> DoubtsOn(ToolWork use) => Doubts.Where(doubt => doubt.Covers(use));

@@ -14,33 +14,17 @@ public enum TraceClass
     VoidedSince,
 }
 
-/// <summary>Where the torque truly delivered lies, by the tool's readings as found.</summary>
-public enum TrueTorque
-{
-    /// <summary>No readings as found, or none around this value.</summary>
-    Unknown,
-
-    /// <summary>Inside the permitted range of its stage.</summary>
-    Inside,
-
-    /// <summary>Below it.</summary>
-    Under,
-
-    /// <summary>Above it.</summary>
-    Over,
-}
-
 /// <summary>One record made with a tool on one position.</summary>
 /// <param name="Entry">The entry: a pull or a re-torque.</param>
 /// <param name="Kind">A setting confirmed, a reading, or an angle turned.</param>
 /// <param name="Value">The torque that counts now; null where an angle was turned.</param>
 /// <param name="Stage">Stage of the pull; null for a re-torque.</param>
 /// <param name="Stages">Stages of its group; null for a re-torque.</param>
-/// <param name="Delivered">Torque truly delivered, in the tool's unit, by its readings as found; null when unknown.</param>
+/// <param name="Truly">What was truly delivered, by the tool's readings as found; unknown without any around this value.</param>
 /// <param name="InDoubt">A doubt of the tool stands on it and is not decided.</param>
 public sealed record TracedRecord(
     long Entry, DateTime At, PersonId Person, TorqueKind Kind, EnteredTorque? Value, int? Stage, int? Stages,
-    TraceClass Class, decimal? Delivered, TrueTorque True, bool InDoubt)
+    TraceClass Class, TorqueReview Truly, bool InDoubt)
 {
     /// <summary>The angle turned, in degrees: how true the tool reads an angle is not told by its torque readings.</summary>
     public decimal? AngleDegrees { get; init; }
@@ -108,17 +92,16 @@ public static class ToolTraces
                 yield return (stud.Position, new TracedRecord(
                     entry.Number, entry.At, entry.Person, stud.Kind, drive?.Value ?? stud.Value, stud.Stage, stud.Spec.Stages,
                     drive is { Voided: false } ? TraceClass.Live : TraceClass.VoidedSince,
-                    null, TrueTorque.Unknown, drive is { IsGone: false } && Undecided(tool, driven, work)));
+                    new TorqueReview.Unknown(), drive is { IsGone: false } && Undecided(tool, driven, work)));
                 break;
             case TorqueRecorded pull when pull.Tool == id && (from is null || pull.On >= from):
                 var book = car.Of(pull.Position);
                 var live = book.Pulls.Find(record => record.Number == entry.Number);
                 var value = live?.Value ?? pull.Value;
-                var delivered = value is { } torque ? Delivered(tool, pull.On, entry.At, torque) : null;
                 yield return (pull.Position, new TracedRecord(
                     entry.Number, entry.At, entry.Person, pull.Kind, value, pull.Stage, pull.Spec.Stages,
                     live is { Voided: false } ? TraceClass.Live : TraceClass.VoidedSince,
-                    delivered, Judge(tool, delivered, pull.Spec, pull.RunDown),
+                    Review(tool, pull.On, entry.At, value, pull),
                     live is { IsGone: false } && Undecided(tool, book, ToolWork.Of(pull, entry.At)))
                 { AngleDegrees = pull.AngleDegrees });
                 break;
@@ -127,11 +110,10 @@ public static class ToolTraces
                 {
                     var settledBook = car.Of(position);
                     var stands = settledBook.SettledBy == entry.Number;
-                    var truly = Delivered(tool, settled.On, entry.At, settled.Value);
                     yield return (position, new TracedRecord(
                         entry.Number, entry.At, entry.Person, settled.Kind, settled.Value, null, null,
                         stands ? TraceClass.Live : TraceClass.VoidedSince,
-                        truly, settledBook.Last is { } last ? Judge(tool, truly, last.Fact.Spec, last.Fact.RunDown) : TrueTorque.Unknown,
+                        Review(tool, settled.On, entry.At, settled.Value, settledBook.Last?.Fact),
                         stands && Undecided(tool, settledBook, new ToolWork(id, settled.On, entry.At, settled.ToolEntry))));
                 }
 
@@ -147,17 +129,19 @@ public static class ToolTraces
         .FirstOrDefault(work => work.Tool == id && (from is null || work.On >= from));
 
     /// <summary>By the first readings as found made and entered after the record: what the tool was like when it left the shelf.</summary>
-    private static decimal? Delivered(ToolState tool, DateOnly on, DateTime at, EnteredTorque value) =>
-        tool.Calibrations.Find(entered => entered.At >= at && entered.Fact.Date >= on && entered.Fact.AsFound.Count > 0) is { } next
-            && value.Unit == tool.Tool?.Unit
-            ? next.Fact.AsFound.TrueTorque(value.Value)
-            : null;
+    /// <param name="pull">The pull whose permitted range, adapter and run-down torque count.</param>
+    private static TorqueReview Review(ToolState tool, DateOnly on, DateTime at, EnteredTorque? value, TorqueRecorded? pull) =>
+        value is { } recorded && pull is { Spec: var spec } && tool.Tool is { } known
+        && tool.Calibrations.Find(entered => entered.At >= at && entered.Fact.Date >= on && entered.Fact.AsFound.Count > 0) is { Fact: var next }
+            ? TorqueReview.Of(
+                recorded,
+                known.Unit,
+                next.AsFound,
+                new TorqueRange(InNewtonMetres(spec.Minimum), InNewtonMetres(spec.Maximum)),
+                delivered => InNewtonMetres(Judging.AtFastener(delivered.NewtonMetres, spec, pull.RunDown)))
+            : new TorqueReview.Unknown();
 
-    private static TrueTorque Judge(ToolState tool, decimal? delivered, SpecificationInForce spec, EnteredTorque? runDown) =>
-        delivered is not { } value || tool.Tool is not { } known ? TrueTorque.Unknown
-            : Judging.AtFastener(new EnteredTorque(value, known.Unit).NewtonMetres, spec, runDown) is var truly && truly < spec.Minimum ? TrueTorque.Under
-            : truly > spec.Maximum ? TrueTorque.Over
-            : TrueTorque.Inside;
+    private static EnteredTorque InNewtonMetres(decimal value) => new(value, TorqueUnit.NewtonMetre);
 
     private static bool Undecided(ToolState tool, PositionBook book, ToolWork work) =>
         tool.DoubtsOn(work).Any(doubt => !book.DoubtsDecided.Contains(new ToolDoubt(work.Tool, doubt.Number)));
