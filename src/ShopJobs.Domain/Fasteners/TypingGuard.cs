@@ -1,37 +1,37 @@
 namespace ShopJobs.Domain.Fasteners;
 
+/// <summary>The target's number in another unit, and the typed numbers that are taken for it.</summary>
+public sealed record TargetInAnotherUnit(EnteredTorque Target, decimal Least, decimal Most);
+
 /// <summary>
 /// Which typed numbers are asked for again before a pull is sent: far from the target, or the target's number in another unit.
-/// It guards against slips of the hand and judges nothing. The figures are common practice, no source.
+/// The keypad compares, with no line to the server, and judges nothing by it: it guards against slips of the hand. The figures
+/// are common practice, no source.
 /// </summary>
-/// <param name="Unit">The unit beside the field: the tool's.</param>
-/// <param name="Least">Below this number, 30 % of the target, it is asked for again.</param>
-/// <param name="Most">Above this number, 150 % of the target, it is asked for again.</param>
-/// <param name="Alike">The target's number in each other unit; within 3 % of one it is asked for again.</param>
-public sealed record TypingGuard(TorqueUnit Unit, decimal Least, decimal Most, IReadOnlyList<EnteredTorque> Alike)
+/// <param name="Least">Below this number it is asked for again: 30 % of a torque, 70 % of an angle.</param>
+/// <param name="Most">Above this number it is asked for again: 150 % of a torque, 130 % of an angle.</param>
+/// <param name="Alike">The target's number in each other unit, 3 % either way.</param>
+public sealed record TypingGuard(decimal Least, decimal Most, IReadOnlyList<TargetInAnotherUnit> Alike)
 {
-    /// <summary>A typed number this near to a number of <see cref="Alike"/>, as a fraction, is taken for it.</summary>
-    public const decimal Near = 0.03m;
+    private const decimal Near = 0.03m;
 
     /// <summary>The guard for a target typed in a tool's unit.</summary>
     public static TypingGuard For(EnteredTorque target, TorqueUnit unit)
     {
         var inUnit = target.NewtonMetres / unit.NewtonMetresPerUnit();
         return new TypingGuard(
-            unit,
             Math.Round(inUnit * 0.3m, 3),
             Math.Round(inUnit * 1.5m, 3),
-            [
-                .. Enum.GetValues<TorqueUnit>().Where(other => other != unit)
-                    .Select(other => new EnteredTorque(Math.Round(target.NewtonMetres / other.NewtonMetresPerUnit(), 3), other)),
-            ]);
+            [.. Enum.GetValues<TorqueUnit>().Where(other => other != unit).Select(other => InAnother(target, other))]);
     }
 
-    /// <summary>The target as the typed number would read in another unit; null when it is not near one.</summary>
-    public EnteredTorque? TakenFor(decimal typed) =>
-        Alike.Where(other => Math.Abs(typed - other.Value) <= other.Value * Near)
-            .Cast<EnteredTorque?>().FirstOrDefault();
+    /// <summary>The guard for an angle in degrees: closer, so that the torque of the stage below typed by habit is noticed.</summary>
+    public static TypingGuard ForAngle(decimal degrees) => new(degrees * 0.7m, degrees * 1.3m, []);
 
-    /// <summary>True when the number is far from the target.</summary>
-    public bool IsFar(decimal typed) => typed < Least || typed > Most;
+    private static TargetInAnotherUnit InAnother(EnteredTorque target, TorqueUnit unit)
+    {
+        var value = target.NewtonMetres / unit.NewtonMetresPerUnit();
+        return new TargetInAnotherUnit(
+            new EnteredTorque(Math.Round(value, 1), unit), Math.Round(value * (1 - Near), 3), Math.Round(value * (1 + Near), 3));
+    }
 }

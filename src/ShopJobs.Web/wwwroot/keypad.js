@@ -161,7 +161,7 @@
   const ask = (text, lines) => { write(''); again = `${keypad().dataset.cell} ${text}`; say('ask', [...lines, 'Type it again.']); };
 
   const doubt = (text, value, guard) => {
-    const other = guard.alike.find(one => Math.abs(value - one.value) <= one.value * guard.near);
+    const other = guard.alike.find(one => value >= one.least && value <= one.most);
     if (other) return [`${text} is near ${other.value} ${other.unit}, which is ${guard.target}. Did you mean ${guard.unit}?`];
     if (value < guard.least || value > guard.most) return [`${amount(text, guard.unit)} is far from ${guard.target}.`];
     return keypad().dataset.mode === 'setting' && Math.abs(value - guard.instructed) > guard.half

@@ -11,10 +11,6 @@ namespace ShopJobs.Web.Components.Step;
 /// <param name="Typed">Run-down torque typed for this cell and not recorded yet.</param>
 public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDownTyped? Typed = null)
 {
-    // An angle further off than this is asked for again, so that the torque below typed by habit is noticed (common practice, no source).
-    private const decimal LeastTurned = 0.7m;
-    private const decimal MostTurned = 1.3m;
-
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
     /// <summary>A click tool's setting is typed once for a stage, then each nut is one touch.</summary>
@@ -62,43 +58,23 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
     }.ToJson();
 
     /// <summary>Which numbers are asked for again, as JSON.</summary>
-    public string Guard
-    {
-        get
-        {
-            if (Cell.Stage.Turn is { } turn)
-            {
-                return JsonSerializer.Serialize(
-                    new
-                    {
-                        unit = Degree,
-                        target = Turn.Amount(turn.Degrees),
-                        least = turn.Degrees * LeastTurned,
-                        most = turn.Degrees * MostTurned,
-                        near = TypingGuard.Near,
-                        alike = Array.Empty<object>(),
-                        instructed = turn.Degrees,
-                        half = 0,
-                    },
-                    Json);
-            }
+    public string Guard => Cell.Stage.Turn is { Degrees: var degrees }
+        ? Guarded(TypingGuard.ForAngle(degrees), Turn.Amount(degrees), degrees, 0)
+        : Guarded(
+            TypingGuard.For(Exact, Tool.Tool.Unit), ToSet.ToString(), Exact.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(), Tool.Tool.Graduation / 2);
 
-            var guard = TypingGuard.For(Exact, Tool.Tool.Unit);
-            return JsonSerializer.Serialize(
-                new
-                {
-                    unit = guard.Unit.Symbol(),
-                    target = ToSet.ToString(),
-                    least = guard.Least,
-                    most = guard.Most,
-                    near = TypingGuard.Near,
-                    alike = guard.Alike.Select(other => new { value = Math.Round(other.Value, 1), unit = other.Unit.Symbol() }),
-                    instructed = Exact.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(),
-                    half = Tool.Tool.Graduation / 2,
-                },
-                Json);
-        }
-    }
+    private string Guarded(TypingGuard guard, string target, decimal instructed, decimal half) => JsonSerializer.Serialize(
+        new
+        {
+            unit = Unit,
+            target,
+            guard.Least,
+            guard.Most,
+            alike = guard.Alike.Select(other => new { other.Target.Value, unit = other.Target.Unit.Symbol(), other.Least, other.Most }),
+            instructed,
+            half,
+        },
+        Json);
 
     /// <summary>The run-down torque that belongs to this cell: recorded before, or typed now.</summary>
     public EnteredTorque? RunDownTorque => Adds ? Recorded ?? Typed?.Value : null;
