@@ -20,7 +20,7 @@ public sealed class Surroundings(Documents documents, ShopClock clock)
         var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
         return new Circumstances(
             person,
-            RightsOf(reader, person, today),
+            reader.RightsOf(person, today),
             reader.At,
             today,
             Register(reader),
@@ -59,20 +59,6 @@ public sealed class Surroundings(Documents documents, ShopClock clock)
     /// <summary>True while the person works here.</summary>
     internal static bool IsActive(LogbookReader reader, PersonId person) =>
         reader.Row($"active:{person.Value}", "SELECT Active FROM People WHERE Id = $1", [person.Value], active => active is 1L);
-
-    /// <summary>Rights of a person on a day; none for somebody who left.</summary>
-    internal static IReadOnlySet<Right> RightsOf(LogbookReader reader, PersonId person, DateOnly day)
-    {
-        var text = reader.Row(
-            $"rights:{person.Value}:{day:yyyy-MM-dd}",
-            """
-            SELECT group_concat(DISTINCT "Right") FROM PersonRights JOIN People ON People.Id = PersonRights.PersonId
-            WHERE People.Id = $1 AND People.Active = 1 AND "From" <= $2 AND ("To" IS NULL OR "To" >= $2)
-            """,
-            [person.Value, day],
-            rights => rights as string ?? "");
-        return text.Split(',', StringSplitOptions.RemoveEmptyEntries).Select(Enum.Parse<Right>).ToHashSet();
-    }
 
     private JointRegister Register(LogbookReader reader) =>
         Documents.CurrentRegister(reader) is { } digest ? documents.Register(reader, digest) : NoRegister;

@@ -35,7 +35,7 @@ public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, S
 
                 var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
                 var state = reader.Fold(logbook, Folders.Tool);
-                var verdict = state.Decide(tool, command, Surroundings.RightsOf(reader, here.Person, today), today);
+                var verdict = state.Decide(tool, command, reader.RightsOf(here.Person, today), today);
                 return Answers.ToDecision(reader, logbook, verdict, HoldNames.Plain, contents ?? [], null, rows);
             },
             cancellation);

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.PeopleAndPlaces;
+using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Tests.Shop;
 
@@ -163,6 +164,11 @@ public sealed class PeopleDeskTests : IAsyncLifetime
         Assert.Null(await shop.Get<WhoIsHere>().LookingAsync());
     }
 
-    private Task<IReadOnlySet<Right>> RightsAsync(PersonId person, DateOnly day) =>
-        shop.RowsAsync(rows => rows.RightsOfAsync(person, day));
+    // A change of the shop's rows and a decision on a logbook ask the same book.
+    private async Task<IReadOnlySet<Right>> RightsAsync(PersonId person, DateOnly day)
+    {
+        var rights = await shop.RowsAsync(rows => rows.RightsOfAsync(person, day));
+        Assert.Equal(rights, shop.Get<LogbookSnapshots>().Read(reader => reader.RightsOf(person, day)));
+        return rights;
+    }
 }
