@@ -1,10 +1,9 @@
 using System.CommandLine;
 using System.Globalization;
-using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Procedures.Documents;
-using ShopJobs.Web.Components.Procedures;
-using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Admin;
 
@@ -72,7 +71,7 @@ internal static class LintVerb
         }
 
         await using var services = await VerbServices.OpenAsync(folder, cancellation);
-        var shelf = new ProcedureShelf(services.GetRequiredService<IDbContextFactory<ShopDbContext>>());
-        return (await shelf.CurrentRegisterAsync(cancellation))?.Register;
+        return services.GetRequiredService<LogbookSnapshots>().Read(reader =>
+            Documents.CurrentRegister(reader) is { } digest ? new Documents().Register(reader, digest) : null);
     }
 }

@@ -45,7 +45,7 @@ public sealed class DemoWork(
             throw new InvalidOperationException("The demo shop's documents do not load: " + string.Join("; ", report.Documents.Select(document => document.Words)));
         }
 
-        var register = (await shelf.CurrentRegisterAsync())!;
+        var register = shelf.CurrentRegister()!;
         var procedures = (await shelf.CurrentAsync()).ToDictionary(shelved => shelved.Row.Code);
         var tablet = tablets.Take(people);
         await tablet.SitDownAsync(DemoPeople.Lead);

@@ -3,7 +3,9 @@ using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Procedures.Documents;
 using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Data.Procedures;
+using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Procedures;
 
@@ -16,49 +18,14 @@ public sealed record ShelvedRegister(string Digest, JointRegister Register);
 /// <param name="Document">The document; its value is null where it does not fit the register in force.</param>
 public sealed record ShelvedProcedure(ProcedureRevision Row, bool IsCurrent, LoadedDocument<Procedure> Document);
 
-/// <summary>Gives out the joint register and the procedures. Stored documents never change, so each is read once.</summary>
-public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database)
+/// <summary>The joint register in force, and the procedures as they read with it. Stored documents never change, so each is read once.</summary>
+public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database, LogbookSnapshots snapshots, Documents documents)
 {
-    private readonly ConcurrentDictionary<string, JointRegister> registers = new();
     private readonly ConcurrentDictionary<(string Digest, string Register), LoadedDocument<Procedure>> procedures = new();
 
     /// <summary>The register in force; null while the shop has none.</summary>
-    public async Task<ShelvedRegister?> CurrentRegisterAsync(CancellationToken cancellation = default)
-    {
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        var digest = await shop.JointRegisters.Where(row => row.Current).Select(row => row.Digest).SingleOrDefaultAsync(cancellation);
-        return digest is not null && await RegisterAsync(digest, cancellation) is { } register ? new ShelvedRegister(digest, register) : null;
-    }
-
-    /// <summary>The register of this digest; null when the shop never had it.</summary>
-    public async Task<JointRegister?> RegisterAsync(string digest, CancellationToken cancellation = default)
-    {
-        if (registers.TryGetValue(digest, out var known))
-        {
-            return known;
-        }
-
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        var row = await shop.JointRegisters.AsNoTracking().SingleOrDefaultAsync(row => row.Digest == digest, cancellation);
-        return row is not null && JointRegisterDocument.Load(row.Yaml, row.Digest, cancellation).Value is { } register
-            ? registers.GetOrAdd(digest, register)
-            : null;
-    }
-
-    /// <summary>The procedure of this digest as it was checked against that register: what a job took. Null when either is not here.</summary>
-    public async Task<Procedure?> ProcedureAsync(string digest, string registerDigest, CancellationToken cancellation = default)
-    {
-        if (procedures.TryGetValue((digest, registerDigest), out var known))
-        {
-            return known.Value;
-        }
-
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        return await shop.Procedures.AsNoTracking().SingleOrDefaultAsync(row => row.Digest == digest, cancellation) is { } found
-            && await RegisterAsync(registerDigest, cancellation) is { } register
-            ? Read(found, new ShelvedRegister(registerDigest, register)).Value
-            : null;
-    }
+    public ShelvedRegister? CurrentRegister() => snapshots.Read(reader =>
+        Documents.CurrentRegister(reader) is { } digest ? new ShelvedRegister(digest, documents.Register(reader, digest)) : null);
 
     /// <summary>The newest revision of each code, by code.</summary>
     public async Task<IReadOnlyList<ShelvedProcedure>> CurrentAsync(CancellationToken cancellation = default) =>
@@ -70,7 +37,7 @@ public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database)
 
     private async Task<IReadOnlyList<ShelvedProcedure>> AllAsync(CancellationToken cancellation)
     {
-        if (await CurrentRegisterAsync(cancellation) is not { } register)
+        if (CurrentRegister() is not { } register)
         {
             return [];
         }
