@@ -8,7 +8,7 @@ namespace ShopJobs.Web.Desk;
 internal static class Answers
 {
     public static Decision NotActive() => new Decision.Refuse(
-        DeskAnswer.Refused([new HoldPoint(HoldReason.NoPersonHere)], HoldNames.Plain).ToBytes());
+        DeskAnswer.Refused([new HoldPoint(HoldReason.NoPersonHere)], HoldNames.Plain));
 
     public static Decision ToDecision(
         LogbookReader reader,
@@ -21,7 +21,7 @@ internal static class Answers
     {
         if (verdict is Verdict.Refused refused)
         {
-            return new Decision.Refuse(DeskAnswer.Refused(refused.Reasons, names).ToBytes());
+            return new Decision.Refuse(DeskAnswer.Refused(refused.Reasons, names));
         }
 
         var entries = ((Verdict.Accepted)verdict).Entries.Select(entry => entry with { SignedAs = signedAs }).ToList();
@@ -32,7 +32,7 @@ internal static class Answers
         return new Decision.Accept(
             [.. encoded.Select(e => new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, e.Entry.Facets().Keys))],
             contents,
-            answer.ToBytes())
+            answer)
         {
             Rows = rows,
         };
@@ -40,9 +40,9 @@ internal static class Answers
 
     public static DeskAnswer Of(RunResult result) => result switch
     {
-        RunResult.Saved saved => DeskAnswer.Of(saved.Answer),
+        RunResult.Saved { Answer: DeskAnswer answer } => answer,
         RunResult.Repeated repeated => DeskAnswer.Of(repeated.Answer) with { Repeated = true },
-        RunResult.Refused refused => DeskAnswer.Of(refused.Answer),
+        RunResult.Refused { Answer: DeskAnswer answer } => answer,
         RunResult.NotSaved failed => DeskAnswer.Failed(failed.Why),
         RunResult.CommandIdTaken => DeskAnswer.Failed("Not saved: this command id was used for something else. Reload the page and do it again."),
         _ => throw new InvalidOperationException($"Unknown result {result.GetType().Name}."),

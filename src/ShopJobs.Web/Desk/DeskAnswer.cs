@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Data.Logbook;
 
 namespace ShopJobs.Web.Desk;
 
@@ -13,7 +14,7 @@ public sealed record ReasonAnswer(HoldReason Reason, string Words, string Next);
 /// <summary>What became of a command. The stored answer of a recorded command is the same on every retry.</summary>
 /// <param name="Entries">What was recorded; empty when refused or not saved.</param>
 /// <param name="Reasons">Why it was refused; empty when recorded.</param>
-public sealed record DeskAnswer(IReadOnlyList<EntryAnswer> Entries, IReadOnlyList<ReasonAnswer> Reasons)
+public sealed record DeskAnswer(IReadOnlyList<EntryAnswer> Entries, IReadOnlyList<ReasonAnswer> Reasons) : ICommandAnswer
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { Converters = { new JsonStringEnumConverter() } };
 
@@ -40,8 +41,10 @@ public sealed record DeskAnswer(IReadOnlyList<EntryAnswer> Entries, IReadOnlyLis
     /// <summary>Not saved, in words.</summary>
     public static DeskAnswer Failed(string why) => new([], []) { NotSaved = why };
 
-    internal byte[] ToBytes() => JsonSerializer.SerializeToUtf8Bytes(this, Json);
+    /// <inheritdoc/>
+    public ReadOnlyMemory<byte> ToBytes() => JsonSerializer.SerializeToUtf8Bytes(this, Json);
 
+    /// <summary>Reads an answer as it was kept.</summary>
     internal static DeskAnswer Of(ReadOnlyMemory<byte> bytes) =>
         JsonSerializer.Deserialize<DeskAnswer>(bytes.Span, Json) ?? throw new FormatException("A stored answer is empty.");
 }

@@ -83,7 +83,7 @@ public sealed class VerifyVerbTests : IDisposable
         {
             reader.Head(LogbookOnDisk.Car);
             var entry = new NewEntry(LogbookOnDisk.Car, kind, version, payload, EntryCodec.KeysOf(kind, version, payload));
-            return new Decision.Accept([entry], [], default);
+            return new Decision.Accept([entry], [], NoteBook.Answer(""));
         });
         return Assert.Single(Assert.IsType<RunResult.Saved>(result).Entries);
     }

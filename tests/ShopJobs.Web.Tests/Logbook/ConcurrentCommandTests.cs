@@ -35,7 +35,7 @@ public sealed class ConcurrentCommandTests : IDisposable
         var saved = Assert.IsType<RunResult.Saved>(await runs[first]);
         gates[second].SetResult();
         var repeated = Assert.IsType<RunResult.Repeated>(await runs[second]);
-        Assert.Equal(saved.Answer.ToArray(), repeated.Answer.ToArray());
+        Assert.Equal(saved.Answer.ToBytes().ToArray(), repeated.Answer.ToArray());
         Assert.Equal(["pull"], disk.Open().Notes());
     }
 
@@ -71,8 +71,8 @@ public sealed class ConcurrentCommandTests : IDisposable
             });
             reader.Head(LogbookOnDisk.Car);
             return right == 1
-                ? new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "witnessed")], [], default)
-                : new Decision.Refuse(default);
+                ? new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "witnessed")], [], NoteBook.Answer(""))
+                : new Decision.Refuse(NoteBook.Answer(""));
         });
         disk.Sql(meanwhile);
         gates[0].SetResult();
@@ -123,8 +123,8 @@ public sealed class ConcurrentCommandTests : IDisposable
     }
 
     private static Decision OnlyOnce(LogbookReader reader) => reader.Fold(LogbookOnDisk.Car, NoteBook.Notes).IsEmpty
-        ? new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "claimed")], [], default)
-        : new Decision.Refuse(NoteBook.Bytes("somebody was first"));
+        ? new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "claimed")], [], NoteBook.Answer(""))
+        : new Decision.Refuse(NoteBook.Answer("somebody was first"));
 
     private LogbookProgram Paused(int gate) => disk.Open(pause: () => gates[gate].Task);
 }

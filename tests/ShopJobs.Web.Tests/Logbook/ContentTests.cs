@@ -86,7 +86,7 @@ public sealed class ContentTests : IDisposable
         var result = await program.RunAsync(reader =>
         {
             reader.Fold(LogbookOnDisk.Car, NoteBook.Notes);
-            return new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "erased")], [], default) { Erase = [digest] };
+            return new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "erased")], [], NoteBook.Answer("")) { Erase = [digest] };
         });
         Assert.IsType<RunResult.Saved>(result);
     }

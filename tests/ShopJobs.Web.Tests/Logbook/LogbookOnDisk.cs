@@ -154,7 +154,7 @@ internal sealed class LogbookProgram : IDisposable
             reader =>
             {
                 reader.Fold(book, NoteBook.Notes);
-                return new Decision.Accept([NoteBook.Note(book, text)], [], NoteBook.Bytes($"noted {text}"));
+                return new Decision.Accept([NoteBook.Note(book, text)], [], NoteBook.Answer($"noted {text}"));
             },
             id,
             request ?? text);
@@ -167,7 +167,7 @@ internal sealed class LogbookProgram : IDisposable
         var result = await RunAsync(reader =>
         {
             reader.Fold(LogbookOnDisk.Car, NoteBook.Notes);
-            return new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, kept.Digest.Hex)], [kept], default);
+            return new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, kept.Digest.Hex)], [kept], NoteBook.Answer(""));
         });
         Assert.IsType<RunResult.Saved>(result);
         return kept.Digest;

@@ -181,7 +181,7 @@ public sealed class LogbookVerifierTests : IDisposable
 
         await program.KeepAsync("kept");
         var erased = await program.KeepAsync("erased");
-        await program.RunAsync(_ => new Decision.Accept([], [], default) { Erase = [erased] });
+        await program.RunAsync(_ => new Decision.Accept([], [], NoteBook.Answer("")) { Erase = [erased] });
     }
 
     /// <summary>What somebody can do who knows the hash: change an entry and make the chain right again.</summary>

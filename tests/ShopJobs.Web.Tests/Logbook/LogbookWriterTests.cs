@@ -52,7 +52,7 @@ public sealed class LogbookWriterTests : IDisposable
     {
         var program = disk.Open();
         var id = new CommandId(Guid.NewGuid());
-        var refused = await program.RunAsync(_ => new Decision.Refuse(NoteBook.Bytes("no")), id, "note");
+        var refused = await program.RunAsync(_ => new Decision.Refuse(NoteBook.Answer("no")), id, "note");
 
         Assert.Equal("no", NoteBook.Text(Assert.IsType<RunResult.Refused>(refused).Answer));
         Assert.IsType<RunResult.Saved>(await program.NoteAsync("first", id, request: "note"));
@@ -67,7 +67,7 @@ public sealed class LogbookWriterTests : IDisposable
             reader.Head(LogbookOnDisk.Car);
             reader.Head(LogbookOnDisk.OtherCar);
             return new Decision.Accept(
-                [NoteBook.Note(LogbookOnDisk.Car, "a"), NoteBook.Note(LogbookOnDisk.OtherCar, "b"), NoteBook.Note(LogbookOnDisk.Car, "c")], [], default);
+                [NoteBook.Note(LogbookOnDisk.Car, "a"), NoteBook.Note(LogbookOnDisk.OtherCar, "b"), NoteBook.Note(LogbookOnDisk.Car, "c")], [], NoteBook.Answer(""));
         }
 
         var failing = disk.Open(beforeCommit: () => throw new InvalidOperationException("power cut"));
@@ -84,7 +84,7 @@ public sealed class LogbookWriterTests : IDisposable
     [Fact]
     public async Task A_decision_can_not_write_to_a_logbook_it_did_not_read() =>
         await Assert.ThrowsAsync<InvalidOperationException>(() => disk.Open().RunAsync(_ =>
-            new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "blind")], [], default)));
+            new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "blind")], [], NoteBook.Answer(""))));
 
     [Fact]
     public async Task What_a_decision_throws_is_thrown_on_and_the_next_command_is_saved()
@@ -103,7 +103,7 @@ public sealed class LogbookWriterTests : IDisposable
             using var write = connection.CreateCommand();
             write.CommandText = "INSERT INTO command_outcomes VALUES ('x', x'00', x'00', 1)";
             write.ExecuteNonQuery();
-            return (Decision)new Decision.Refuse(default);
+            return (Decision)new Decision.Refuse(NoteBook.Answer(""));
         }));
 
         Assert.Equal(NotSavedCause.Storage, Assert.IsType<RunResult.NotSaved>(result).Cause);
@@ -123,7 +123,7 @@ public sealed class LogbookWriterTests : IDisposable
             write.CommandText = "INSERT INTO command_outcomes VALUES ('x', x'00', x'00', 1)";
             write.ExecuteNonQuery();
             reader.Head(LogbookOnDisk.Car);
-            return (Decision)new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "sly")], [], default);
+            return (Decision)new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "sly")], [], NoteBook.Answer(""));
         })));
 
         Assert.Equal(0, disk.Ask<long>("SELECT count(*) FROM command_outcomes WHERE command = 'x'"));
@@ -147,7 +147,7 @@ public sealed class LogbookWriterTests : IDisposable
     {
         var program = disk.Open();
         await program.NoteAsync("first");
-        Assert.IsType<RunResult.Refused>(await program.RunAsync(_ => new Decision.Refuse(default)));
+        Assert.IsType<RunResult.Refused>(await program.RunAsync(_ => new Decision.Refuse(NoteBook.Answer(""))));
 
         Assert.IsType<RunResult.Saved>(await disk.Open().NoteAsync("elsewhere"));
         Assert.Equal(2, disk.Ask<long>("SELECT count(*) FROM entries"));
@@ -160,7 +160,7 @@ public sealed class LogbookWriterTests : IDisposable
         Decision WithRow(LogbookReader reader)
         {
             reader.Head(LogbookOnDisk.Car);
-            return new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "moved")], [], default)
+            return new Decision.Accept([NoteBook.Note(LogbookOnDisk.Car, "moved")], [], NoteBook.Answer(""))
             {
                 Rows = transaction =>
                 {
@@ -187,7 +187,7 @@ public sealed class LogbookWriterTests : IDisposable
         using (program.Notices.Subscribe(notice => heard.Add((notice, disk.Open().Notes().Count))))
         {
             Assert.IsType<RunResult.Saved>(await program.NoteAsync("first"));
-            await program.RunAsync(_ => new Decision.Refuse(default));
+            await program.RunAsync(_ => new Decision.Refuse(NoteBook.Answer("")));
         }
 
         await program.NoteAsync("second");

@@ -30,6 +30,10 @@ internal static class NoteBook
 
     public static ReadOnlyMemory<byte> Bytes(string text) => Encoding.UTF8.GetBytes(text);
 
+    public static ICommandAnswer Answer(string text) => new NoteAnswer(text);
+
+    public static string Text(ICommandAnswer answer) => Text(answer.ToBytes());
+
     public static string Text(ReadOnlyMemory<byte> bytes) => Encoding.UTF8.GetString(bytes.Span);
 
     private static EntryKeys Keys => new(Job, "wheel.nut", "front-left", 3, Wrench);
@@ -40,5 +44,10 @@ internal static class NoteBook
     {
         using var document = JsonDocument.Parse(payload);
         return document.RootElement.GetProperty("text").GetString()!;
+    }
+
+    private sealed record NoteAnswer(string Text) : ICommandAnswer
+    {
+        public ReadOnlyMemory<byte> ToBytes() => Bytes(Text);
     }
 }

@@ -88,7 +88,7 @@ public sealed class SavingFailureTests : IDisposable
         await disk.Open(beforeCommit: () => told.AddRange(
         [
             program.NoteAsync("before", id).GetAwaiter().GetResult(),
-            program.RunAsync(_ => new Decision.Refuse(default)).GetAwaiter().GetResult(),
+            program.RunAsync(_ => new Decision.Refuse(NoteBook.Answer(""))).GetAwaiter().GetResult(),
         ])).NoteAsync("slow");
 
         Assert.IsType<RunResult.Repeated>(told[0]);

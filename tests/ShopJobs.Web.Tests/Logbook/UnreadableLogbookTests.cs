@@ -96,7 +96,7 @@ public sealed class UnreadableLogbookTests : IDisposable
         var result = await program.RunAsync(reader =>
         {
             reader.Head(LogbookOnDisk.Car);
-            return new Decision.Accept([NoteBook.FromLater(LogbookOnDisk.Car)], [], default);
+            return new Decision.Accept([NoteBook.FromLater(LogbookOnDisk.Car)], [], NoteBook.Answer(""));
         });
         Assert.IsType<RunResult.Saved>(result);
     }

@@ -15,6 +15,7 @@ using ShopJobs.Web.Data.People;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Running;
 using ShopJobs.Web.Shop;
+using ShopJobs.Web.Tests.Logbook;
 
 namespace ShopJobs.Web.Tests.TorqueTools;
 
@@ -163,7 +164,7 @@ internal sealed class ToolBench : IDisposable
             reader =>
             {
                 reader.Head(logbook);
-                return new Decision.Accept(entries, contents, default);
+                return new Decision.Accept(entries, contents, NoteBook.Answer(""));
             },
             CancellationToken.None);
         Assert.IsType<RunResult.Saved>(result);

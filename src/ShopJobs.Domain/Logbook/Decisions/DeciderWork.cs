@@ -123,7 +123,7 @@ public static partial class Decider
             RunDown = runDown,
             RunDownGiven = pull.RunDown,
             ToolId = pull.Tool,
-            Spec = spec,
+            ValueProblem = pull.Value is { } value ? Judging.ValueProblem(pull.Kind, value.NewtonMetres, spec, runDown) : null,
         };
         return Accept(new TorqueRecorded(
             pull.Job, pull.Group, pull.Position, question.Book.Cycle, pull.Stage, pull.Visit, pull.Kind, pull.Value, pull.Tool, now.Today,
@@ -178,16 +178,18 @@ public static partial class Decider
             .. settled.Positions.Distinct().Select(position =>
             {
                 var instance = groups.First(group => group.Joint == position.Joint);
+                var spec = SpecificationOf(now, instance.Group, instance.Group.Final, position, settled.Tool);
+                var runDown = instance.Group.RunDown == RunDown.Add ? state.Of(position).RunDownOf() : null;
                 var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(position))
                 {
                     Stage = instance.Group.Final,
                     Kind = settled.Kind,
                     Value = settled.Value,
-                    RunDown = instance.Group.RunDown == RunDown.Add ? state.Of(position).RunDownOf() : null,
+                    RunDown = runDown,
                     ToolId = settled.Tool,
                     AngleDegrees = settled.AngleDegrees,
                     OdometerKm = settled.OdometerKm,
-                    Spec = SpecificationOf(now, instance.Group, instance.Group.Final, position, settled.Tool),
+                    ValueProblem = Judging.ValueProblem(settled.Kind, settled.Value.NewtonMetres, spec, runDown),
                 };
                 return new Settled(
                     [position], settled.Job, settled.Group, settled.Moved, settled.AngleDegrees, settled.Kind, settled.Value,

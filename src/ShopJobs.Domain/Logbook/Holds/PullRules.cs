@@ -34,10 +34,10 @@ public sealed record PullQuestion(
     /// <summary>The odometer, for a re-torque.</summary>
     public decimal? OdometerKm { get; init; }
 
-    public ToolId ToolId { get; init; }
+    /// <summary>What is wrong with the value by the specification in force; null when nothing is, or there is none.</summary>
+    public HoldReason? ValueProblem { get; init; }
 
-    /// <summary>The specification it is judged by.</summary>
-    public SpecificationInForce? Spec { get; init; }
+    public ToolId ToolId { get; init; }
 
     /// <summary>The tool, as its own logbook has it.</summary>
     public ToolState Tool => Now.Tool(ToolId);
@@ -66,7 +66,7 @@ public static class PullRules
     /// <summary>Rules for one pull.</summary>
     public static readonly IReadOnlyList<PullRule> Pull =
     [
-        new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
+        new(HoldReason.OverRange, q => q.ValueProblem == HoldReason.OverRange),
         new(HoldReason.TurnOutside, q => q is { Stage.Turn: { } turn, AngleDegrees: { } degrees } && !turn.Contains(degrees)),
         new(HoldReason.NoRightToRecord, q => !q.Now.May(Right.Record)),
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
@@ -88,14 +88,14 @@ public static class PullRules
         new(HoldReason.ValueOutside, q => q.RunDownGiven is { } given && q.Instance.Group.RunDownPermitted?.Contains(given) == false),
         .. ToolRules,
         new(HoldReason.EvidenceNotAllowed, q => !EvidenceAllowed(q)),
-        new(HoldReason.SettingNotInstructed, q => ValueIs(q, HoldReason.SettingNotInstructed)),
-        new(HoldReason.UnderRange, q => ValueIs(q, HoldReason.UnderRange)),
+        new(HoldReason.SettingNotInstructed, q => q.ValueProblem == HoldReason.SettingNotInstructed),
+        new(HoldReason.UnderRange, q => q.ValueProblem == HoldReason.UnderRange),
     ];
 
     /// <summary>Rules for a re-torque after the drive.</summary>
     public static readonly IReadOnlyList<PullRule> Settling =
     [
-        new(HoldReason.OverRange, q => ValueIs(q, HoldReason.OverRange)),
+        new(HoldReason.OverRange, q => q.ValueProblem == HoldReason.OverRange),
         new(HoldReason.ReTorqueNotDue, q => !q.State.OwesReTorque(q.Book) || !q.State.DrivenSince(q.Book.Last!.Number)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
         new(HoldReason.WrongCarCondition, WrongCondition),
@@ -103,8 +103,8 @@ public static class PullRules
         new(HoldReason.ReTorqueEarly, q => q.State.IsTooEarly(q.Now, q.Book, q.OdometerKm)),
         .. ToolRules,
         new(HoldReason.EvidenceNotAllowed, q => !EvidenceAllowed(q)),
-        new(HoldReason.SettingNotInstructed, q => ValueIs(q, HoldReason.SettingNotInstructed)),
-        new(HoldReason.UnderRange, q => ValueIs(q, HoldReason.UnderRange)),
+        new(HoldReason.SettingNotInstructed, q => q.ValueProblem == HoldReason.SettingNotInstructed),
+        new(HoldReason.UnderRange, q => q.ValueProblem == HoldReason.UnderRange),
     ];
 
     private static IEnumerable<PullRule> ToolRules =>
@@ -119,9 +119,6 @@ public static class PullRules
         Riding.Against(q.State, q.Now, q.Book.Position, q.Instance.Group.Temporary) is not null;
 
     private static bool WrongCondition(PullQuestion q) => !q.Stage!.Conditions.All(condition => q.State.Is(q.Now, condition, q.Instance.Place));
-
-    private static bool ValueIs(PullQuestion q, HoldReason reason) =>
-        q.Value is { } torque && Judging.ValueProblem(q.Kind, torque.NewtonMetres, q.Spec!, q.RunDown) == reason;
 
     // Whether the record of it still stands or not: an angle is turned once in a cycle.
     private static bool TurnedAlready(PullQuestion q) => q.Book.Cells.Any(pull =>

@@ -16,6 +16,18 @@ internal static class TypedNumber
     /// <summary>What is typed, shortened for a message.</summary>
     public static string Shown(string typed) => $"“{(typed.Length > MostLetters ? typed[..MostLetters] + "…" : typed)}”";
 
+    /// <summary>The one number that is typed, from 0; null for anything else.</summary>
+    /// <param name="unit">A unit that may stand behind it.</param>
+    public static decimal? Alone(string? typed, string unit = "") =>
+        Read((typed ?? "").Trim(), "1", out var rest, out _) is { } number && (rest.Length == 0 || rest == unit) ? number : null;
+
+    /// <summary>As <see cref="Alone"/>, with a minus where it is below 0.</summary>
+    public static decimal? Signed(string? typed) => (typed ?? "").Trim() switch
+    {
+        ['-' or '−', .. var size] => -Alone(size),
+        var plain => Alone(plain),
+    };
+
     /// <summary>Reads the number at the start of a text and what follows it; null with the problem in words.</summary>
     public static decimal? Read(string typed, string example, out string rest, out string? problem)
     {

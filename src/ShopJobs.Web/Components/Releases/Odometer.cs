@@ -1,4 +1,4 @@
-using System.Globalization;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.Releases;
 
@@ -8,9 +8,6 @@ public static class Odometer
     private const decimal Largest = 9_999_999;
 
     /// <summary>Kilometres from "12450", "12 450" or "12450,5"; null for anything that is not one clear number from 0.</summary>
-    public static decimal? Read(string? typed)
-    {
-        var text = (typed ?? "").Trim().Replace(" ", "", StringComparison.Ordinal).Replace(',', '.');
-        return decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var km) && km <= Largest ? km : null;
-    }
+    public static decimal? Read(string? typed) =>
+        TypedNumber.Alone(typed?.Replace(" ", "", StringComparison.Ordinal), "km") is { } km && km <= Largest ? km : null;
 }

@@ -1,9 +1,9 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Releases;
@@ -64,8 +64,7 @@ public sealed partial class ReTorqueJoint
             return;
         }
 
-        decimal? turned = decimal.TryParse(
-            angle.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees) ? degrees : null;
+        var turned = TypedNumber.Alone(angle, "°");
         if (moved ? turned is not > 0 : angle.Trim().Length > 0)
         {
             problem = moved ? "Type by how many degrees it moved, for example 15." : "An angle is typed, so it moved: press MOVED, or clear the angle.";

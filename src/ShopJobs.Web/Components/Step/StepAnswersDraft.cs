@@ -1,7 +1,7 @@
-using System.Globalization;
 using System.Text.Json;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.Step;
 
@@ -37,7 +37,7 @@ public sealed class StepAnswersDraft
     }
 
     /// <summary>Why a typed value is none; null for a number or nothing.</summary>
-    public string? Problem(Measure measure) => Text(measure) is { Length: > 0 } text && Number(text) is null
+    public string? Problem(Measure measure) => Text(measure) is { Length: > 0 } text && TypedNumber.Signed(text) is null
         ? $"“{text}” is not a number: digits and one decimal mark."
         : null;
 
@@ -49,19 +49,9 @@ public sealed class StepAnswersDraft
             [.. step.Step.Ticks.Where(IsTicked).Select(tick => tick.Id)],
             [
                 .. from measure in step.Step.Measures
-                   let number = Number(Text(measure))
+                   let number = TypedNumber.Signed(Text(measure))
                    where number is not null
                    select new MeasuredValue(measure.Id, number.Value, measure.Unit),
             ]);
-    }
-
-    private static decimal? Number(string text)
-    {
-        var plain = text.Trim();
-        return plain.Count(c => c is '.' or ',') <= 1 && plain.Length <= 15
-            && decimal.TryParse(
-                plain.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
-            ? value
-            : null;
     }
 }

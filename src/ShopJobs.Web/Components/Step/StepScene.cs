@@ -24,7 +24,7 @@ public sealed record StepScene(
     public IReadOnlyList<HoldPoint> Gate => Reading.HoldsBeforeStart(Job, Step);
 
     /// <summary>The one thing to do next.</summary>
-    public NextAction Next => State.NextOn(Step);
+    public NextAction Next { get; } = Reading.State.NextOn(Step);
 
     /// <summary>The step of this job to go on with, at the same place where there is one; null when none may begin now.</summary>
     public StepInstance? Onward => Placed.Steps

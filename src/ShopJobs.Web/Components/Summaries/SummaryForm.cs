@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Components.Summaries;
@@ -22,8 +21,7 @@ public sealed class SummaryForm
     public HashSet<JobId> LeaveOut { get; } = [];
 
     /// <summary>The odometer as a number; null when empty or not one.</summary>
-    public decimal? OdometerKm => decimal.TryParse(
-        Odometer.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var km) ? km : null;
+    public decimal? OdometerKm => Releases.Odometer.Read(Odometer);
 
     public IReadOnlyList<string> AdviceLines =>
         Advice.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Look;
 
@@ -33,9 +32,8 @@ internal static class Typing
     /// <summary>A percent above 0 and at most 20; null with the problem in words.</summary>
     internal static decimal? Percent(string text, out string? problem)
     {
-        var typed = text.Trim().TrimEnd('%').TrimEnd().Replace(',', '.');
-        var read = decimal.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent);
-        problem = !read ? "Write a number of percent without a sign, for example 4."
+        var percent = TypedNumber.Alone(text, "%");
+        problem = percent is null ? "Write a number of percent without a sign, for example 4."
             : percent is <= 0 or > 20 ? "Write a percent above 0 and not above 20, for example 4."
             : null;
         return problem is null ? percent : null;

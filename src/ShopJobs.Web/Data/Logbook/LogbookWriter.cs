@@ -199,7 +199,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
                 session.Erase(digest, reader.At);
             }
 
-            session.Keep(command.Id, command.RequestDigest.ToArray(), accepted.Answer.ToArray(), reader.At);
+            session.Keep(command.Id, command.RequestDigest.ToArray(), accepted.Answer.ToBytes().ToArray(), reader.At);
             BeforeCommit?.Invoke();
             transaction.Commit();
         }

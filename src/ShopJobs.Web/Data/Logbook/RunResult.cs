@@ -11,13 +11,13 @@ public abstract record RunResult
 
     /// <summary>Recorded, and on the disk.</summary>
     /// <param name="Entries">What was appended, in order.</param>
-    public sealed record Saved(ReadOnlyMemory<byte> Answer, IReadOnlyList<AppendedEntry> Entries) : RunResult;
+    public sealed record Saved(ICommandAnswer Answer, IReadOnlyList<AppendedEntry> Entries) : RunResult;
 
-    /// <summary>This command was recorded before; nothing was recorded now, and this is the answer it got then.</summary>
+    /// <summary>This command was recorded before; nothing was recorded now, and this is the answer it got then, as it was kept.</summary>
     public sealed record Repeated(ReadOnlyMemory<byte> Answer) : RunResult;
 
     /// <summary>Decided against; nothing was recorded.</summary>
-    public sealed record Refused(ReadOnlyMemory<byte> Answer) : RunResult;
+    public sealed record Refused(ICommandAnswer Answer) : RunResult;
 
     /// <summary>This command id was used for something else; nothing was recorded.</summary>
     public sealed record CommandIdTaken : RunResult;
