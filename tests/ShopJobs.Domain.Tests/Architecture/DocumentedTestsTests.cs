@@ -7,7 +7,6 @@ public partial class DocumentedTestsTests
 {
     [Theory]
     [InlineData("edge-cases.md")]
-    [InlineData("gate.md")]
     public void Every_test_that_a_page_names_is_there(string page)
     {
         var root = Root();
@@ -16,7 +15,7 @@ public partial class DocumentedTestsTests
         var named = Named().Matches(File.ReadAllText(Path.Combine(root, "docs", page))).Select(match => match.Groups[1].Value).ToList();
 
         Assert.NotEmpty(named);
-        Assert.Empty(named.Where(name => !tests.Contains(name)));
+        Assert.All(named, name => Assert.Contains(name, tests));
     }
 
     [GeneratedRegex(@"public (?:async )?(?:void|Task) (\w+)\(")]
