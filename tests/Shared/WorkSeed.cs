@@ -29,6 +29,7 @@ public sealed class WorkSeed(IServiceProvider services)
     public const string TabletToken = "a-tablet-of-the-tests";
 
     private readonly DeviceId tablet = new(Guid.NewGuid());
+    private readonly DeviceId office = new(Guid.NewGuid());
     private readonly Dictionary<string, Procedure> procedures = [];
     private string registerDigest = "";
 
@@ -105,10 +106,17 @@ public sealed class WorkSeed(IServiceProvider services)
         await using var shop = await ShopAsync();
         var person = await shop.People.SingleAsync(row => row.Name == personName);
         var here = new Present(person.Id, person.Name, person.Initials, tablet, default, new HashSet<Right>());
-        var answer = await services.GetRequiredService<CarDesk>().RunAsync(car, NewCommand(), here, command);
+        var answer = command switch
+        {
+            SignedCommand signed => await Signing.SignAsync(car, person.Id, DemoPeople.All.Single(one => one.Name == personName).Pin, signed),
+            Report report => await services.GetRequiredService<CarDesk>().RunAsync(car, NewCommand(), here, report),
+            _ => throw new ArgumentException($"{command.GetType().Name} is neither signed nor a report.", nameof(command)),
+        };
         Require(answer);
         return answer;
     }
+
+    private TabletSigning Signing => new(services, office);
 
     private DateTime Now => services.GetRequiredService<TimeProvider>().GetUtcNow().UtcDateTime;
 
@@ -126,6 +134,7 @@ public sealed class WorkSeed(IServiceProvider services)
             EnrolledBy = lead,
             EnrolledAt = Now,
         });
+        shop.Tablets.Add(new Tablet { Id = office, Name = "Office", TokenHash = new byte[32], EnrolledBy = lead, EnrolledAt = Now });
         await shop.SaveChangesAsync();
         await services.GetRequiredService<ShopSettings>().LoadAsync();
     }
@@ -171,8 +180,8 @@ public sealed class WorkSeed(IServiceProvider services)
         var points = new CalibrationPoint[] { new(lowest, lowest), new(top, top) };
         Require(await desk.RunAsync(id, NewCommand(), lead, new EnterTool(new TorqueTool(
             id, name, $"NB-{name}", kind, TorqueUnit.NewtonMetre, lowest, top, graduation, 4))));
-        Require(await desk.RunAsync(id, NewCommand(), lead, new Calibrate(new Calibration(
-            today.AddDays(-60), today.AddDays(300), "Rig sheet, invented", points, points))));
+        Require(await Signing.SignAsync(id, lead.Person, DemoPeople.Lead.Pin, (shown, asOf) => new Calibrate(
+            new Calibration(today.AddDays(-60), today.AddDays(300), "Rig sheet, invented", points, points), shown, asOf)));
     }
 
     private async Task<Present> LeadAsync(ShopDbContext shop)

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -6,6 +7,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Procedures.Documents;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook;
@@ -20,6 +22,7 @@ namespace ShopJobs.Benchmarks;
 /// <summary>A shop on a database file of its own: one lead, one click wrench, the wheel fit-up of the seed.</summary>
 internal sealed class BenchShop : IDisposable
 {
+    private const string Pin = "470913";
     private static readonly string Seed = Path.Combine(AppContext.BaseDirectory, "benchmark-seed");
     private readonly ServiceProvider services;
     private readonly string registerDigest;
@@ -91,9 +94,16 @@ internal sealed class BenchShop : IDisposable
 
     public DeskAnswer Do(CarId car, Command command)
     {
-        var answer = Desk.RunAsync(car, new CommandId(Guid.NewGuid()), Lead, command).GetAwaiter().GetResult();
+        var answer = command switch
+        {
+            SignedCommand signed => Signing.SignAsync(car, Lead.Person, Pin, signed).GetAwaiter().GetResult(),
+            Report report => Desk.RunAsync(car, new CommandId(Guid.NewGuid()), Lead, report).GetAwaiter().GetResult(),
+            _ => throw new ArgumentException($"{command.GetType().Name} is neither signed nor a report.", nameof(command)),
+        };
         return answer.Recorded ? answer : throw new InvalidOperationException(answer.NotSaved ?? answer.Reasons[0].Words);
     }
+
+    private TabletSigning Signing => new(services, Lead.Tablet);
 
     public void Dispose()
     {
@@ -124,7 +134,8 @@ internal sealed class BenchShop : IDisposable
     private void AddRows(byte[] registerYaml, byte[] procedureYaml)
     {
         using var shop = services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContext();
-        shop.People.Add(new Person { Id = Lead.Person, Name = "Lead", Initials = "LE", PinHash = "", Active = true });
+        shop.People.Add(new Person { Id = Lead.Person, Name = "Lead", Initials = "LE", PinHash = new PasswordHasher<Person>().HashPassword(null!, Pin), Active = true });
+        shop.Tablets.Add(new Tablet { Id = Lead.Tablet, Name = "Bench", TokenHash = new byte[32], EnrolledBy = Lead.Person });
         shop.Rights.AddRange(Enum.GetValues<Right>().Select(right => new PersonRight
         {
             Id = Guid.NewGuid(),
@@ -149,12 +160,13 @@ internal sealed class BenchShop : IDisposable
     private void AddTool(ToolDesk tools)
     {
         var today = DateOnly.FromDateTime(DateTime.UtcNow);
-        Tell(new EnterTool(new TorqueTool(Wrench, "W7", "1", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1)));
-        Tell(new Calibrate(new Calibration(today, today.AddYears(1), "bench", [], [new(40, 40), new(120, 120), new(200, 200)])));
+        Require(tools.RunAsync(Wrench, new CommandId(Guid.NewGuid()), Lead, new EnterTool(new TorqueTool(Wrench, "W7", "1", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1))));
+        Require(Signing.SignAsync(Wrench, Lead.Person, Pin, (shown, asOf) => new Calibrate(
+            new Calibration(today, today.AddYears(1), "bench", [], [new(40, 40), new(120, 120), new(200, 200)]), shown, asOf)));
 
-        void Tell(ToolCommand command)
+        static void Require(Task<DeskAnswer> asked)
         {
-            var answer = tools.RunAsync(Wrench, new CommandId(Guid.NewGuid()), Lead, command).GetAwaiter().GetResult();
+            var answer = asked.GetAwaiter().GetResult();
             if (!answer.Recorded)
             {
                 throw new InvalidOperationException(answer.NotSaved ?? answer.Reasons[0].Words);

@@ -45,22 +45,22 @@ internal sealed class DemoTablet(
 
     /// <summary>A command nobody signs. Throws when it is not recorded.</summary>
     public async Task<DeskAnswer> DoAsync(
-        CarId car, Command command, IReadOnlyList<NewContent>? contents = null, Action<SqliteTransaction>? rows = null) => Expect(
+        CarId car, Report command, IReadOnlyList<NewContent>? contents = null, Action<SqliteTransaction>? rows = null) => Expect(
             await cars.RunAsync(car, NextOn(car), await PresentAsync(), command, contents, rows), command.GetType().Name);
 
-    /// <summary>A signed command. The proof covers a note that nothing but the demo's script was shown.</summary>
-    public async Task SignAsync(CarId car, DemoPeople.DemoPerson signer, Func<string, Command> of)
+    /// <summary>A signed command. Its lines say that nothing but the demo's script was shown.</summary>
+    public async Task SignAsync(CarId car, DemoPeople.DemoPerson signer, Func<string, SignedCommand> of)
     {
-        var digest = ShownDigest.Of("Demo shop", ["Invented work, signed by the script that furnishes the demo shop."]);
-        var proof = await ProveAsync(signer, NextOn(car), digest);
-        var shown = Convert.ToHexStringLower(digest);
-        var command = of(shown);
-        Expect(await cars.SignAsync(car, proof, shown, command), command.GetType().Name);
+        var id = NextOn(car);
+        var shown = new ShownLines("Demo shop", "Invented work", ["Signed by the script that furnishes the demo shop."]);
+        var reading = cars.Read(car, people[signer.Name]);
+        var command = reading.State.AsShown(reading.Now, of(shown.Hex));
+        Expect(await cars.SignAsync(car, await ProveAsync(signer, id, shown), id, shown, command), command.GetType().Name);
     }
 
     /// <summary>The proof of a person's PIN for a command and what was shown.</summary>
-    public async Task<SignatureProof> ProveAsync(DemoPeople.DemoPerson signer, CommandId command, byte[] shown) =>
-        await new SignatureDesk(Here, pins, database, clock).VerifyAsync(people[signer.Name], signer.Pin, command, shown) switch
+    public async Task<SignatureProof> ProveAsync(DemoPeople.DemoPerson signer, CommandId command, ShownLines shown) =>
+        await new SignatureDesk(Here, pins, database, clock).VerifyAsync(people[signer.Name], signer.Pin, command, shown.Digest) switch
         {
             SignatureAnswer.Signed signed => signed.Proof,
             SignatureAnswer.Refused refused => throw new InvalidOperationException($"The demo shop's {signer.Name} could not sign: {refused.Words}"),

@@ -1,6 +1,8 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Demo;
 
@@ -18,7 +20,7 @@ internal static class DemoTools
     ];
 
     /// <summary>Enters what of them is not there yet; W9 is past its calibration, W5 is due soon. Gives their ids by name.</summary>
-    public static async Task<IReadOnlyDictionary<string, ToolId>> EnterAsync(ToolShelf shelf, DateOnly today)
+    public static async Task<IReadOnlyDictionary<string, ToolId>> EnterAsync(ToolShelf shelf, ToolDesk desk, DemoTablet tablet, ShopClock clock)
     {
         var ids = new Dictionary<string, ToolId>();
         var known = shelf.All().ToDictionary(line => line.Tool.Name);
@@ -42,8 +44,13 @@ internal static class DemoTools
 
             foreach (var months in tool.MonthsAgo.Skip(there?.State.Calibrations.Count ?? 0))
             {
-                var calibration = CalibrationOf(tool, shelf.Find(form.Id)!.Tool, today.AddMonths(-months).AddDays(12));
-                DemoTablet.Expect(await shelf.CalibrateAsync(form.Id, new CommandId(Guid.NewGuid()), calibration, default), $"calibrate {tool.Name}");
+                var line = shelf.Find(form.Id)!;
+                var calibration = CalibrationOf(tool, line.Tool, clock.Today.AddMonths(-months).AddDays(12));
+                var asked = ToolSheet.ToCalibrate(
+                    line, calibration, CalibrationPreview.Of(line.State, calibration, clock.Now), new CommandId(Guid.NewGuid()));
+                var (id, shown) = (asked.Request.Command, asked.Request.Shown);
+                var proof = await tablet.ProveAsync(DemoPeople.Lead, id, shown);
+                DemoTablet.Expect(await desk.SignAsync(form.Id, proof, id, shown, asked.Command, asked.Contents), $"calibrate {tool.Name}");
             }
 
             ids.Add(tool.Name, form.Id);

@@ -49,7 +49,7 @@ public sealed class DemoWork(
         var procedures = (await shelf.CurrentAsync()).ToDictionary(shelved => shelved.Row.Code);
         var tablet = tablets.Take(people);
         await tablet.SitDownAsync(DemoPeople.Lead);
-        var wrenches = await DemoTools.EnterAsync(new ToolShelf(database, snapshots, tools, tablet.Here, clock), clock.Today);
+        var wrenches = await DemoTools.EnterAsync(new ToolShelf(database, snapshots, tools, tablet.Here, clock), tools, tablet, clock);
         var jobs = new DemoJobs(tablet, code => (procedures[code].Document.Value!, procedures[code].Row.Digest), register.Digest, clock.Now);
 
         var blue = await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P3", "Studs instead of wheel bolts, before the hill climb.", people[Technician.Name]);
@@ -82,8 +82,8 @@ public sealed class DemoWork(
         form.Advice = "Brake fluid is older than two years: change it before the next track day. You decided to wait.";
         var draft = (await desk.DraftAsync(car, form, await tablet.PresentAsync()))!;
         var request = draft.ToSign(new CommandId(Guid.NewGuid()));
-        var proof = await tablet.ProveAsync(DemoPeople.Lead, request.Command, request.Digest);
-        DemoTablet.Expect(await desk.IssueAsync(draft, proof, Convert.ToHexStringLower(request.Digest)), "issue a summary");
+        var proof = await tablet.ProveAsync(DemoPeople.Lead, request.Command, request.Shown);
+        DemoTablet.Expect(await desk.IssueAsync(draft, proof, request.Command, request.Shown), "issue a summary");
     }
 
     /// <summary>One wheel at its first stage, the next interrupted: its third nut was pulled with the wrench left at the final value.</summary>

@@ -15,8 +15,7 @@ internal static class Answers
         LogbookId logbook,
         Verdict verdict,
         HoldNames names,
-        IReadOnlyList<NewContent> contents,
-        ContentDigest? signedAs,
+        Kept kept,
         Action<SqliteTransaction>? rows)
     {
         if (verdict is Verdict.Refused refused)
@@ -24,14 +23,14 @@ internal static class Answers
             return new Decision.Refuse(DeskAnswer.Refused(refused.Reasons, names));
         }
 
-        var entries = ((Verdict.Accepted)verdict).Entries.Select(entry => entry with { SignedAs = signedAs }).ToList();
+        var entries = ((Verdict.Accepted)verdict).Entries.Select(entry => entry with { SignedAs = kept.SignedAs, ShownAs = kept.ShownAs }).ToList();
         var encoded = entries.Select(entry => (Entry: entry, Written: EntryCodec.Encode(entry))).ToList();
         var number = reader.Head(logbook).Number;
         var answer = new DeskAnswer(
             [.. encoded.Select(e => new EntryAnswer(++number, e.Written.Kind, e.Entry.Facets().Problems))], []);
         return new Decision.Accept(
             [.. encoded.Select(e => new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, e.Entry.Facets().Keys))],
-            contents,
+            kept.Contents,
             answer)
         {
             Rows = rows,

@@ -18,35 +18,37 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
         CarId car,
         CommandId id,
         Present here,
-        Command command,
+        Report command,
         IReadOnlyList<NewContent>? contents = null,
         Action<SqliteTransaction>? rows = null,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(here);
-        return RunAsync(car, id, new Stamp(here.Person, here.Person, here.Tablet), command, contents ?? [], null, rows, cancellation);
+        return RunAsync(car, id, new Stamp(here.Person, here.Person, here.Tablet), command, new Kept(contents ?? []), rows, cancellation);
     }
 
-    /// <summary>Runs a command that is signed: the entry's person is the signer.</summary>
+    /// <summary>Runs a command that is signed: the entry's person is the signer. What was shown is kept beside the entry.</summary>
     /// <param name="proof">Proof of the PIN for this command and this screen.</param>
-    /// <param name="shown">Digest of what was shown, in hex, as the command names it.</param>
+    /// <param name="id">The command that was asked to be signed.</param>
+    /// <param name="shown">What was shown to the signer.</param>
+    /// <param name="command">Made from what was shown, before it was signed.</param>
+    /// <param name="contents">Texts the command names by digest.</param>
     public Task<DeskAnswer> SignAsync(
         CarId car,
         SignatureProof proof,
-        string shown,
-        Command command,
+        CommandId id,
+        ShownLines shown,
+        SignedCommand command,
         IReadOnlyList<NewContent>? contents = null,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(proof);
-        if (!proof.Covers(proof.Command, Convert.FromHexString(shown), time.GetUtcNow().UtcDateTime))
-        {
-            return Task.FromResult(DeskAnswer.Failed("Not saved: the signature was for another screen or is too old. Sign again."));
-        }
-
-        var name = NewContent.Of(System.Text.Encoding.UTF8.GetBytes(proof.NameAtSigning));
+        ArgumentNullException.ThrowIfNull(command);
         var stamp = new Stamp(proof.Signer, proof.SessionPerson, proof.Tablet);
-        return RunAsync(car, proof.Command, stamp, command, [.. contents ?? [], name], name.Digest, null, cancellation);
+        var kept = Kept.Signed(proof, shown, contents ?? []);
+        return Signing.Covers(proof, id, shown, command.Shown, time)
+            ? RunAsync(car, id, stamp, command, kept, null, cancellation)
+            : Task.FromResult(Signing.NotForThis);
     }
 
     /// <summary>The answer this very command got before; null when it was never recorded.</summary>
@@ -86,8 +88,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
         CommandId id,
         Stamp stamp,
         Command command,
-        IReadOnlyList<NewContent> contents,
-        ContentDigest? signedAs,
+        Kept kept,
         Action<SqliteTransaction>? rows,
         CancellationToken cancellation)
     {
@@ -106,7 +107,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
                 var state = reader.Fold(logbook, Folders.Car);
                 var now = surroundings.Of(reader, stamp.Person);
                 var verdict = state.Decide(command, now);
-                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), contents, signedAs, rows);
+                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), kept, rows);
             },
             cancellation);
         return Answers.Of(result);

@@ -8,40 +8,82 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Desk;
 
 /// <summary>Where commands on tools are decided and tools are read.</summary>
-public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, ShopClock clock)
+public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, ShopClock clock, TimeProvider time)
 {
-    /// <summary>Runs a command on a tool.</summary>
-    public async Task<DeskAnswer> RunAsync(
+    /// <summary>Runs a command on a tool that nobody signs.</summary>
+    public Task<DeskAnswer> RunAsync(
         ToolId tool,
         CommandId id,
         Present here,
-        ToolCommand command,
+        ToolReport command,
         IReadOnlyList<NewContent>? contents = null,
         Action<SqliteTransaction>? rows = null,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(here);
-        var logbook = Folders.LogbookOf(tool);
-        var result = await writer.RunAsync(
-            id,
-            RequestDigest.Of(tool, command),
-            new Stamp(here.Person, here.Person, here.Tablet),
-            reader =>
-            {
-                if (!Surroundings.IsActive(reader, here.Person))
-                {
-                    return Answers.NotActive();
-                }
+        return RunAsync(tool, id, new Stamp(here.Person, here.Person, here.Tablet), command, new Kept(contents ?? []), rows, cancellation);
+    }
 
-                var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
-                var state = reader.Fold(logbook, Folders.Tool);
-                var verdict = state.Decide(tool, command, reader.RightsOf(here.Person, today), today);
-                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Plain, contents ?? [], null, rows);
-            },
-            cancellation);
-        return Answers.Of(result);
+    /// <summary>Runs a command on a tool that is signed. What was shown is kept beside the entry.</summary>
+    /// <param name="proof">Proof of the PIN for this command and this screen.</param>
+    /// <param name="id">The command that was asked to be signed.</param>
+    /// <param name="shown">What was shown to the signer.</param>
+    /// <param name="command">Made from what was shown, before it was signed.</param>
+    /// <param name="contents">Texts the command names by digest.</param>
+    public Task<DeskAnswer> SignAsync(
+        ToolId tool,
+        SignatureProof proof,
+        CommandId id,
+        ShownLines shown,
+        SignedToolCommand command,
+        IReadOnlyList<NewContent>? contents = null,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(proof);
+        ArgumentNullException.ThrowIfNull(command);
+        var stamp = new Stamp(proof.Signer, proof.SessionPerson, proof.Tablet);
+        return Signing.Covers(proof, id, shown, command.Shown, time)
+            ? RunAsync(tool, id, stamp, command, Kept.Signed(proof, shown, contents ?? []), null, cancellation)
+            : Task.FromResult(Signing.NotForThis);
     }
 
     /// <summary>Every tool of the shop as it stands now.</summary>
     public IReadOnlyDictionary<ToolId, ToolState> ReadAll() => snapshots.Read(Surroundings.AllTools);
+
+    /// <summary>Why the tool can't be cleared by this person as it stands; empty where it can.</summary>
+    public IReadOnlyList<HoldPoint> AgainstClearing(ToolId tool, PersonId person) => snapshots.Read(reader =>
+    {
+        var state = reader.FoldAsFarAsReadable(Folders.LogbookOf(tool), Folders.Tool).State;
+        var clear = new ClearTool(ContentDigest.Of([], []), "", state.Number);
+        return Decide(reader, state, tool, person, clear) is Verdict.Refused refused ? refused.Reasons : [];
+    });
+
+    private async Task<DeskAnswer> RunAsync(
+        ToolId tool,
+        CommandId id,
+        Stamp stamp,
+        ToolCommand command,
+        Kept kept,
+        Action<SqliteTransaction>? rows,
+        CancellationToken cancellation)
+    {
+        var logbook = Folders.LogbookOf(tool);
+        var result = await writer.RunAsync(
+            id,
+            RequestDigest.Of(tool, command),
+            stamp,
+            reader => Surroundings.IsActive(reader, stamp.Person)
+                ? Answers.ToDecision(
+                    reader, logbook, Decide(reader, reader.Fold(logbook, Folders.Tool), tool, stamp.Person, command), HoldNames.Plain, kept, rows)
+                : Answers.NotActive(),
+            cancellation);
+        return Answers.Of(result);
+    }
+
+    private Verdict Decide(LogbookReader reader, ToolState state, ToolId tool, PersonId person, ToolCommand command)
+    {
+        var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
+        return state.Decide(
+            tool, command, reader.RightsOf(person, today), today, doubt => ToolUsers.HasUsed(reader, tool, person, doubt));
+    }
 }

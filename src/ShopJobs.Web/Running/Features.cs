@@ -3,6 +3,7 @@ using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.LogbookPages;
+using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Components.MyWork;
 using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.PeopleAndPlaces;
@@ -22,7 +23,7 @@ internal static class Features
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoTablets>().AddSingleton<DemoWork>();
         services.AddScoped<CarsDesk>();
         services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
-        services.AddScoped<CarSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
+        services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();

@@ -29,7 +29,7 @@ public sealed class RequestDigestTests
         ["condition"] = new DeclareCondition([new CarCondition("stand", "wheel-up"), new CarCondition("name", "Ünder <“&'+/> line\n")]),
         ["step"] = new ConfirmStep(Job, "faces@front-left", ["a", "b"], [new MeasuredValue("depth", 12.50m, "mm")], true, Text, "00ff"),
         ["open"] = new OpenPositions([Nut, Nut with { Number = 4 }], null, Text),
-        ["correct"] = new Correct(12, null, Text),
+        ["void"] = new VoidEntry(12, null, Text),
         ["release"] = new Release(ReleaseKind.Road, 48_210.5m, null, "ab"),
         ["witness"] = new Witness(Job, "wheel-nuts", "front-left", 2, WitnessMethod.FirstMovement, false, Text, "cd"),
     };
@@ -40,7 +40,7 @@ public sealed class RequestDigestTests
     [InlineData("condition", "9f6973a6f6e28486cf4da09f24e926f481f233c5")]
     [InlineData("step", "dff6f6780346a6a0e1e0f1c2bbc26d3dcaf0b00e")]
     [InlineData("open", "6e9edac8e82d74b4dd39e92de0896bf65cf39e68")]
-    [InlineData("correct", "941e231dd8758e952042abc201e3ebf36b3d0d00")]
+    [InlineData("void", "?")]
     [InlineData("release", "4737c5f442a49e40076efb133029c8606a6322cb")]
     [InlineData("witness", "15a2a8d9ac2b167f91fd6dd53f375382821536bd")]
     public void Same_request_has_the_digest_it_always_had(string request, string digest) =>
@@ -59,6 +59,6 @@ public sealed class RequestDigestTests
 
     [Fact]
     public void A_text_under_another_salt_is_the_same_request() => Assert.Equal(
-        RequestDigest.Of(Car, new Correct(12, null, Text)),
-        RequestDigest.Of(Car, new Correct(12, null, new ContentDigest(new string('7', 64)))));
+        RequestDigest.Of(Car, new VoidEntry(12, null, Text)),
+        RequestDigest.Of(Car, new VoidEntry(12, null, new ContentDigest(new string('7', 64)))));
 }

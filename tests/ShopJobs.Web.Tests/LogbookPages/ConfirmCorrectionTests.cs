@@ -1,10 +1,12 @@
-using System.Security.Cryptography;
+using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.LogbookPages;
+using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Tests.Demo;
@@ -18,14 +20,12 @@ namespace ShopJobs.Web.Tests.LogbookPages;
 /// </summary>
 public sealed class ConfirmCorrectionTests(OpenDemo demo) : IClassFixture<OpenDemo>, IAsyncLifetime
 {
-    private static readonly byte[] Shown = SHA256.HashData("the correction, as it was on the screen"u8);
+    private static readonly ShownLines Shown = new("SIGN: by me", "A correction", ["as it was on the screen"]);
     private readonly OpenShop shop = demo.Shop;
     private DemoTablet tablet = default!;
     private CarId car;
 
     private CarDesk Cars => shop.Services.GetRequiredService<CarDesk>();
-
-    private CorrectionDesk Desk => new(Cars, tablet.Here);
 
     public async Task InitializeAsync()
     {
@@ -67,8 +67,7 @@ public sealed class ConfirmCorrectionTests(OpenDemo demo) : IClassFixture<OpenDe
     [Fact]
     public async Task Whoever_made_the_correction_does_not_confirm_it()
     {
-        await tablet.SitDownAsync(DemoPeople.Lead);
-        var waiting = await WaitingAsync(Nut(3));
+        var waiting = await WaitingAsync(Nut(3), DemoPeople.Lead);
 
         var answer = await ConfirmAsync(DemoPeople.Lead, waiting, "I know it");
 
@@ -80,25 +79,29 @@ public sealed class ConfirmCorrectionTests(OpenDemo demo) : IClassFixture<OpenDe
     public async Task Sent_twice_it_is_recorded_once_and_anew_it_is_refused()
     {
         var waiting = await WaitingAsync(Nut(4));
-        var proof = await tablet.ProveAsync(DemoPeople.Lead, new CommandId(Guid.NewGuid()), Shown);
-        var first = await Desk.ConfirmAsync(car, proof, Shown, waiting, "Looked at it");
+        var id = new CommandId(Guid.NewGuid());
+        var (command, text) = Confirm(waiting, "Looked at it");
+        var proof = await tablet.ProveAsync(DemoPeople.Lead, id, Shown);
+        var first = await Cars.SignAsync(car, proof, id, Shown, command, [text]);
 
-        var again = await Desk.ConfirmAsync(car, proof, Shown, waiting, "Looked at it");
+        var again = await Cars.SignAsync(car, proof, id, Shown, command, [NewContent.Of("Looked at it"u8)]);
         var anew = await ConfirmAsync(DemoPeople.Lead, waiting, "Looked at it");
 
         Assert.True(again.Repeated);
         Assert.Equal(first.Entries[0].Number, Assert.Single(again.Entries).Number);
         Assert.Equal(2, Cars.Read(car, null).State.Corrections.Values.Count(correction => correction.Fact.Target == Cars.Read(car, null).State.Corrections[waiting].Fact.Target));
-        Assert.Equal([HoldReason.NotCorrectable], anew.Reasons.Select(reason => reason.Reason));
+        Assert.Equal([HoldReason.NoSuchCorrection], anew.Reasons.Select(reason => reason.Reason));
     }
 
     [Fact]
     public async Task A_signature_for_another_screen_confirms_nothing()
     {
         var waiting = await WaitingAsync(Nut(5));
-        var proof = await tablet.ProveAsync(DemoPeople.Lead, new CommandId(Guid.NewGuid()), SHA256.HashData("another correction"u8));
+        var id = new CommandId(Guid.NewGuid());
+        var (command, text) = Confirm(waiting, "Looked at it");
+        var proof = await tablet.ProveAsync(DemoPeople.Lead, id, new ShownLines("SIGN: by me", "Another correction", []));
 
-        var answer = await Desk.ConfirmAsync(car, proof, Shown, waiting, "Looked at it");
+        var answer = await Cars.SignAsync(car, proof, id, Shown, command, [text]);
 
         Assert.Contains("another screen", answer.NotSaved, StringComparison.Ordinal);
         Assert.False(Counts(Nut(5)));
@@ -131,23 +134,41 @@ public sealed class ConfirmCorrectionTests(OpenDemo demo) : IClassFixture<OpenDe
         shop.RowsAsync(rows => rows.People.Where(row => row.Name == person.Name).Select(row => row.Id).SingleAsync());
 
     /// <summary>Restates the nut's final pull too low and then right again; the second correction's number.</summary>
-    private async Task<long> WaitingAsync(JointPosition nut)
+    private async Task<long> WaitingAsync(JointPosition nut, DemoPeople.DemoPerson? by = null)
     {
         var pull = Cars.Read(car, null).State.Of(nut).Last!.Number;
-        await CorrectAsync(pull, 100);
-        var correction = await CorrectAsync(pull, 110);
+        await RestateAsync(by ?? DemoPeople.Chassis, pull, 100);
+        var correction = await RestateAsync(by ?? DemoPeople.Chassis, pull, 110);
         Assert.False(Counts(nut));
         return correction;
     }
 
-    private async Task<long> CorrectAsync(long pull, decimal newtonMetres)
+    private async Task<long> RestateAsync(DemoPeople.DemoPerson by, long pull, decimal newtonMetres)
     {
-        var answer = await Desk.CorrectAsync(
-            car, new CommandId(Guid.NewGuid()), pull, new EnteredTorque(newtonMetres, TorqueUnit.NewtonMetre), "typed wrong");
+        var text = NewContent.Of("typed wrong"u8);
+        var answer = await SignAsync(by, new Restate(pull, new EnteredTorque(newtonMetres, TorqueUnit.NewtonMetre), text.Digest, Shown.Hex), text);
         Assert.True(answer.Recorded);
         return answer.Entries[0].Number;
     }
 
-    private async Task<DeskAnswer> ConfirmAsync(DemoPeople.DemoPerson signer, long correction, string reason) =>
-        await Desk.ConfirmAsync(car, await tablet.ProveAsync(signer, new CommandId(Guid.NewGuid()), Shown), Shown, correction, reason);
+    private Task<DeskAnswer> ConfirmAsync(DemoPeople.DemoPerson signer, long correction, string reason)
+    {
+        var (command, text) = Confirm(correction, reason);
+        return SignAsync(signer, command, text);
+    }
+
+    private (ConfirmCorrection Command, NewContent Reason) Confirm(long correction, string reason)
+    {
+        var text = NewContent.Of(Encoding.UTF8.GetBytes(reason));
+        var reading = Cars.Read(car, null);
+        return (reading.State.AsShown(reading.Now, new ConfirmCorrection(correction, text.Digest, Shown.Hex)), text);
+    }
+
+    private async Task<DeskAnswer> SignAsync(DemoPeople.DemoPerson signer, SignedCommand command, NewContent text)
+    {
+        var id = new CommandId(Guid.NewGuid());
+        var reading = Cars.Read(car, null);
+        return await Cars.SignAsync(
+            car, await tablet.ProveAsync(signer, id, Shown), id, Shown, reading.State.AsShown(reading.Now, command), [text]);
+    }
 }

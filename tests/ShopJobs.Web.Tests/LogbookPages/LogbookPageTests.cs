@@ -155,7 +155,7 @@ public sealed class LogbookPageTests : BunitContext, IAsyncLifetime
     {
         var car = await bench.CarAsync();
         await bench.WriteAsync(LogbookId.Of(car), Pull(await bench.WrenchAsync(), 1));
-        Assert.True((await bench.Get<CorrectionDesk>().CorrectAsync(car, new CommandId(Guid.NewGuid()), 1, null, "Wrong car")).Recorded);
+        Assert.True((await bench.Get<CorrectionDesk>().VoidAsync(car, new CommandId(Guid.NewGuid()), 1, false, "Wrong car")).Recorded);
 
         var sheet = await bench.Get<LogbookShelf>().ReadAsync(LogbookId.Of(car), null);
 

@@ -62,6 +62,7 @@ public sealed class ReTorqueJointTests : ScreenBench
     {
         await joint.FindAll(".choice").Single(tool => tool.TextContent == "W7").ClickAsync(new());
         await joint.FindAll("input")[0].InputAsync(new ChangeEventArgs { Value = value });
+        await joint.FindAll("input")[2].InputAsync(new ChangeEventArgs { Value = "48310" });
     }
 
     private IRenderedComponent<ReTorqueJoint> Show()
@@ -70,6 +71,6 @@ public sealed class ReTorqueJointTests : ScreenBench
         return Render<ReTorqueJoint>(parameters => parameters
             .Add(joint => joint.Reading, reading)
             .Add(joint => joint.Due, Assert.Single(DueJoint.Of(reading)))
-            .Add(joint => joint.OnRecord, command => recorded = command));
+            .Add(joint => joint.OnRecord, asked => recorded = (RecordSettled)asked.Command));
     }
 }

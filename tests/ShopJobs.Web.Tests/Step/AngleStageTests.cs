@@ -111,7 +111,7 @@ public sealed class AngleStageTests : BunitContext
         Assert.EndsWith("voiding its record holds it. Do not turn it again before the lead has decided.", undo.About, StringComparison.Ordinal);
         Assert.Equal("VOID AND HOLD IT", undo.Verb);
 
-        bench.Car.Do(TestPerson.Tess, new Correct(bench.Car.Last, null, CarAtWork.Reason));
+        bench.Car.Do(TestPerson.Tess, new VoidEntry(bench.Car.Last, true, CarAtWork.Reason));
         var held = Render<HeldPanel>(parameters => parameters.Add(panel => panel.Scene, bench.Scene("turn")));
         Assert.Contains("do not turn it again before it is decided", held.Find("li").TextContent, StringComparison.Ordinal);
         var work = StepBench.Draw(this, bench.Scene("turn"));
@@ -135,7 +135,7 @@ public sealed class AngleStageTests : BunitContext
         var bench = Snug();
         var bolt = bench.Car.Positions(TestRegister.StrutTop, TestRegister.Left)[0];
         bench.Car.Turn(TestPerson.Tess, bench.Job, "bolts", bolt, 2, 90);
-        bench.Car.Do(TestPerson.Tess, new Correct(bench.Car.Last, null, CarAtWork.Reason));
+        bench.Car.Do(TestPerson.Tess, new VoidEntry(bench.Car.Last, true, CarAtWork.Reason));
         var correction = bench.Car.State.Corrections[bench.Car.Last];
 
         Assert.StartsWith("Confirm it only where the bolt was never turned", CorrectionUse.AboutTurn(bench.Car.State, correction.Fact), StringComparison.Ordinal);

@@ -5,12 +5,14 @@ using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Procedures.Documents;
+using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Jobs;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.People;
 using ShopJobs.Web.Data.Procedures;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Desk;
@@ -45,7 +47,7 @@ internal sealed class SummaryBench
         await using var shop = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
         var lead = await shop.People.SingleAsync(person => person.Name == DemoPeople.Lead.Name);
         var present = new Present(
-            lead.Id, lead.Name, lead.Initials, new DeviceId(Guid.NewGuid()), new SessionId(Guid.NewGuid()), Enum.GetValues<Right>().ToHashSet());
+            lead.Id, lead.Name, lead.Initials, await TabletAsync(shop, lead.Id), new SessionId(Guid.NewGuid()), Enum.GetValues<Right>().ToHashSet());
         var bench = new SummaryBench(services, await BlueAsync(shop), present);
         await bench.StartAsync(shop, askedFor);
         return bench;
@@ -53,7 +55,12 @@ internal sealed class SummaryBench
 
     public async Task<DeskAnswer> DoAsync(Command command, params NewContent[] contents)
     {
-        var answer = await services.GetRequiredService<CarDesk>().RunAsync(Car, new CommandId(Guid.NewGuid()), Lead, command, contents);
+        var answer = command switch
+        {
+            SignedCommand signed => await new TabletSigning(services, Lead.Tablet).SignAsync(Car, Lead.Person, DemoPeople.Lead.Pin, signed, contents),
+            Report report => await services.GetRequiredService<CarDesk>().RunAsync(Car, new CommandId(Guid.NewGuid()), Lead, report, contents),
+            _ => throw new ArgumentException($"{command.GetType().Name} is neither signed nor a report.", nameof(command)),
+        };
         return answer.Recorded ? answer : throw new InvalidOperationException(
             answer.NotSaved ?? string.Join("; ", answer.Reasons.Select(reason => reason.Words)));
     }
@@ -74,6 +81,14 @@ internal sealed class SummaryBench
         await using var scope = services.CreateAsyncScope();
         return await scope.ServiceProvider.GetRequiredService<SummaryDesk>().DraftAsync(Car, new SummaryForm { Contact = "01632 960100" }, Lead)
             ?? throw new InvalidOperationException("Blue is not there.");
+    }
+
+    private static async Task<DeviceId> TabletAsync(ShopDbContext shop, PersonId by)
+    {
+        var tablet = new Tablet { Id = new DeviceId(Guid.NewGuid()), Name = "Bench", TokenHash = new byte[32], EnrolledBy = by, EnrolledAt = DateTime.UnixEpoch };
+        shop.Tablets.Add(tablet);
+        await shop.SaveChangesAsync();
+        return tablet.Id;
     }
 
     private static async Task<Car> BlueAsync(ShopDbContext shop)

@@ -1,11 +1,13 @@
 using System.Security.Claims;
 using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data;
@@ -26,7 +28,12 @@ internal sealed class ToolBench : IDisposable
     public static readonly DateOnly Today = new(2026, 3, 2);
 
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tools-");
+    /// <summary>Everybody's PIN.</summary>
+    public const string Pin = "470913";
+
+    private static readonly string PinHash = new PasswordHasher<Person>().HashPassword(null!, Pin);
     private readonly DeviceId tablet = new(Guid.NewGuid());
+    private readonly DeviceId signingTablet = new(Guid.NewGuid());
     private ServiceProvider? own;
     private IServiceProvider? services;
 
@@ -70,6 +77,7 @@ internal sealed class ToolBench : IDisposable
         shop.People.Add(Person(Lead, "Edda", Enum.GetValues<Right>()));
         shop.People.Add(Person(Technician, "Jorn", [Right.Record, Right.Witness]));
         shop.People.Add(Person(Newcomer, "Sefa", [Right.Record]));
+        shop.Tablets.Add(new Tablet { Id = signingTablet, Name = "Office", TokenHash = [2], EnrolledBy = Lead, EnrolledAt = Noon.UtcDateTime });
         shop.Tablets.Add(new Tablet { Id = tablet, Name = "Lift A", TokenHash = [1], EnrolledBy = Lead, EnrolledAt = Noon.UtcDateTime });
         await shop.SaveChangesAsync();
         await SignInAsync(Lead);
@@ -78,6 +86,14 @@ internal sealed class ToolBench : IDisposable
 
     public T Get<T>()
         where T : notnull => services!.GetRequiredService<T>();
+
+    /// <summary>Signs a command on a tool as a person, whoever is signed in.</summary>
+    public Task<DeskAnswer> SignAsync(
+        Domain.Tools.ToolId tool, PersonId signer, Func<string, long, SignedToolCommand> command, params NewContent[] contents)
+    {
+        // At a tablet of its own: who is signed in at the other stays there.
+        return new TabletSigning(services!, signingTablet).SignAsync(tool, signer, Pin, command, contents);
+    }
 
     public async Task SignInAsync(PersonId person)
     {
@@ -122,8 +138,8 @@ internal sealed class ToolBench : IDisposable
             calibration.Points.Add(new() { Set = sets[i], Found = found?[i] ?? "", Left = left[i] });
         }
 
-        var shelf = Get<ToolShelf>();
-        var answer = await shelf.CalibrateAsync(id, calibration.Command, calibration.ToCalibration(shelf.Find(id)!.Tool));
+        var fact = calibration.ToCalibration(Get<ToolShelf>().Find(id)!.Tool);
+        var answer = await SignAsync(id, Lead, (shown, asOf) => new Calibrate(fact, shown, asOf));
         Assert.True(answer.Recorded, answer.NotSaved ?? string.Join(" ", answer.Reasons));
     }
 
@@ -185,7 +201,7 @@ internal sealed class ToolBench : IDisposable
 
     private static Person Person(PersonId id, string name, Right[] rights)
     {
-        var person = new Person { Id = id, Name = name, Initials = name[..2].ToUpperInvariant(), PinHash = "" };
+        var person = new Person { Id = id, Name = name, Initials = name[..2].ToUpperInvariant(), PinHash = PinHash };
         person.Touch(null, Noon.UtcDateTime);
         person.Rights.AddRange(rights.Select(right => new PersonRight
         {

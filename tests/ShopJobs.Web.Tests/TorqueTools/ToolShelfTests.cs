@@ -1,7 +1,11 @@
+using System.Text;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Tests.TorqueTools;
 
@@ -85,12 +89,17 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
         await bench.SignInAsync(bench.Technician);
 
         Assert.True((await Shelf.TakeOutAsync(wrench, new CommandId(Guid.NewGuid()), "Dropped")).Recorded);
-        Assert.Equal(HoldReason.LeadKeepsTools, Assert.Single((await Shelf.ClearAsync(wrench, new CommandId(Guid.NewGuid()), "Looks fine")).Reasons).Reason);
+        Assert.Equal(HoldReason.LeadKeepsTools, Assert.Single((await ClearAsync(wrench, bench.Technician, "Looks fine")).Reasons).Reason);
         Assert.Equal(ToolUse.OutOfUse, Shelf.Find(wrench)!.Standing.Use);
 
-        await bench.SignInAsync(bench.Lead);
-        Assert.True((await Shelf.ClearAsync(wrench, new CommandId(Guid.NewGuid()), "Checked on the rig")).Recorded);
+        Assert.True((await ClearAsync(wrench, bench.Lead, "Checked on the rig")).Recorded);
         Assert.True(Shelf.Find(wrench)!.Standing.MayBeUsed);
+    }
+
+    private Task<DeskAnswer> ClearAsync(ToolId wrench, PersonId signer, string how)
+    {
+        var reason = NewContent.Of(Encoding.UTF8.GetBytes(how));
+        return bench.SignAsync(wrench, signer, (shown, asOf) => new ClearTool(reason.Digest, shown, asOf), reason);
     }
 
     [Fact]

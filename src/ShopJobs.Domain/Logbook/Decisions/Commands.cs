@@ -19,6 +19,7 @@ public abstract record Report : Command;
 public abstract record SignedCommand(string Shown) : Command
 {
     /// <summary>What was shown, as <see cref="Coverings.Of"/> found it when the lines were drawn.</summary>
+    [JsonIgnore]
     public Covering Covers { get; init; } = Covering.Nothing;
 }
 

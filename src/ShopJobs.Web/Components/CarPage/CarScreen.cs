@@ -78,7 +78,7 @@ public abstract class CarScreen : ComponentBase, IDisposable
     }
 
     /// <summary>Runs a command in the name of who is signed in now.</summary>
-    protected async Task<DeskAnswer> RunAsync(Command command, params IReadOnlyList<NewContent> contents)
+    protected async Task<DeskAnswer> RunAsync(Report command, params IReadOnlyList<NewContent> contents)
     {
         Answer = await Who.ActingAsync() is { } present
             ? await Desk.RunAsync(CarId, new CommandId(Guid.NewGuid()), present, command, contents)

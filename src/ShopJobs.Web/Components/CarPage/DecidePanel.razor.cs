@@ -54,7 +54,7 @@ public sealed partial class DecidePanel
         happened =
         [
             .. book.Holds.Select(hold => Line(book, hold)),
-            .. Judging.DoubtsOn(book, Reading.Now.Tool).Select(found => found.Doubt.Tool).Distinct()
+            .. Reading.State.DoubtsOn(book, Reading.Now.Tool).Select(found => found.Tool).Distinct()
                 .Select(tool => $"Tightened with {JointLineWords.ToolName(Reading, tool)}, which is in doubt since its last good calibration."),
             .. OtherSpecifications.OfRunningJobs(Reading.State, Reading.Now, book)
                 .Select(pull => $"Entry {pull.Number.ToString(CultureInfo.InvariantCulture)}, {pull.Amount()}, was made for another job and does not pass what the running one asks."),
@@ -100,7 +100,7 @@ public sealed partial class DecidePanel
     private List<HoldPoint> Refusals(Circumstances who, Disposition disposition)
     {
         var accepted = disposition == Disposition.UseAsIs && Typed.Clean(acceptance).Length > 0;
-        var command = new DecideHold(Position, disposition, Given, accepted ? Given : null, "");
+        var command = Reading.State.AsShown(who, new DecideHold(Position, disposition, Given, accepted ? Given : null, ""));
         return Reading.State.Decide(command, who) is Verdict.Refused refused ? [.. refused.Reasons] : [];
     }
 
@@ -113,12 +113,13 @@ public sealed partial class DecidePanel
 
         var why = Typed.Clean(reason);
         var written = choice == Disposition.UseAsIs ? Typed.Clean(acceptance) : "";
+        var covers = Reading.State.AsShown(Reading.Now, new DecideHold(Position, choice, Given, null, "")).Covers;
         List<string> shown = [.. happened, $"Decision: {JointLineWords.Of(choice)}", $"Why: {why}"];
         if (written.Length > 0)
         {
             shown.Add($"Written acceptance: {written}");
         }
 
-        return OnDecide.InvokeAsync(new HoldDecision(choice, why, written, shown));
+        return OnDecide.InvokeAsync(new HoldDecision(choice, why, written, shown, covers));
     }
 }

@@ -58,11 +58,12 @@ public sealed partial class HeldPage
             Needs = Right.Decide,
             NotThese = book.Workers.Union(book.Holds.SelectMany(hold => hold.Workers.Add(hold.By))),
         };
-        var answer = await Signing.SignAsync(
-            CarId,
+        var asked = new ToSign<SignedCommand>(
             request,
-            shown => new DecideHold(Position, decision.Disposition, reason.Digest, acceptance?.Digest, shown),
-            acceptance is null ? [reason] : [reason, acceptance]);
+            shown => new DecideHold(Position, decision.Disposition, reason.Digest, acceptance?.Digest, shown) { Covers = decision.Covers },
+            reason,
+            acceptance);
+        var answer = await Signing.SignAsync(CarId, asked);
         if (answer is not null)
         {
             Answer = answer;

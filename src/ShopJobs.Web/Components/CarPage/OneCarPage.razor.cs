@@ -62,10 +62,10 @@ public sealed partial class OneCarPage
         texts = history.Count == 0 ? texts : Entries.Texts(history.SelectMany(line => line.Recorded.Entry.Facets().Texts).Select(text => text.Digest));
     }
 
-    private async Task DeclareAsync(CarCondition condition)
+    private async Task DeclareAsync(DeclareCondition declared)
     {
-        await RunAsync(new DeclareCondition([condition]));
-        done = $"{condition}.";
+        await RunAsync(declared);
+        done = $"{string.Join(", ", declared.Conditions)}{(declared.Places is { } places ? $", {string.Join(", ", places)}" : "")}.";
     }
 
     private async Task OpenAsync((IReadOnlyList<JointPosition> Positions, string Why) open)

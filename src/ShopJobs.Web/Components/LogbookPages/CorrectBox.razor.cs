@@ -1,14 +1,15 @@
+using System.Text;
 using Microsoft.AspNetCore.Components;
-using MudBlazor;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.LogbookPages;
 
 /// <summary>The form under an entry that corrects it, or confirms a correction.</summary>
-public sealed partial class CorrectBox(CorrectionDesk desk, IDialogService dialogs)
+public sealed partial class CorrectBox(CorrectionDesk desk, CarSigning signing)
 {
     private bool restate;
     private string value = "";
@@ -39,7 +40,20 @@ public sealed partial class CorrectBox(CorrectionDesk desk, IDialogService dialo
             return;
         }
 
-        await ShowAsync(await desk.CorrectAsync(Car, new CommandId(Guid.NewGuid()), Line.Number, restated, reason));
+        if (restated is not { } right)
+        {
+            await ShowAsync(await desk.VoidAsync(Car, new CommandId(Guid.NewGuid()), Line.Number, null, reason));
+            return;
+        }
+
+        var why = NewContent.Of(Encoding.UTF8.GetBytes(reason));
+        var request = new SignRequest(
+            "SIGN: restated by me",
+            FormattableString.Invariant($"Restate entry {Line.Number}"),
+            [Line.Words, $"It should read {right}", $"Why: {reason}"],
+            new CommandId(Guid.NewGuid()));
+        await ShowAsync(await signing.SignAsync(Car, new ToSign<SignedCommand>(
+            request, shown => new Restate(Line.Number, right, why.Digest, shown) { Covers = Line.Covers }, why)));
     }
 
     private EnteredTorque? Read()
@@ -61,6 +75,7 @@ public sealed partial class CorrectBox(CorrectionDesk desk, IDialogService dialo
 
     private async Task ConfirmAsync(string reason)
     {
+        var why = NewContent.Of(Encoding.UTF8.GetBytes(reason));
         var request = new SignRequest(
             "CONFIRM: looked at by me",
             FormattableString.Invariant($"Confirm the correction in entry {Line.Number}"),
@@ -70,16 +85,15 @@ public sealed partial class CorrectBox(CorrectionDesk desk, IDialogService dialo
             Needs = Right.Decide,
             NotThese = Line.NotBy,
         };
-        if (await dialogs.SignAsync(request) is { } proof)
-        {
-            await ShowAsync(await desk.ConfirmAsync(Car, proof, request.Digest, Line.Number, reason));
-        }
+        await ShowAsync(await signing.SignAsync(Car, new ToSign<SignedCommand>(
+            request, shown => new ConfirmCorrection(Line.Number, why.Digest, shown) { Covers = Line.Covers }, why)));
     }
 
-    private async Task ShowAsync(DeskAnswer got)
+    // Null where nobody signed.
+    private async Task ShowAsync(DeskAnswer? got)
     {
-        answer = got.Recorded ? null : got;
-        if (got.Recorded)
+        answer = got is { Recorded: false } ? got : null;
+        if (got is { Recorded: true })
         {
             await OnDone.InvokeAsync();
         }

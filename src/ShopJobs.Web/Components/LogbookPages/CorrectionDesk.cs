@@ -1,5 +1,4 @@
 using System.Text;
-using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data.Logbook;
@@ -7,11 +6,12 @@ using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.LogbookPages;
 
-/// <summary>Sends corrections from the logbook page, and their confirmations.</summary>
+/// <summary>Voids entries from the logbook page.</summary>
 public sealed class CorrectionDesk(Desk.CarDesk desk, WhoIsHere here)
 {
-    /// <summary>Voids an entry, or restates the value of a pull.</summary>
-    public async Task<DeskAnswer> CorrectAsync(CarId car, CommandId command, long target, EnteredTorque? restated, string reason)
+    /// <summary>Voids an entry: it only takes assurance away, so nobody signs.</summary>
+    /// <param name="wasPulled">For a pull: whether the fastener was pulled all the same.</param>
+    public async Task<DeskAnswer> VoidAsync(CarId car, CommandId command, long target, bool? wasPulled, string reason)
     {
         if (await here.ActingAsync() is not { } present)
         {
@@ -19,15 +19,6 @@ public sealed class CorrectionDesk(Desk.CarDesk desk, WhoIsHere here)
         }
 
         var content = NewContent.Of(Encoding.UTF8.GetBytes(reason));
-        return await desk.RunAsync(car, command, present, new Correct(target, restated, content.Digest), [content]);
-    }
-
-    /// <summary>Confirms a correction by the signer.</summary>
-    /// <param name="proof">The second person's signature.</param>
-    /// <param name="shown">Digest of what was signed.</param>
-    public Task<DeskAnswer> ConfirmAsync(CarId car, SignatureProof proof, byte[] shown, long correction, string reason)
-    {
-        var content = NewContent.Of(Encoding.UTF8.GetBytes(reason));
-        return desk.SignAsync(car, proof, Convert.ToHexStringLower(shown), new ConfirmCorrection(correction, content.Digest), [content]);
+        return await desk.RunAsync(car, command, present, new VoidEntry(target, wasPulled, content.Digest), [content]);
     }
 }

@@ -38,6 +38,14 @@ internal static class CorrectionUse
         _ => null,
     };
 
+    /// <summary>What a signature covers that restates this entry or, where it is a correction, confirms it.</summary>
+    public static Covering Covers(CarState state, Circumstances now, Recorded entry) => entry.Entry is Corrected
+        ? state.AsShown(now, new ConfirmCorrection(entry.Number, Unread, "")).Covers
+        : entry.Entry is TorqueRecorded ? state.AsShown(now, new Restate(entry.Number, default, Unread, "")).Covers
+        : Covering.Nothing;
+
+    private static readonly ContentDigest Unread = ContentDigest.Of([], []);
+
     /// <summary>Who may not confirm a correction; nobody where the entry is none.</summary>
     public static IReadOnlySet<PersonId> NotBy(CarState state, Recorded entry) =>
         entry.Entry is Corrected && state.Corrections.TryGetValue(entry.Number, out var correction) ? NotBy(state, correction) : new HashSet<PersonId>();

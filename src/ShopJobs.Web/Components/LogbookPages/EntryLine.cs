@@ -32,6 +32,9 @@ public sealed record EntryLine(
 
     /// <summary>People who may not confirm this correction: who made it and whose entry it was.</summary>
     public IReadOnlySet<PersonId> NotBy { get; init; } = new HashSet<PersonId>();
+
+    /// <summary>What a signature on its correction covers, as it is shown.</summary>
+    public Covering Covers { get; init; } = Covering.Nothing;
 }
 
 /// <summary>What may be done with an entry.</summary>

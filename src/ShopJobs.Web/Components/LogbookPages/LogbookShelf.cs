@@ -42,6 +42,7 @@ public sealed class LogbookShelf(LogbookSnapshots snapshots, Surroundings surrou
                 Value = (entry.Entry as TorqueRecorded)?.Value,
                 AboutTurn = CorrectionUse.AboutTurn(folded.State, entry.Entry),
                 NotBy = CorrectionUse.NotBy(folded.State, entry),
+                Covers = CorrectionUse.Covers(folded.State, now, entry),
             });
     });
 

@@ -54,7 +54,7 @@ public sealed record WorkSheet(
         return from step in placed.Steps
                where reading.State.StandingOf(job, placed, step) != StepStanding.Signed
                let gate = reading.HoldsBeforeStart(job, step)
-               let next = reading.State.NextOn(step)
+               let next = reading.State.NextOn(reading.Now, step)
                select new OpenStep(reading, job, step, WordsOf(step, next, reading.Now), WhyItWaits(gate, next, reading.Now));
     }
 

@@ -4,6 +4,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Releases;
@@ -15,6 +16,7 @@ public sealed partial class ReTorqueJoint
     private ToolId? tool;
     private string value = "";
     private string angle = "";
+    private string odometer = "";
     private string? problem;
     private bool busy;
 
@@ -25,7 +27,7 @@ public sealed partial class ReTorqueJoint
     public DueJoint Due { get; set; } = default!;
 
     [Parameter]
-    public EventCallback<RecordSettled> OnRecord { get; set; }
+    public EventCallback<ToSign<SignedCommand>> OnRecord { get; set; }
 
     private string TitleId => $"due-{Due.Joint.Key.Replace('.', '-')}-{Due.Joint.Place}";
 
@@ -71,10 +73,26 @@ public sealed partial class ReTorqueJoint
             return;
         }
 
+        if (Releases.Odometer.Read(odometer) is not { } km)
+        {
+            problem = "Type the odometer: the re-torque is due by distance.";
+            return;
+        }
+
+        var request = new SignRequest(
+            "SIGN: re-torqued by me",
+            $"Re-torque: {Reading.Now.Name(position)}",
+            [
+                $"{(IsClick ? "Set to" : "Read")} {entered}, {chosen.Name}",
+                moved ? FormattableString.Invariant($"Moved by {turned}°") : "Not moved",
+                FormattableString.Invariant($"Odometer {km} km"),
+            ],
+            new CommandId(Guid.NewGuid()))
+        { Needs = Right.Record };
         busy = true;
-        await OnRecord.InvokeAsync(new RecordSettled(
+        await OnRecord.InvokeAsync(new ToSign<SignedCommand>(request, shown => Reading.State.AsShown(Reading.Now, new RecordSettled(
             Due.Job, Due.Instance.Group.Id, [position], moved, moved ? turned : null,
-            IsClick ? TorqueKind.SettingConfirmed : TorqueKind.Reading, entered, taken));
+            IsClick ? TorqueKind.SettingConfirmed : TorqueKind.Reading, entered, taken, km, shown))));
         (busy, angle, value) = (false, "", IsClick ? value : "");
     }
 }

@@ -17,6 +17,8 @@ public sealed partial class ReleaseCard
     private Released? released;
     private string odometer = "";
     private string acceptance = "";
+    private string lower = "";
+    private Covering covers = Covering.Nothing;
 
     [Parameter, EditorRequired]
     public CarReading Reading { get; set; } = default!;
@@ -38,6 +40,10 @@ public sealed partial class ReleaseCard
 
     private bool Accepted => Typed.Clean(acceptance).Length > 0;
 
+    private string WhyLower => Typed.Clean(lower);
+
+    private bool IsLower => Odometer.Read(odometer) < Reading.State.Odometer;
+
     private bool NeedsAcceptance => Kind == ReleaseKind.Track
         && (Accepted || reasons.Any(reason => reason.Reason == HoldReason.ReTorqueDue));
 
@@ -52,7 +58,9 @@ public sealed partial class ReleaseCard
         {
             if (released is null)
             {
-                return ["Type the odometer first: the re-torque is due by distance."];
+                return [IsLower && WhyLower.Length == 0
+                    ? Text($"It was at {Reading.State.Odometer:0.#} km before: write why it is lower now.")
+                    : "Type the odometer first: the re-torque is due by distance."];
             }
 
             var terms = new List<string>
@@ -83,7 +91,11 @@ public sealed partial class ReleaseCard
     {
         reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted));
         // What the release would say is what the domain would record, whoever signs.
-        var command = new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? Given : null, "");
+        var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? Given : null, "")
+        {
+            OdometerWhy = WhyLower.Length > 0 ? Given : null,
+        });
+        covers = command.Covers;
         var signer = Reading.Now with { Rights = new HashSet<Right> { Right.Release } };
         released = Reading.State.Decide(command, signer) is Verdict.Accepted { Entries: [Released entry] } ? entry : null;
     }
@@ -106,6 +118,12 @@ public sealed partial class ReleaseCard
             shown.Add($"The customer's written acceptance: {Typed.Clean(acceptance)}");
         }
 
-        return OnRelease.InvokeAsync(new AskedRelease(Kind, released.OdometerKm, Typed.Clean(acceptance), shown));
+        if (IsLower)
+        {
+            shown.Add($"The odometer is lower than before: {WhyLower}");
+        }
+
+        return OnRelease.InvokeAsync(new AskedRelease(
+            Kind, released.OdometerKm, Typed.Clean(acceptance), IsLower ? WhyLower : "", shown, covers));
     }
 }

@@ -35,11 +35,12 @@ public sealed partial class ReleasePage
         {
             Needs = Right.Release,
         };
-        var answer = await Signing.SignAsync(
-            CarId,
+        var why = asked.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.OdometerWhy));
+        var answer = await Signing.SignAsync(CarId, new ToSign<SignedCommand>(
             request,
-            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown),
-            acceptance is null ? [] : [acceptance]);
+            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { OdometerWhy = why?.Digest, Covers = asked.Covers },
+            acceptance,
+            why));
         if (answer is not null)
         {
             Answer = answer;

@@ -73,6 +73,9 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
     /// <summary>How the car stands, for a condition.</summary>
     public IReadOnlyList<CarCondition>? Conditions { get; init; }
 
+    /// <summary>Where it stands so, for a condition that is of a place.</summary>
+    public IReadOnlyList<string>? Places { get; init; }
+
     /// <summary>As JSON, for the page.</summary>
     public string ToJson() => JsonSerializer.Serialize(this, Options);
 
@@ -90,11 +93,13 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
     }
 
     /// <summary>The command it stands for; null, with what is missing, when it cannot be one.</summary>
-    public (Command? Command, string? Problem) ToCommand()
+    public (Report? Command, string? Problem) ToCommand()
     {
         if (What == CellReportKind.Condition)
         {
-            return Conditions is { Count: > 0 and < 20 } ? (new DeclareCondition(Conditions), null) : (null, "no condition is named");
+            return Conditions is { Count: > 0 and < 20 } && Places is not { Count: > 20 }
+                ? (new DeclareCondition(Conditions) { Places = Places }, null)
+                 : (null, "no condition is named");
         }
 
         if (Positions is not { Count: > 0 and <= 200 } || Positions.Any(position => position is not { Key: not null, Place: not null }))
@@ -123,7 +128,7 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         };
     }
 
-    private (Command? Command, string? Problem) Pull(JobId job, string group, JointPosition position)
+    private (Report? Command, string? Problem) Pull(JobId job, string group, JointPosition position)
     {
         if (this is not { Cycle: { } cycle, Stage: { } stage, Visit: { } visit, Kind: { } kind, Unit: { } unit, Tool: { } tool }
             || kind is not (TorqueKind.SettingConfirmed or TorqueKind.Reading or TorqueKind.AngleTurned) || !Enum.IsDefined(unit))

@@ -16,6 +16,9 @@ public sealed record ReasonAsked(string Title, string About, string Verb, IReadO
     /// <summary>Unit in which the right value may be typed instead of voiding; null where only a reason is asked.</summary>
     public TorqueUnit? Restates { get; init; }
 
+    /// <summary>What was given before and could not be recorded; null at the first asking.</summary>
+    public ReasonGiven? Start { get; init; }
+
     /// <summary>The reason, or null when the person thought better of it.</summary>
     public async Task<ReasonGiven?> AskAsync(IDialogService dialogs)
     {

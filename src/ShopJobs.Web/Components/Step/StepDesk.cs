@@ -32,36 +32,15 @@ public sealed class StepDesk(
     public async Task<IReadOnlyList<PeopleBook.Named>> OthersAsync(PersonId person, CancellationToken cancellation = default) =>
         [.. (await people.WithRightAsync(null, cancellation)).Where(one => one.Id != person)];
 
-    /// <summary>Runs a command nobody signs; <paramref name="reason"/> is kept outside the entry.</summary>
-    /// <param name="command">The command, given the digest of the reason.</param>
+    /// <summary>Runs a report; <paramref name="reason"/> is kept outside the entry.</summary>
+    /// <param name="command">The report, given the digest of the reason.</param>
     public async Task<DeskAnswer> RunAsync(
-        CarId car, CommandId id, string reason, Func<ContentDigest, Command> command, CancellationToken cancellation = default)
+        CarId car, CommandId id, string reason, Func<ContentDigest, Report> command, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(command);
         var content = NewContent.Of(Encoding.UTF8.GetBytes(reason));
-        return await RunAsync(car, id, command(content.Digest), [content], cancellation);
-    }
-
-    /// <summary>Runs a command nobody signs and that names no text.</summary>
-    public Task<DeskAnswer> RunAsync(CarId car, CommandId id, Command command, CancellationToken cancellation = default) =>
-        RunAsync(car, id, command, [], cancellation);
-
-    /// <summary>Runs a command somebody signed for this screen.</summary>
-    /// <param name="shown">Digest of what was shown.</param>
-    /// <param name="finding">A text the command names by digest; null when there is none.</param>
-    public Task<DeskAnswer> SignAsync(
-        CarId car, SignatureProof proof, byte[] shown, string? finding, Func<string, ContentDigest?, Command> command,
-        CancellationToken cancellation = default)
-    {
-        ArgumentNullException.ThrowIfNull(command);
-        var hex = Convert.ToHexStringLower(shown);
-        var content = finding is null ? null : NewContent.Of(Encoding.UTF8.GetBytes(finding));
-        return desk.SignAsync(car, proof, hex, command(hex, content?.Digest), content is null ? [] : [content], cancellation);
-    }
-
-    private async Task<DeskAnswer> RunAsync(
-        CarId car, CommandId id, Command command, IReadOnlyList<NewContent> contents, CancellationToken cancellation) =>
-        await who.ActingAsync(cancellation) is { } here
-            ? await desk.RunAsync(car, id, here, command, contents, cancellation: cancellation)
+        return await who.ActingAsync(cancellation) is { } here
+            ? await desk.RunAsync(car, id, here, command(content.Digest), [content], cancellation: cancellation)
             : DeskAnswer.Failed("Not saved: this tablet is locked. Sign in again, then do it again.");
+    }
 }

@@ -15,8 +15,9 @@ namespace ShopJobs.Web.Components.Step;
 
 /// <summary>The technician's screen: one step of one car.</summary>
 public sealed partial class StepPage(
-    StepDesk desk, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock) : IDisposable
+    StepDesk desk, CarSigning signing, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock) : IDisposable
 {
+    private readonly Dictionary<string, ReasonGiven> typed = [];
     private StepAnswersDraft draft = new();
     private StepScene? scene;
     private IReadOnlyList<ToolOffer> offers = [];
@@ -62,6 +63,7 @@ public sealed partial class StepPage(
 
         shownFor = $"{Car}/{Job}/{Step}";
         draft = new StepAnswersDraft();
+        typed.Clear();
         chosen = Guid.TryParse(ToolInHand, out var tool) ? new ToolId(tool) : null;
         runDown = RunDownTyped.Read(RunDownRead);
         listening ??= notices.Subscribe(Heard);
@@ -115,72 +117,77 @@ public sealed partial class StepPage(
 
     private Task SignAsync() => OnceAsync(async () =>
     {
-        var request = StepSheet.ToSign(scene!, draft.Of(scene!.Step), new CommandId(Guid.NewGuid()));
-        if (await dialogs.SignAsync(request) is { } proof)
+        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, draft.Of(scene.Step)));
+        if (answer is { Recorded: true })
         {
-            var answers = draft.Of(scene.Step);
-            var done = await desk.SignAsync(scene.Car.Id, proof, request.Digest, null, (shown, _) =>
-                new ConfirmStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values, false, null, shown));
-            answer = done;
-            if (done.Recorded)
-            {
-                await script.InvokeVoidAsync("shopStep.forget");
-            }
+            await script.InvokeVoidAsync("shopStep.forget");
         }
     });
 
     private Task WitnessAsync(WitnessAsked asked) => OnceAsync(async () =>
     {
-        string? finding = null;
-        if (!asked.Accepted && (finding = (await StepSheet.Finding(asked).AskAsync(dialogs))?.Text) is null)
+        // What is on the screen now is what is looked at and signed.
+        var shown = scene!;
+        var finding = asked.Accepted ? null : await AskAsync(StepSheet.Finding(asked));
+        if (asked.Accepted || finding is not null)
         {
-            return;
-        }
-
-        var request = StepSheet.ToWitness(scene!, asked, finding, new CommandId(Guid.NewGuid()));
-        if (await dialogs.SignAsync(request) is { } proof)
-        {
-            var (instance, stage) = (asked.Awaited.Instance, asked.Awaited.Stage);
-            answer = await desk.SignAsync(scene!.Car.Id, proof, request.Digest, finding, (shown, digest) => new Witness(
-                scene.Job.Id, instance.Group.Id, instance.Place, stage.Number, asked.Method, asked.Accepted, digest, shown));
+            Keep(await signing.SignAsync(shown.Car.Id, StepSheet.ToWitness(shown, asked, finding?.Text)), finding);
         }
     });
 
     private Task NotApplicableAsync() => OnceAsync(async () =>
     {
-        if (await StepSheet.NotApplicable(scene!).AskAsync(dialogs) is not { } given)
+        var shown = scene!;
+        if (await AskAsync(StepSheet.NotApplicable(shown)) is { } given)
         {
-            return;
-        }
-
-        var request = StepSheet.ToSkip(scene!, given.Text, new CommandId(Guid.NewGuid()));
-        if (await dialogs.SignAsync(request) is { } proof)
-        {
-            answer = await desk.SignAsync(scene!.Car.Id, proof, request.Digest, given.Text, (shown, reason) =>
-                new ConfirmStep(scene.Job.Id, scene.Step.Id, [], [], true, reason, shown));
+            Keep(await signing.SignAsync(shown.Car.Id, StepSheet.ToSkip(shown, given.Text)), given);
         }
     });
 
     private Task UndoAsync() => OnceAsync(async () =>
     {
-        if (last is { } entry && await StepSheet.Undo(entry).AskAsync(dialogs) is { } given)
+        if (last is { } entry && await AskAsync(StepSheet.Undo(entry)) is { } given)
         {
-            answer = await desk.RunAsync(
-                scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new Correct(entry.Number, given.Value, reason));
+            Keep(
+                await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new VoidEntry(entry.Number, null, reason)),
+                given);
         }
     });
 
     private Task HoldAsync() => OnceAsync(async () =>
     {
         var positions = StepSheet.ToHold(scene!);
-        if (await StepSheet.Hold(scene!, positions).AskAsync(dialogs) is { } given)
+        if (await AskAsync(StepSheet.Hold(scene!, positions)) is { } given)
         {
-            answer = await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new HoldPositions(positions, reason));
+            Keep(
+                await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new HoldPositions(positions, reason)),
+                given);
         }
     });
 
-    private Task RecordAsync(RecordResult result) => OnceAsync(async () =>
-        answer = await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), result));
+    private Task RecordAsync(ResultAsked asked) => OnceAsync(async () =>
+        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToRecord(scene, asked)));
+
+    // A reason that was typed is offered again until its command is recorded.
+    private async Task<ReasonGiven?> AskAsync(ReasonAsked asked)
+    {
+        var given = await (asked with { Start = typed.GetValueOrDefault(asked.Title) }).AskAsync(dialogs);
+        if (given is not null)
+        {
+            typed[asked.Title] = given;
+        }
+
+        return given;
+    }
+
+    private void Keep(DeskAnswer? got, ReasonGiven? given)
+    {
+        answer = got;
+        if (got is { Recorded: true } && given is not null)
+        {
+            typed.Clear();
+        }
+    }
 
     private async Task OnceAsync(Func<Task> act)
     {

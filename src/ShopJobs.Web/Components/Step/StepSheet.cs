@@ -1,7 +1,9 @@
 using System.Globalization;
+using System.Text;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Data.Logbook;
 
 namespace ShopJobs.Web.Components.Step;
 
@@ -9,45 +11,82 @@ namespace ShopJobs.Web.Components.Step;
 internal static class StepSheet
 {
     /// <summary>The sign-off: car, step, every tick, value and record it rests on.</summary>
-    public static SignRequest ToSign(StepScene scene, StepAnswers answers, CommandId command) => new(
-        "SIGN: done by me",
-        $"{CarOf(scene)}: {scene.Step.Title()}",
-        [
-            $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}",
-            .. scene.Step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
-            .. answers.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
-            .. from work in scene.Step.Work
-               where !work.Instance.Group.Temporary
-               from stage in work.Stages
-               select $"{StepScene.NameOf(work.Instance)}{NextWords.StageOf(work.Instance.Group, work.Instance.Group.Stages[stage - 1])}: {RecordsOf(scene, work.Instance, stage)}",
-        ],
-        command)
-    { Needs = Right.Record };
+    public static ToSign<SignedCommand> ToSign(StepScene scene, StepAnswers answers) => new(
+        new SignRequest(
+            "SIGN: done by me",
+            $"{CarOf(scene)}: {scene.Step.Title()}",
+            [
+                $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}",
+                .. scene.Step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
+                .. answers.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
+                .. from work in scene.Step.Work
+                   where !work.Instance.Group.Temporary
+                   from stage in work.Stages
+                   select $"{StepScene.NameOf(work.Instance)}{NextWords.StageOf(work.Instance.Group, work.Instance.Group.Stages[stage - 1])}: {RecordsOf(scene, work.Instance, stage)}",
+            ],
+            new CommandId(Guid.NewGuid()))
+        { Needs = Right.Record },
+        shown => scene.State.AsShown(
+            scene.Reading.Now, new ConfirmStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values, false, null, shown)));
 
     /// <summary>The witness's signature: which records, how they were looked at, and what was found.</summary>
-    public static SignRequest ToWitness(StepScene scene, WitnessAsked asked, string? finding, CommandId command) => new(
-        asked.Accepted ? "WITNESS: looked at by me" : "WITNESS: not good",
-        $"{CarOf(scene)}: {StepScene.NameOf(asked.Awaited.Instance)}{NextWords.StageOf(asked.Awaited.Instance.Group, asked.Awaited.Stage)}",
-        [
-            RecordsOf(scene, asked.Awaited.Instance, asked.Awaited.Stage.Number),
-            asked.Method == WitnessMethod.LookedAtMark ? "Looked at the paint marks, every one" : "First movement with a wrench",
-            .. finding is null ? Array.Empty<string>() : [$"Finding: {finding}"],
-        ],
-        command)
+    public static ToSign<SignedCommand> ToWitness(StepScene scene, WitnessAsked asked, string? finding)
     {
-        Needs = Right.Witness,
-        NotThese = asked.Awaited.Workers,
-    };
+        var (instance, stage) = (asked.Awaited.Instance, asked.Awaited.Stage);
+        var text = finding is null ? null : NewContent.Of(Encoding.UTF8.GetBytes(finding));
+        return new ToSign<SignedCommand>(
+            new SignRequest(
+                asked.Accepted ? "WITNESS: looked at by me" : "WITNESS: not good",
+                $"{CarOf(scene)}: {StepScene.NameOf(instance)}{NextWords.StageOf(instance.Group, stage)}",
+                [
+                    RecordsOf(scene, asked.Awaited.Pulls),
+                    asked.Method == WitnessMethod.LookedAtMark ? "Looked at the paint marks, every one" : "First movement with a wrench",
+                    .. finding is null ? Array.Empty<string>() : [$"Finding: {finding}"],
+                ],
+                new CommandId(Guid.NewGuid()))
+            {
+                Needs = Right.Witness,
+                NotThese = asked.Awaited.Workers,
+            },
+            shown => scene.State.AsShown(scene.Reading.Now, new Witness(
+                scene.Job.Id, instance.Group.Id, instance.Place, stage.Number, asked.Method, asked.Accepted, text?.Digest, shown)),
+            text);
+    }
+
+    /// <summary>The sign-off of a step that does not apply to this car.</summary>
+    public static ToSign<SignedCommand> ToSkip(StepScene scene, string reason)
+    {
+        var text = NewContent.Of(Encoding.UTF8.GetBytes(reason));
+        return new ToSign<SignedCommand>(
+            new SignRequest(
+                "SIGN: does not apply",
+                $"{CarOf(scene)}: {scene.Step.Title()}",
+                [$"Not applicable on this car: {reason}", "It is no result for the steps after it."],
+                new CommandId(Guid.NewGuid()))
+            { Needs = Right.Lead },
+            shown => scene.State.AsShown(scene.Reading.Now, new ConfirmStep(scene.Job.Id, scene.Step.Id, [], [], true, text.Digest, shown)),
+            text);
+    }
+
+    /// <summary>A result with its values, instrument and conditions.</summary>
+    public static ToSign<SignedCommand> ToRecord(StepScene scene, ResultAsked asked) => new(
+        new SignRequest(
+            "SIGN: measured by me",
+            $"{CarOf(scene)}: {ConditionWords.Plain(asked.Name)}",
+            [
+                .. asked.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
+                .. asked.Instrument is null ? Array.Empty<string>() : [$"Measured with {asked.Instrument}"],
+                .. asked.Conditions.Select(condition => $"The car: {condition}"),
+            ],
+            new CommandId(Guid.NewGuid()))
+        { Needs = Right.Record },
+        shown => scene.State.AsShown(scene.Reading.Now, new RecordResult(
+            asked.Name, asked.Values, ResultBasis.Measured, asked.Instrument, asked.Conditions, scene.Job.Id, scene.Step.Id, shown)));
 
     /// <summary>What the witness found wrong.</summary>
     public static ReasonAsked Finding(WitnessAsked asked) => new(
         "Not good", $"What is wrong with {StepScene.NameOf(asked.Awaited.Instance)}? All its records of this stage are held.", "Go on to sign",
         ["a mark is missing", "a mark has moved", "it moved before the torque", "wrong hardware"]);
-
-    /// <summary>The sign-off of a step that does not apply to this car.</summary>
-    public static SignRequest ToSkip(StepScene scene, string reason, CommandId command) => new(
-        "SIGN: does not apply", $"{CarOf(scene)}: {scene.Step.Title()}", [$"Not applicable on this car: {reason}", "It is no result for the steps after it."], command)
-    { Needs = Right.Lead };
 
     /// <summary>Why a step does not apply.</summary>
     public static ReasonAsked NotApplicable(StepScene scene) => new(
@@ -80,11 +119,12 @@ internal static class StepSheet
         ? $"{scene.Car.Name}, {scene.Car.Model}, {scene.Car.Mark}"
         : $"{scene.Car.Name}, {scene.Car.Model}";
 
-    private static string RecordsOf(StepScene scene, GroupInstance instance, int stage) => string.Join(
+    private static string RecordsOf(StepScene scene, GroupInstance instance, int stage) =>
+        RecordsOf(scene, instance.Positions.SelectMany(position => scene.State.Of(position).Newest(stage)));
+
+    private static string RecordsOf(StepScene scene, IEnumerable<Pull> pulls) => string.Join(
         "; ",
-        from position in instance.Positions
-        from pull in scene.State.Of(position).Newest(stage)
-        select string.Create(
+        pulls.Select(pull => string.Create(
             CultureInfo.InvariantCulture,
-            $"{position.Number} {RecordWords.Of(pull)} ({scene.Reading.Now.Tool(pull.Fact.Tool).Tool?.Name ?? "unknown tool"}, {scene.NameOf(pull.Person)})"));
+            $"{pull.Fact.Position.Number} {RecordWords.Of(pull)} ({scene.Reading.Now.Tool(pull.Fact.Tool).Tool?.Name ?? "unknown tool"}, {scene.NameOf(pull.Person)})")));
 }

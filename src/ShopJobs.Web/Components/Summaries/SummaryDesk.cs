@@ -60,9 +60,12 @@ public sealed class SummaryDesk(
     }
 
     /// <summary>Issues a draft as it was shown. The contact is remembered for the next page.</summary>
-    public async Task<DeskAnswer> IssueAsync(SummaryDraft draft, SignatureProof proof, string shown, CancellationToken cancellation = default)
+    /// <param name="shown">What was shown to the signer, as <see cref="SummaryDraft.ToSign"/> has it.</param>
+    public async Task<DeskAnswer> IssueAsync(
+        SummaryDraft draft, SignatureProof proof, CommandId id, ShownLines shown, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(draft);
+        ArgumentNullException.ThrowIfNull(shown);
         if (draft.Unreadable is { } why)
         {
             return DeskAnswer.Failed($"Not saved: the logbook can't be read to its end. {why}");
@@ -70,7 +73,7 @@ public sealed class SummaryDesk(
 
         var snapshot = NewContent.Of(draft.Bytes);
         var answer = await cars.SignAsync(
-            draft.Car, proof, shown, new IssueSummary(snapshot.Digest, draft.AsOf, shown), [snapshot], cancellation);
+            draft.Car, proof, id, shown, new IssueSummary(snapshot.Digest, draft.AsOf, shown.Hex), [snapshot], cancellation);
         if (answer.Recorded)
         {
             await settings.RememberContactAsync(draft.Page.Shop.Contact, cancellation);

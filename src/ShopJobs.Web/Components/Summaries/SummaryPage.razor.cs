@@ -82,7 +82,7 @@ public sealed partial class SummaryPage(
         var request = shown.ToSign(new CommandId(Guid.NewGuid())) with { Only = signer.Person };
         if (await dialogs.SignAsync(request) is { } proof)
         {
-            Tell(await desk.IssueAsync(shown, proof, Convert.ToHexStringLower(request.Digest)), shown);
+            Tell(await desk.IssueAsync(shown, proof, request.Command, request.Shown), shown);
             await ReadAsync();
         }
 

@@ -2,13 +2,14 @@ using FluentValidation.Results;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>Copies a certificate into the tool's logbook, and says beforehand what that will do.</summary>
-public sealed partial class CalibrationPage(ToolShelf shelf, ShopClock clock, NavigationManager navigation)
+public sealed partial class CalibrationPage(ToolShelf shelf, ToolSigning signing, ShopClock clock, NavigationManager navigation)
 {
     private ToolLine? line;
     private CalibrationForm? form;
@@ -65,8 +66,14 @@ public sealed partial class CalibrationPage(ToolShelf shelf, ShopClock clock, Na
         }
 
         busy = true;
-        answer = await shelf.CalibrateAsync(line!.Id, form!.Command, form.ToCalibration(line.Tool));
+        var request = ToolSheet.ToCalibrate(line!, form!.ToCalibration(line!.Tool), preview!, form.Command);
+        answer = await signing.SignAsync(line.Id, request);
         busy = false;
+        if (answer is null)
+        {
+            return;
+        }
+
         if (answer.Recorded)
         {
             navigation.NavigateTo($"/tools/{Id}");
@@ -75,6 +82,7 @@ public sealed partial class CalibrationPage(ToolShelf shelf, ShopClock clock, Na
         {
             form.Command = answer.NotSaved is null ? new CommandId(Guid.NewGuid()) : form.Command;
             line = shelf.Find(line.Id) ?? line;
+            Check();
         }
     }
 }

@@ -2,19 +2,24 @@ using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>One tool: what it is, how it stands, what it tightened.</summary>
-public sealed partial class ToolPage(ToolShelf shelf, ToolRecall recaller, WhoIsHere here, LogbookNotices notices)
+public sealed partial class ToolPage(
+    ToolShelf shelf, ToolDesk desk, ToolSigning signing, ToolRecall recaller, WhoIsHere here, LogbookNotices notices, ShopClock clock)
 {
     private const string DoubtHint = "From this entry on every position below shows doubted, on every screen, and holds its step and release until you decide it or clear the tool.";
     private const string ClearHint = "Lifts its doubts and puts it back in use. A tool past its calibration stays past it.";
     private ToolLine? line;
     private IReadOnlyList<CarRecall> recall = [];
     private bool loading = true;
+    private IReadOnlyList<HoldPoint> againstClearing = [];
+    private PersonId me;
     private bool lead;
     private bool busy;
     private Asked? asking;
@@ -49,7 +54,8 @@ public sealed partial class ToolPage(ToolShelf shelf, ToolRecall recaller, WhoIs
                 });
             }
         });
-        lead = (await here.LookingAsync())?.May(Right.Lead) ?? false;
+        var present = await here.LookingAsync();
+        (lead, me) = (present?.May(Right.Lead) ?? false, present?.Person ?? default);
         Read();
         loading = false;
     }
@@ -57,6 +63,7 @@ public sealed partial class ToolPage(ToolShelf shelf, ToolRecall recaller, WhoIs
     private void Read()
     {
         line = shelf.Find(Tool);
+        againstClearing = lead ? desk.AgainstClearing(Tool, me) : [];
         recall = recaller.Of(Tool);
     }
 
@@ -67,36 +74,48 @@ public sealed partial class ToolPage(ToolShelf shelf, ToolRecall recaller, WhoIs
         (answer, said) = (null, null);
     }
 
-    private Task DroppedAsync() => RunAsync(
-        id => shelf.TakeOutAsync(Tool, id, "Dropped"), $"{line!.Tool.Name} is out of use. Lay it aside and take another tool.");
+    private Task<bool> DroppedAsync() => RunAsync(
+        async id => await shelf.TakeOutAsync(Tool, id, "Dropped"), $"{line!.Tool.Name} is out of use. Lay it aside and take another tool.");
 
-    private Task OutOfUseAsync() => RunAsync(
-        id => shelf.TakeOutAsync(Tool, id, "Taken out of use"), $"{line!.Tool.Name} is out of use. Lay it aside and take another tool.");
+    private Task<bool> OutOfUseAsync() => RunAsync(
+        async id => await shelf.TakeOutAsync(Tool, id, "Taken out of use"), $"{line!.Tool.Name} is out of use. Lay it aside and take another tool.");
 
     private async Task AnswerReasonAsync(string reason)
     {
-        var doubt = asking == Asked.Doubt;
-        await RunAsync(
-            _ => doubt ? shelf.DoubtAsync(Tool, asked, reason) : shelf.ClearAsync(Tool, asked, reason),
-            doubt ? "Its work is in doubt. Decide each position on its car, or clear the tool." : $"{line!.Tool.Name} is cleared.");
+        if (asking == Asked.Doubt)
+        {
+            await RunAsync(async _ => await shelf.DoubtAsync(Tool, asked, reason), "Its work is in doubt. Decide each position on its car, or clear the tool.");
+        }
+        else
+        {
+            var clear = ToolSheet.ToClear(line!, reason, clock.OnTheWall);
+            if (!await RunAsync(_ => signing.SignAsync(Tool, clear), $"{line!.Tool.Name} is cleared."))
+            {
+                return;
+            }
+        }
+
         if (answer is null)
         {
             asking = null;
         }
     }
 
-    private async Task RunAsync(Func<CommandId, Task<DeskAnswer>> run, string done)
+    // False when nothing was sent: nobody signed.
+    private async Task<bool> RunAsync(Func<CommandId, Task<DeskAnswer?>> run, string done)
     {
         if (busy)
         {
-            return;
+            return false;
         }
 
         busy = true;
         (answer, said) = (null, null);
         var got = await run(new CommandId(Guid.NewGuid()));
         busy = false;
-        (answer, said) = got.Recorded ? ((DeskAnswer?)null, done) : (got, null);
+        var recorded = got is { Recorded: true };
+        (answer, said) = (recorded ? null : got, recorded ? done : null);
         Read();
+        return got is not null;
     }
 }

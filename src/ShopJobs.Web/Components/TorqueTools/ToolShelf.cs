@@ -11,7 +11,7 @@ using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
-/// <summary>The shop's torque tools: read, entered, calibrated, taken out of use, doubted and cleared.</summary>
+/// <summary>The shop's torque tools: read, entered, taken out of use and doubted.</summary>
 public sealed class ToolShelf(
     IDbContextFactory<ShopDbContext> database, LogbookSnapshots snapshots, ToolDesk desk, WhoIsHere here, ShopClock clock)
 {
@@ -47,10 +47,6 @@ public sealed class ToolShelf(
             cancellation: cancellation), cancellation);
     }
 
-    /// <summary>Enters a calibration that was checked.</summary>
-    public Task<DeskAnswer> CalibrateAsync(ToolId id, CommandId command, Calibration calibration, CancellationToken cancellation = default) =>
-        RunAsync(present => desk.RunAsync(id, command, present, new Calibrate(calibration), cancellation: cancellation), cancellation);
-
     /// <summary>Takes a tool out of use: a report anybody makes.</summary>
     public Task<DeskAnswer> TakeOutAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
         WithReasonAsync(id, command, why, digest => new Quarantine(digest), cancellation);
@@ -59,12 +55,8 @@ public sealed class ToolShelf(
     public Task<DeskAnswer> DoubtAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
         WithReasonAsync(id, command, why, digest => new RaiseDoubt(digest), cancellation);
 
-    /// <summary>Says that the tool was found good.</summary>
-    public Task<DeskAnswer> ClearAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
-        WithReasonAsync(id, command, why, digest => new ClearTool(digest), cancellation);
-
     private Task<DeskAnswer> WithReasonAsync(
-        ToolId id, CommandId command, string why, Func<ContentDigest, ToolCommand> of, CancellationToken cancellation)
+        ToolId id, CommandId command, string why, Func<ContentDigest, ToolReport> of, CancellationToken cancellation)
     {
         var reason = NewContent.Of(Encoding.UTF8.GetBytes(Typed.Clean(why)));
         return RunAsync(present => desk.RunAsync(id, command, present, of(reason.Digest), [reason], cancellation: cancellation), cancellation);

@@ -18,7 +18,7 @@ public static class AskSignature
     public static async Task<SignatureProof?> SignAsync(this IDialogService dialogs, SignRequest request)
     {
         var parameters = new DialogParameters<SignDialog> { { dialog => dialog.Request, request } };
-        var dialog = await dialogs.ShowAsync<SignDialog>(request.Title, parameters, Options);
+        var dialog = await dialogs.ShowAsync<SignDialog>(request.Shown.Title, parameters, Options);
         return (await dialog.Result)?.Data as SignatureProof;
     }
 }

@@ -1,0 +1,57 @@
+using System.Globalization;
+using System.Text;
+using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Data.Logbook;
+
+namespace ShopJobs.Web.Components.TorqueTools;
+
+/// <summary>What is shown when a command on a tool is signed.</summary>
+internal static class ToolSheet
+{
+    /// <summary>A calibration: the certificate, its readings and what they do.</summary>
+    /// <param name="command">The same on each retry.</param>
+    public static ToSign<SignedToolCommand> ToCalibrate(ToolLine line, Calibration calibration, CalibrationPreview preview, CommandId command) => new(
+        new SignRequest(
+            "SIGN: copied from the certificate by me",
+            $"Calibration of {line.Tool.Name}, serial {line.Tool.Serial}",
+            [
+                $"Certificate {calibration.Certificate}, {calibration.Date.Day()}, good to {calibration.Due.Day()}",
+                .. calibration.AsFound.Select(point => $"As found: {PointWords(line.Tool, point)}"),
+                .. calibration.AsLeft.Select(point => $"As left: {PointWords(line.Tool, point)}"),
+                .. preview.Lines,
+                .. preview.Cautions.Select(caution => $"Look again: {caution}"),
+            ],
+            command)
+        { Needs = Right.Lead },
+        shown => new Calibrate(calibration, shown, line.State.Number));
+
+    /// <summary>A clearing: what it lifts, and how the tool was found good.</summary>
+    public static ToSign<SignedToolCommand> ToClear(ToolLine line, string reason, Func<DateTime, DateTime> onTheWall)
+    {
+        var text = NewContent.Of(Encoding.UTF8.GetBytes(reason));
+        return new ToSign<SignedToolCommand>(
+            new SignRequest(
+                "CLEAR: found good by me",
+                $"Clear {line.Tool.Name}, serial {line.Tool.Serial}",
+                [
+                    .. line.State.Doubts.Select(doubt => $"Lifts {DoubtWords(doubt, onTheWall)}"),
+                    .. line.State.OutOfUseBy == 0 ? Array.Empty<string>() : [string.Create(CultureInfo.InvariantCulture, $"Back in use; out of use since entry {line.State.OutOfUseBy}")],
+                    $"How it was found good: {reason}",
+                ],
+                new CommandId(Guid.NewGuid()))
+            { Needs = Right.Lead },
+            shown => new ClearTool(text.Digest, shown, line.State.Number),
+            text);
+    }
+
+    private static string DoubtWords(DoubtRaised doubt, Func<DateTime, DateTime> onTheWall) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"the doubt of entry {doubt.Number}, raised {(doubt.ByReadings ? "by readings as found" : "by somebody's word")}: work from {doubt.From?.Day() ?? "its first use"} to {onTheWall(doubt.Until):yyyy-MM-dd HH:mm}");
+
+    private static string PointWords(TorqueTool tool, CalibrationPoint point) =>
+        $"{(tool.Kind == ToolKind.Click ? "set" : "shown")} {TypedNumber.Plain(point.SetOrShown)}, rig read {TypedNumber.Plain(point.RigRead)} {tool.Unit.Symbol()}, {point.DeviationText()}";
+}
