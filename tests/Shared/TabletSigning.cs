@@ -48,9 +48,10 @@ internal sealed class TabletSigning(IServiceProvider services, DeviceId tablet)
     {
         var database = services.GetRequiredService<IDbContextFactory<ShopDbContext>>();
         var clock = services.GetRequiredService<ShopClock>();
-        var sessions = new SessionBook(database, clock, Options.Create(new DoorRules()));
+        var trouble = services.GetRequiredService<SavingTrouble>();
+        var sessions = new SessionBook(database, clock, Options.Create(new DoorRules()), trouble);
         var here = new WhoIsHere(new Circuit(PersonClaims.Of(await sessions.OpenAsync(signer, tablet), "somebody")), sessions);
-        var pins = new PinCheck(database, new PasswordHasher<Person>(), services.GetRequiredService<TimeProvider>());
+        var pins = new PinCheck(database, new PasswordHasher<Person>(), services.GetRequiredService<TimeProvider>(), trouble);
         return await new SignatureProof.Desk(here, pins, database, clock).VerifyAsync(signer, pin, id, shown.Digest) switch
         {
             SignatureAnswer.Signed signed => signed.Proof,
