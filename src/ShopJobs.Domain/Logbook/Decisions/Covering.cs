@@ -30,17 +30,17 @@ public static class Coverings
         return command switch
         {
             ConfirmStep { NotApplicable: false } confirm when StepOf(state, now, confirm) is var (job, placed, step) =>
-                Covering.Of(SignOffs.RestsOn(state, job, placed, step)),
-            Witness witness => Covering.Of(Witnessing.Awaiting(state, now, witness).Select(pull => pull.Number)),
+                WithCorrections(state, SignOffs.RestsOn(state, job, placed, step)),
+            Witness witness => WithCorrections(state, Witnessing.Awaiting(state, now, witness).Select(pull => pull.Number)),
             DecideHold decide => new Covering(
-                Deciding.About(state, now, decide.Position),
+                WithCorrections(state, Deciding.About(state, now, decide.Position)).Entries,
                 [.. state.DoubtsOn(state.Of(decide.Position), now.Tool).OrderBy(doubt => doubt.Tool.Value).ThenBy(doubt => doubt.Number)]),
             Restate restate => Covering.Of(CorrectionsOf(state, restate.Target).Append(restate.Target)),
             ConfirmCorrection { Correction: var number } when state.Corrections.TryGetValue(number, out var correction) =>
                 Covering.Of(CorrectionsOf(state, correction.Fact.Target)),
             RecordSettled settled => Covering.Of(settled.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
             Release or UpholdRelease or WithdrawRelease => Covering.Of(state.Number),
-            Countersign countersign => Covering.Of(countersign.Records),
+            Countersign countersign => WithCorrections(state, countersign.Records),
             _ => Covering.Nothing,
         };
     }
@@ -52,6 +52,11 @@ public static class Coverings
         ArgumentNullException.ThrowIfNull(command);
         return command with { Covers = Of(state, now, command) };
     }
+
+    // Whoever was shown a record was shown it as it was corrected by then.
+    private static Covering WithCorrections(CarState state, IEnumerable<long> numbers) => numbers.ToList() is var shown && state.Corrections.IsEmpty
+        ? Covering.Of(shown)
+        : Covering.Of(shown.Concat(shown.SelectMany(number => CorrectionsOf(state, number))));
 
     private static IEnumerable<long> CorrectionsOf(CarState state, long target) =>
         state.Corrections.Values.Where(correction => correction.Fact.Target == target).Select(correction => correction.Number);

@@ -22,7 +22,7 @@ public static partial class Decider
 
         var timely = open.Positions.Except(late).ToList();
         var opened = timely.Count > 0 ? Opening.Of(state, now, open with { Positions = timely }) : new Opened([], [], [], open.Job, open.Reason);
-        return Accept(opened with { Positions = [.. opened.Positions, .. late], Late = late });
+        return Accept(opened with { Positions = [.. opened.Positions.Union(late)], Late = late });
     }
 
     // Positions whose cycle is no longer the one that the screen had.

@@ -18,6 +18,7 @@ internal static class LookAgain
         }
 
         var said = current.Entries.Except(command.Covers.Entries).Concat(command.Covers.Entries.Except(current.Entries))
+            .Select(number => state.Corrections.GetValueOrDefault(number)?.Fact.Target ?? number).Distinct()
             .Select(number => Say(state, number)).OfType<HoldPoint>().ToList();
         return said.Count > 0 ? said : [new HoldPoint(HoldReason.LookAgain)];
     }

@@ -77,7 +77,7 @@ public static class PullRules
         new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
         new(HoldReason.RidesOnLoose, RidesOnLoose),
-        new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Now.At - q.Book.Since > q.Instance.Group.Within),
+        new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Book.HandTightBy > 0 && q.Now.At - q.Book.Since > q.Instance.Group.Within),
         new(HoldReason.StepBefore, q => q.Step is { } step && HoldRules.Standard.BeforeStart(
             new StepQuestion(q.State, q.Now, q.Job, q.Placed, step, StepAnswers.None)).Count > 0),
         new(HoldReason.LowerStageMissing, LowerStageMissing),

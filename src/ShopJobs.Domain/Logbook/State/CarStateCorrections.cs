@@ -32,6 +32,7 @@ public sealed partial record CarState
                 AcceptedBy = null,
             }).HoldTurned(recorded, fact),
             Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
+            Countersigned answer => next.Uncountersign(recorded.Number, fact.Target, answer),
             Settled settled => next.Unsettle(fact.Target, settled),
             HandTightened hand => next.Untighten(fact.Target, hand),
             ResultRecorded result when Results[result.Name].Number == fact.Target => next.Undo(recorded.Number, [Parse(result.Name)]),
@@ -56,7 +57,7 @@ public sealed partial record CarState
         var correction = Corrections[fact.Correction];
         var next = this with { Corrections = Corrections.SetItem(fact.Correction, correction with { Confirmed = true }) };
         return Correctables[correction.Fact.Target].Entry is TorqueRecorded target
-            ? next.LetTurned(fact.Correction, target.Position).Recorrect(recorded, correction.Fact.Target, pull => pull with
+            ? (correction.Fact.WasPulled == true ? next : next.LetTurned(fact.Correction, target.Position)).Recorrect(recorded, correction.Fact.Target, pull => pull with
             {
                 CorrectionConfirmed = true,
                 Confirmed = pull.Restated,
@@ -80,7 +81,7 @@ public sealed partial record CarState
 
         var lifts = pull.Voided
             ? pull is { IsGone: true, WasPulled: false } && fact.Problems.Contains(HoldReason.SecondPull)
-            : pull.Problems.Count == 0 || pull.IsShort;
+            : pull.HoldReason is null;
         var next = this;
         foreach (var position in lifts ? new[] { fact.Position, fact.RidesOn ?? fact.Position }.Distinct() : [])
         {
@@ -167,11 +168,28 @@ public sealed partial record CarState
         {
             next = next.Put(book with
             {
-                Pulls = [.. book.Pulls.Select(pull => pull.WitnessedBy == number ? pull with { WitnessedBy = null, Witness = null } : pull)],
+                Pulls = [.. book.Pulls.Select(pull => pull with
+                {
+                    WitnessedBy = pull.WitnessedBy == number ? null : pull.WitnessedBy,
+                    Witness = pull.WitnessedBy == number ? null : pull.Witness,
+                    LookedBefore = pull.LookedBefore?.Number == number ? null : pull.LookedBefore,
+                })],
             });
         }
 
         return next;
+    }
+
+    // Nobody answers for the pulls any more: what rested on them falls.
+    private CarState Uncountersign(long by, long number, Countersigned fact)
+    {
+        var next = this;
+        foreach (var book in PositionsOf(fact.Records).ToList())
+        {
+            next = next.Put(book with { Pulls = [.. book.Pulls.Select(pull => pull.CountersignedBy == number ? pull with { CountersignedBy = null } : pull)] });
+        }
+
+        return fact.Records.Aggregate(next, (state, record) => state.TakeBack(by, record));
     }
 
     private CarState Unsettle(long number, Settled fact)

@@ -157,7 +157,8 @@ public sealed partial record CarState
                 : book.Holds,
             Workers = workers,
         });
-        next = next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person, .. fact.Helpers]);
+        next = next.WitnessesWhoWorked(
+            recorded.Number, [fact.Position], [recorded.Person, .. fact.Helpers, .. next.WorkersOf(fact.DrivenBy ?? [])]);
         return next.HoldRidden(pull, recorded).EndReleases(recorded.Number);
     }
 
@@ -178,6 +179,11 @@ public sealed partial record CarState
         var next = this;
         foreach (var joint in positions.Select(position => position.Joint).Distinct().Where(LookedAt.Contains))
         {
+            foreach (var book in next.Positions.Values.Where(book => book.Position.Joint == joint && book.Pulls.Exists(MayLookAgain)).ToList())
+            {
+                next = next.Put(book with { Pulls = [.. book.Pulls.Select(pull => MayLookAgain(pull) ? pull with { LookedBefore = null } : pull)] });
+            }
+
             foreach (var book in next.Positions.Values.Where(book => book.Position.Joint == joint && book.Pulls.Exists(Looked)).ToList())
             {
                 next = next.Put(book with { Pulls = [.. book.Pulls.Select(pull => Looked(pull) ? pull with { WitnessedBy = null, Witness = null } : pull)] })
@@ -186,6 +192,9 @@ public sealed partial record CarState
         }
 
         return next;
+
+        // A look that fell by a correction does not come back to somebody who has worked there since.
+        bool MayLookAgain(Pull pull) => pull.LookedBefore is { Person: var before } && workers.Contains(before);
 
         bool Looked(Pull pull) => pull.Witness is { } witness && workers.Contains(witness);
     }

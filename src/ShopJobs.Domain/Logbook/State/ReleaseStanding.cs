@@ -67,8 +67,8 @@ public static class ReleaseStandings
             .Where(point => point.Job is not { } job || point.Reason != HoldReason.StepNotSigned || state.Jobs[job].Number < release.Number),
     ];
 
-    // A doubt that was raised under the release, lifted or not: the lead looks and signs before it stands again.
+    // A doubt that was raised under the release, lifted, decided or not: the lead looks and signs before it stands again.
     private static bool WasDoubtedSince(this CarState state, Circumstances now, ReleaseBook release) =>
         state.Positions.Values.SelectMany(state.ToolWorkOn).Any(use =>
-            now.Tool(use.Tool).Lifted.Any(doubt => doubt.Until > release.StandsSince && doubt.Covers(use)));
+            now.Tool(use.Tool).Doubts.Concat(now.Tool(use.Tool).Lifted).Any(doubt => doubt.Until > release.StandsSince && doubt.Covers(use)));
 }

@@ -25,7 +25,8 @@ internal sealed class JobReading
         Groups =
         [
             .. from rules in procedure.Groups
-               let kind = register.Kinds[rules.Key]
+               let kind = register.Kinds.GetValueOrDefault(rules.Key)
+               where kind is not null
                from place in kind.Places
                where places.Contains(place)
                select new GroupAt(rules, place, [.. Enumerable.Range(1, kind.Positions).Select(n => new JointPosition(rules.Key, place, n))]),

@@ -41,6 +41,12 @@ internal sealed partial class Ledger(
     private long LastOpened(JointPosition position) =>
         lastOpened.Of(position, at => lines.LastOrDefault(line => line.Opens.Contains(at))?.Number ?? 0);
 
+    /// <summary>Openings of a position: the cycle it is in. OPEN on what is open and bare starts none.</summary>
+    private int CycleOf(JointPosition position) => lines.Count(line => line.Opens.Contains(position));
+
+    private bool IsLate(IReadOnlyList<JointPosition> positions, IReadOnlyList<int>? cycles, JointPosition position) =>
+        cycles is not null && cycles.ElementAtOrDefault(positions.ToList().IndexOf(position)) != CycleOf(position);
+
     private long FirstOpenedAfter(JointPosition position, long number) =>
         lines.Skip((int)number).FirstOrDefault(line => line.Opens.Contains(position))?.Number ?? 0;
 
@@ -55,7 +61,9 @@ internal sealed partial class Ledger(
 
     private bool IsVoid(long number) => CorrectionsOf(number).Any(line => line.Entry is Corrected { Restated: null });
 
-    private bool IsGone(long number) => CorrectionsOf(number).Any(line => line.Entry is Corrected { Restated: null } && IsConfirmed(line));
+    /// <summary>Said never to have been pulled, and confirmed: as if it had never been written.</summary>
+    private bool IsGone(long number) =>
+        CorrectionsOf(number).Any(line => line.Entry is Corrected { Restated: null, WasPulled: not true } && IsConfirmed(line));
 
     // --- pulls ---
 
@@ -83,13 +91,23 @@ internal sealed partial class Ledger(
             Fact(pull).Kind, ((Corrected)restated[index].Entry).Restated!.Value.NewtonMetres, pull.RunDown, GroupOf(pull).Rules, Fact(pull).Stage, Tool(Fact(pull).Tool, pull.At));
     }
 
-    /// <summary>Decided <em>use as is</em>, and not corrected since.</summary>
+    /// <summary>Decided <em>use as is</em>, and neither corrected nor pulled again since.</summary>
     private bool IsAccepted(Line pull) =>
-        lines.LastOrDefault(line => line.Entry is Decided { Disposition: Disposition.UseAsIs } && line.About.Contains(pull.Number)) is { } decision
-        && !CorrectionsOf(pull.Number).Any(line => line.Number > decision.Number);
+        lines.LastOrDefault(line => line.Entry is Decided { Disposition: Disposition.UseAsIs } fact && fact.Position == Fact(pull).Position
+            && line.About.Contains(pull.Number)) is { } decision
+        && !CorrectionsOf(pull.Number).Any(line => line.Number > decision.Number)
+        && !lines.Skip((int)decision.Number).Any(line => line.Entry is TorqueRecorded later && later.Position == Fact(pull).Position);
 
     private bool Passes(Line pull) => passes.Of(
-        pull.Number, number => !IsVoid(number) && pull.Rests.All(Stands) && (IsAccepted(pull) || ProblemsNow(pull).Count == 0));
+        pull.Number,
+        number => !IsVoid(number) && pull.Rests.All(Stands)
+            && (IsAccepted(pull) || ProblemsNow(pull).Count == 0 || (NeedsCountersign(pull) && CountersignOf(number) is not null)));
+
+    /// <summary>Nothing is wrong but that whoever pulled it had no right to.</summary>
+    private bool NeedsCountersign(Line pull) => !IsAccepted(pull) && ProblemsNow(pull) is [HoldReason.NoRightToRecord];
+
+    private Line? CountersignOf(long number) =>
+        lines.FirstOrDefault(line => line.Entry is Countersigned fact && fact.Records.Contains(number) && !IsVoid(line.Number));
 
     private bool IsShort(Line pull) => !IsAccepted(pull) && ProblemsNow(pull) is [HoldReason.UnderRange];
 
@@ -101,11 +119,19 @@ internal sealed partial class Ledger(
             return !IsVoid(number);
         }
 
+        if (!CorrectionsOf(number).Any() && !IsCountersignVoid(number))
+        {
+            return true;
+        }
+
         var opened = FirstOpenedAfter(fact.Position, number);
         return opened == 0
             ? Passes(At(number))
             : Upto(opened).Passes(At(number)) && !CorrectionsOf(number).Any(line => line.Number > opened);
     }
+
+    private bool IsCountersignVoid(long number) => CountersignOf(number) is null
+        && lines.Any(line => line.Entry is Countersigned fact && fact.Records.Contains(number));
 
     private IReadOnlyList<Line> Newest(JointPosition position, int stage) =>
     [
@@ -117,21 +143,11 @@ internal sealed partial class Ledger(
     private bool ScanDone(JointPosition position, int stage)
     {
         var newest = Newest(position, stage);
-        var whole = newest.Count > 0
+        return newest.Count > 0
             && newest.Count >= GroupOf(newest[0]).Stage(stage).Visits.Count(visit => visit == position.Number)
             && newest.All(Passes);
-        return whole || NewestOfCells(position).Any(pull => Fact(pull).Stage > stage && IsAccepted(pull) && Passes(pull));
     }
 
     private bool IsAtTorque(JointPosition position) =>
-        LastPull(position) is { } last && IsDone(position, GroupOf(last).Rules.Stages.Count);
-
-    // --- witness ---
-
-    private Line? SeenBy(Line pull) => lines.LastOrDefault(line => line.Entry is Witnessed { Accepted: true }
-        && line.About.Contains(pull.Number)
-        && !CorrectionsOf(pull.Number).Any(correction => correction.Number > line.Number)) is { } seen && !IsVoid(seen.Number) ? seen : null;
-
-    private bool IsWitnessed(JointPosition position, int stage, bool asked) => Newest(position, stage).All(pull =>
-        (!asked && !GroupOf(pull).Stage(stage).Witness) || SeenBy(pull) is not null || IsAccepted(pull));
+        LastPull(position) is { } last && GroupOf(last).Rules.Stages.All(stage => IsDone(position, stage.Number));
 }

@@ -7,11 +7,14 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 // What the rules say of a command: refused for these reasons, or recorded as these lines.
 internal sealed partial class Ledger
 {
-    public IReadOnlySet<Reason> RefusalsOf(PersonId person, IReadOnlySet<Right> rights, Command command, DateTime at) =>
-        Refusals(person, rights, command, at).ToHashSet();
+    public IReadOnlySet<Reason> RefusalsOf(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, Command command, DateTime at) =>
+        command is SignedCommand signed && MustLookAgain(signed)
+            ? new HashSet<Reason> { new(HoldReason.LookAgain) }
+            : Refusals(person, rights, ties, command, at).ToHashSet();
 
-    private IEnumerable<Reason> Refusals(PersonId person, IReadOnlySet<Right> rights, Command command, DateTime at)
+    private IEnumerable<Reason> Refusals(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, Command command, DateTime at)
     {
+        var today = DateOnly.FromDateTime(at);
         if (Unknown(command) is { } unknown)
         {
             return [new(unknown)];
@@ -25,12 +28,21 @@ internal sealed partial class Ledger
                 (HoldReason.UnknownPlace, !start.Places.Any() || start.Places.Any(place => !PlacesOf(start.Procedure).Contains(place))))
                 .Select(why => new Reason(why)),
             ConfirmStep confirm => OfSigning(rights, confirm, at),
-            Witness witness => OfWitness(person, rights, witness),
-            DecideHold decide => OfDecision(person, rights, decide),
+            Witness witness => OfWitness(person, rights, ties, witness),
+            DecideHold decide => OfDecision(person, rights, ties, decide),
             VoidEntry voiding => OfCorrection(person, rights, voiding.Target, restates: false),
             Restate restate => OfCorrection(person, rights, restate.Target, restates: true),
-            ConfirmCorrection confirm => OfConfirmation(person, rights, confirm),
-            Release release => WaitsOf(release).Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
+            ConfirmCorrection confirm => OfConfirmation(person, rights, ties, confirm),
+            Countersign countersign => OfCountersigning(rights, countersign),
+            RecordSettled settled => Those((HoldReason.NoRight, !rights.Contains(Right.Record)), (HoldReason.OdometerMissing, settled.OdometerKm is null or < 0))
+                .Select(why => new Reason(why)),
+            RecordResult result => Those(
+                (HoldReason.NoRight, !rights.Contains(Right.Record)),
+                (HoldReason.ResultJointLoose, JointsOf(result.Name).Any(position => WhatIsOn(position) is On.Nothing or On.New || HoldsOn(position).Count > 0)))
+                .Select(why => new Reason(why)),
+            Release release => WaitsOf(release, today).Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
+            UpholdRelease uphold => OfUpholding(rights, uphold, today),
+            WithdrawRelease withdraw => OfWithdrawing(rights, withdraw),
             IssueSummary issue => Those((HoldReason.NoRight, !rights.Contains(Right.Release)), (HoldReason.Superseded, issue.AsOf != lines.Count), (HoldReason.NoJobYet, !lines.Any(line => line.Entry is JobStarted)))
                 .Select(why => new Reason(why)),
             _ => [],
@@ -50,7 +62,9 @@ internal sealed partial class Ledger
         RecordTorque pull => Unknown([pull.Position], pull.Job, pull.Group) ?? (IsCell(pull) ? null : HoldReason.NotInGroup),
         DecideHold decide => Unknown([decide.Position], null, null),
         DeclareCondition declare => declare.Conditions.Count > 0
-            && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value)) ? null : HoldReason.UnknownCondition,
+            && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value))
+            ? declare.Places is null or [] && declare.Conditions.Any(one => register.Aspects.GetValueOrDefault(one.Aspect)?.OfPlace == true) ? HoldReason.NoPlaceNamed : null
+            : HoldReason.UnknownCondition,
         RecordResult result => result.Name.Length == 0 || result.Values.Count == 0 ? HoldReason.ResultIncomplete : null,
         ConfirmStep confirm => IsStarted(confirm.Job) && jobs[confirm.Job].Step(confirm.Step) is not null ? null : HoldReason.UnknownStep,
         Witness witness => IsStarted(witness.Job) && jobs[witness.Job].Group(witness.Group, witness.Place) is not null ? null : HoldReason.UnknownGroup,
@@ -94,12 +108,13 @@ internal sealed partial class Ledger
     }
 
     // Rule 4.
-    private IEnumerable<Reason> OfWitness(PersonId person, IReadOnlySet<Right> rights, Witness witness)
+    private IEnumerable<Reason> OfWitness(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, Witness witness)
     {
-        var group = jobs[witness.Job].Group(witness.Group, witness.Place)!;
+        var workers = jobs[witness.Job].Group(witness.Group, witness.Place)!.Positions.SelectMany(WorkersOn).ToHashSet();
         return Those(
             (HoldReason.NoRight, !rights.Contains(Right.Witness)),
-            (HoldReason.OwnWork, group.Positions.Any(position => WorkersOn(position).Contains(person))),
+            (HoldReason.OwnWork, workers.Contains(person)),
+            (HoldReason.Tied, workers.Overlaps(ties)),
             (HoldReason.NothingToWitness, SeenNow(witness).Count == 0),
             (HoldReason.FindingMissing, !witness.Accepted && witness.Finding is null)).Select(why => new Reason(why));
     }
@@ -111,20 +126,28 @@ internal sealed partial class Ledger
     ];
 
     // Rule 7.
-    private IEnumerable<Reason> OfDecision(PersonId person, IReadOnlySet<Right> rights, DecideHold decide)
+    private IEnumerable<Reason> OfDecision(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, DecideHold decide)
     {
         var position = decide.Position;
         var holds = HoldsOn(position).Where(hold => !hold.IsDecided).ToList();
         var last = Since(position).LastOrDefault(line => line.Entry is TorqueRecorded fact && fact.Position == position);
         var risk = last is null ? GroupInForce(position)?.Rules.Risk ?? RiskClass.A : GroupOf(last).Rules.Risk;
+        IEnumerable<JointPosition> joint = DoubtsOn(position).Count > 0 && GroupInForce(position) is { } inForce ? inForce.Positions : [];
+        var workers = joint.Append(position).SelectMany(WorkersOn).Concat(holds.SelectMany(hold => hold.Doers)).ToHashSet();
         return Those(
             (HoldReason.NoRight, !rights.Contains(Right.Decide)),
-            (HoldReason.OwnWork, WorkersOn(position).Concat(holds.SelectMany(hold => hold.Doers)).Contains(person)),
+            (HoldReason.OwnWork, workers.Contains(person)),
+            (HoldReason.Tied, workers.Overlaps(ties)),
+            (HoldReason.NotUsableAsIs, decide.Disposition == Disposition.UseAsIs && holds.SelectMany(hold => ReasonsOf(hold, position)).Any(IsMissing)),
             (HoldReason.AcceptanceMissing, decide.Disposition == Disposition.UseAsIs && decide.Acceptance is null && risk == RiskClass.A),
             (HoldReason.ReuseNotAllowed, decide.Disposition == Disposition.Rework && GroupInForce(position)?.Rules.Hardware.Reuse == HardwareReuse.SingleUse),
             (HoldReason.VoidedTurn, decide.Disposition == Disposition.UseAsIs && PullsOn(position).Any(pull => IsTurn(pull) && IsVoid(pull.Number))),
             (HoldReason.NothingToDecide, AboutNow(position).Count == 0 && DoubtsOn(position).Count == 0)).Select(why => new Reason(why));
     }
+
+    /// <summary>A missing pull, stage or opening: no decision stands in for it.</summary>
+    private static bool IsMissing(HoldReason reason) => reason is HoldReason.LowerStageMissing or HoldReason.BackOffFirst or HoldReason.CellMoved
+        or HoldReason.NotHandTight or HoldReason.RidesOnLoose or HoldReason.NotOpened;
 
     private IReadOnlyList<long> AboutNow(JointPosition position) =>
     [
@@ -143,7 +166,7 @@ internal sealed partial class Ledger
     private IEnumerable<Reason> OfCorrection(PersonId person, IReadOnlySet<Right> rights, long number, bool restates)
     {
         var target = number >= 1 && number <= lines.Count ? At(number) : null;
-        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed) ? HoldReason.NotCorrectable
+        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed or Countersigned) ? HoldReason.NotCorrectable
             : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.OthersEntry
             : IsVoid(number) ? HoldReason.AlreadyVoid
             : restates && target.Entry is not TorqueRecorded { AngleDegrees: null } ? HoldReason.NotRestatable
@@ -151,7 +174,7 @@ internal sealed partial class Ledger
         return why is { } reason ? [new(reason)] : [];
     }
 
-    private IEnumerable<Reason> OfConfirmation(PersonId person, IReadOnlySet<Right> rights, ConfirmCorrection confirm)
+    private IEnumerable<Reason> OfConfirmation(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, ConfirmCorrection confirm)
     {
         var correction = confirm.Correction >= 1 && confirm.Correction <= lines.Count ? At(confirm.Correction) : null;
         if (correction?.Entry is not Corrected fact || IsConfirmed(correction) || CorrectionsOf(fact.Target).Any(line => line.Number > correction.Number))
@@ -160,9 +183,10 @@ internal sealed partial class Ledger
         }
 
         var target = At(fact.Target);
-        var workers = target.Entry is TorqueRecorded pull ? WorkersOn(pull.Position) : [];
+        HashSet<PersonId> workers = [.. target.Entry is TorqueRecorded pull ? WorkersOn(pull.Position) : [], correction.Person, target.Person];
         return Those(
             (HoldReason.NoRight, !rights.Contains(Right.Decide)),
-            (HoldReason.OwnWork, workers.Append(correction.Person).Append(target.Person).Contains(person))).Select(why => new Reason(why));
+            (HoldReason.Tied, workers.Overlaps(ties)),
+            (HoldReason.OwnWork, workers.Contains(person))).Select(why => new Reason(why));
     }
 }

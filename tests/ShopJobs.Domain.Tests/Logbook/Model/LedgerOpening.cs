@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 internal sealed partial class Ledger
 {
     /// <summary>Everything open, and every result and setting void, after these are opened by hand.</summary>
-    private (IReadOnlyList<JointPosition> Opens, IReadOnlyList<string> Undoes) OpeningOf(IEnumerable<JointPosition> positions, IEnumerable<Undone>? undone = null)
+    private (IReadOnlyList<JointPosition> Opens, IReadOnlyList<JointPosition> Reopens, IReadOnlyList<string> Undoes) OpeningOf(IEnumerable<JointPosition> positions, IEnumerable<Undone>? undone = null)
     {
         var named = positions.SelectMany(WithJoint).Distinct().ToList();
         var reached = named.ToHashSet();
@@ -43,9 +43,12 @@ internal sealed partial class Ledger
         while (reached.Count + undoes.Count > before);
 
         return (
-            [.. reached.Where(at => named.Contains(at) || WhatIsOn(at) != On.Nothing || IsOn(at))],
+            [.. reached.Where(at => !IsBare(at))],
+            [.. named.Where(IsBare)],
             [.. undoes.Where(one => one.one.Kind != UndoneKind.Joint).Select(one => one.one.ToString()).Distinct()]);
     }
+
+    private bool IsBare(JointPosition position) => WhatIsOn(position) == On.Nothing && !IsOn(position);
 
     private IEnumerable<JointPosition> WithJoint(JointPosition position) =>
         GroupInForce(position) is { Rules: { Redo: RedoScope.Joint, Temporary: false } } group ? group.Positions : [position];
@@ -67,8 +70,8 @@ internal sealed partial class Ledger
         {
             job = line.Entry switch
             {
-                Opened fact when line.Opens.Contains(position) => fact.Job ?? job,
-                FittedNew fact when fact.Positions.Contains(position) => fact.Job,
+                Opened fact when line.Opens.Contains(position) || line.Reopens.Contains(position) => fact.Job ?? job,
+                FittedNew fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => fact.Job,
                 HandTightened fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => fact.Job,
                 TorqueRecorded fact when fact.Position == position => job ?? fact.Job,
                 _ => job,

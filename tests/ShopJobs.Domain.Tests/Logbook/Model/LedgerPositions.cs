@@ -1,6 +1,7 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Tests.Logbook.Model;
 
@@ -48,6 +49,11 @@ internal sealed partial class Ledger
         if (!IsWitnessed(position, number, stage is not null && group!.Stage(number).Witness))
         {
             problems.Add(HoldReason.NotWitnessed);
+        }
+
+        if (!IsCarried(position, temporary: false))
+        {
+            problems.Add(HoldReason.RidesOnLoose);
         }
 
         if (job is not null && ForeignOn(position, number, job, group!).Any())
@@ -107,10 +113,11 @@ internal sealed partial class Ledger
             (on, hand) = line.Entry switch
             {
                 _ when line.Opens.Contains(position) => (On.Nothing, 0),
-                FittedNew fact when fact.Positions.Contains(position) => (On.New, 0),
+                FittedNew fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => (On.New, 0),
                 HandTightened fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => (On.Run, line.Number),
                 Corrected { Restated: null } fact when hand != 0 && fact.Target == hand => (On.Nothing, 0),
                 TorqueRecorded fact when fact.Position == position && line.Problems.Count == 0 => (On.Run, hand),
+                Countersigned fact when fact.Records.Any(number => IsPullOfCycle(number, position, line.Number)) => (On.Run, hand),
                 Decided { Disposition: Disposition.UseAsIs } fact when fact.Position == position && TakesAPull(line) => (On.Run, hand),
                 _ => (on, hand),
             };
@@ -121,16 +128,20 @@ internal sealed partial class Ledger
 
     // A decision "use as is" about a pull of the present cycle that nobody had voided.
     private bool TakesAPull(Line decision) => decision.About.Any(number => At(number).Entry is TorqueRecorded fact
+        && fact.Position == ((Decided)decision.Entry).Position
         && !Upto(decision.Number).IsVoid(number)
         && Upto(decision.Number).LastOpened(fact.Position) < number);
 
-    private bool IsOn(JointPosition position) => Since(position).Any(line => line.Entry switch
+    private bool IsOn(JointPosition position) => Since(position).Any(line => IsReport(line, position));
+
+    /// <summary>A report of something on it, counting or not; one that came late says nothing of it as it is.</summary>
+    private static bool IsReport(Line line, JointPosition position) => line.Entry switch
     {
-        FittedNew fact => fact.Positions.Contains(position),
-        HandTightened fact => fact.Positions.Contains(position),
+        FittedNew fact => fact.Positions.Contains(position) && line.Problems.Count == 0,
+        HandTightened fact => fact.Positions.Contains(position) && !line.Problems.Contains(HoldReason.CellMoved),
         TorqueRecorded fact => fact.Position == position,
         _ => false,
-    });
+    };
 
     private Line? SettledBy(JointPosition position) => Since(position).LastOrDefault(line =>
         line.Entry is Settled fact && fact.Positions.Contains(position) && line.Problems.Count == 0) is { } settled && !IsVoid(settled.Number)
@@ -142,39 +153,27 @@ internal sealed partial class Ledger
         && !(SettledBy(position) is { } settled && settled.Number > last.Number)
         && GroupOf(last).Rules.ReTorque is { Forbidden: false, AfterKm: not null };
 
-    private bool DrivenSince(long number) => lines.Any(line => line.Number > number && line.Entry is Released { Kind: ReleaseKind.Road or ReleaseKind.Track });
-
-    /// <summary>Everybody who recorded, held or helped since it was opened.</summary>
-    private IEnumerable<PersonId> WorkersOn(JointPosition position) => Since(position).SelectMany(line => line.Entry switch
-    {
-        FittedNew fact when fact.Positions.Contains(position) => [line.Person],
-        HandTightened fact when fact.Positions.Contains(position) => fact.Helpers.Append(line.Person),
-        TorqueRecorded fact when fact.Position == position => fact.Helpers.Append(line.Person),
-        Settled fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => [line.Person],
-        PositionHeld fact when fact.Positions.Contains(position) => [line.Person],
-        _ => Enumerable.Empty<PersonId>(),
-    });
-
     /// <summary>Rule 9: doubts of tools on pulls and re-torques of this cycle that the lead has not decided.</summary>
     private IReadOnlyList<ToolDoubt> DoubtsOn(JointPosition position) => doubts.Of(position, ScanDoubts);
 
     private IReadOnlyList<ToolDoubt> ScanDoubts(JointPosition position)
     {
         var decided = Since(position).Where(line => line.Entry is Decided fact && fact.Position == position).SelectMany(line => line.Doubts).ToList();
-        var work = PullsOn(position).Select(line => (Line: line, Fact(line).Tool));
-        if (SettledBy(position) is { } settled)
-        {
-            work = work.Append((settled, ((Settled)settled.Entry).Tool));
-        }
-
         return
         [
-            .. from done in work
+            .. from done in ToolWorkOn(position)
                from doubt in Tool(done.Tool).DoubtsOn(done.Line.Day, done.Line.At)
                let named = new ToolDoubt(done.Tool, doubt)
                where !decided.Contains(named)
                select named,
         ];
+    }
+
+    /// <summary>Every use of a tool that a position stands on; of a stud those of the nuts that drove it too.</summary>
+    private IEnumerable<(Line Line, ToolId Tool)> ToolWorkOn(JointPosition position)
+    {
+        var pulls = PullsOn(position).SelectMany(line => line.DrivenBy.Select(At).Append(line)).Select(line => (line, Fact(line).Tool));
+        return SettledBy(position) is { } settled ? pulls.Append((settled, ((Settled)settled.Entry).Tool)) : pulls;
     }
 
     /// <summary>Passing pulls of another job that this job's step does not take.</summary>

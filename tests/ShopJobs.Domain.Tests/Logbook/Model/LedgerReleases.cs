@@ -6,13 +6,34 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 // Why a car is not released: the AND over every joint of the car.
 internal sealed partial class Ledger
 {
-    private IEnumerable<Reason> WaitsOf(Release release)
+    private IEnumerable<Reason> WaitsOf(Release release, DateOnly today)
+    {
+        foreach (var reason in RulesOf(release.Kind, release.CustomerAcceptance is not null, release.OdometerKm, today, _ => true))
+        {
+            yield return reason;
+        }
+
+        if (release.Kind != ReleaseKind.Move && release.OdometerKm is null or < 0)
+        {
+            yield return new(HoldReason.OdometerMissing);
+        }
+
+        var last = lines.Select(line => line.Entry).OfType<Released>().LastOrDefault(fact => fact.OdometerKm is not null)?.OdometerKm;
+        if (release.OdometerKm < last && release.OdometerWhy is null)
+        {
+            yield return new(HoldReason.OdometerBelowLast);
+        }
+    }
+
+    /// <summary>What the rules of a release find.</summary>
+    /// <param name="asked">Jobs whose unsigned steps speak against it.</param>
+    private IEnumerable<Reason> RulesOf(ReleaseKind release, bool accepted, decimal? odometer, DateOnly today, Func<JobId, bool> asked)
     {
         foreach (var kind in register.Kinds.Values)
         {
             foreach (var position in kind.AllPositions())
             {
-                foreach (var reason in kind.Temporary ? OfTemporary(position) : OfLasting(kind, position, release.Kind))
+                foreach (var reason in kind.Temporary ? OfTemporary(position) : OfLasting(kind, position, release))
                 {
                     yield return reason;
                 }
@@ -24,30 +45,21 @@ internal sealed partial class Ledger
             yield return new(HoldReason.StepToReconfirm);
         }
 
-        if (release.Kind == ReleaseKind.Move)
+        foreach (var why in release == ReleaseKind.Move ? [] : OfDriving(release, accepted, odometer, today, asked))
         {
-            yield break;
+            yield return new(why);
         }
+    }
 
-        if (UndoneNames.Any())
-        {
-            yield return new(HoldReason.ResultVoid);
-        }
-
-        if (Running.Any(job => HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) == StepStanding.NotSigned)))
-        {
-            yield return new(HoldReason.StepNotSigned);
-        }
-
-        if (release.Kind == ReleaseKind.Track && release.CustomerAcceptance is null && register.Kinds.Values.SelectMany(kind => kind.AllPositions()).Any(OwesReTorque))
-        {
-            yield return new(HoldReason.ReTorqueDue);
-        }
-
-        if (release.OdometerKm is null or < 0)
-        {
-            yield return new(HoldReason.OdometerMissing);
-        }
+    private IReadOnlyList<HoldReason> OfDriving(ReleaseKind release, bool accepted, decimal? odometer, DateOnly today, Func<JobId, bool> asked)
+    {
+        var owing = register.Kinds.Values.SelectMany(kind => kind.AllPositions()).Where(OwesReTorque).ToList();
+        return Those(
+            (HoldReason.NoRegister, register.Kinds.Count == 0),
+            (HoldReason.ResultVoid, UndoneNames.Any()),
+            (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) == StepStanding.NotSigned))),
+            (HoldReason.ReTorqueDue, release == ReleaseKind.Track && !accepted && owing.Count > 0),
+            (HoldReason.ReTorqueOverdue, !accepted && owing.Exists(position => IsOverdue(position, odometer, today))));
     }
 
     private IEnumerable<JobReading> Running => jobs.Values.Where(job => !IsClosed(job.Id));

@@ -23,7 +23,9 @@ internal sealed partial class Ledger
             return StepStanding.NotSigned;
         }
 
-        if (IsVoid(sign.Number) || sign.Rests.Any(number => FellAt(number) > sign.Number))
+        if (IsVoid(sign.Number)
+            || sign.Rests.Any(number => At(number).Entry is not StepConfirmed && FellAt(number) is var fell && fell > sign.Number && IsOf(job, fell))
+            || JointsOf(job, step).Any(position => IsOpenedAgain(job, position, sign.Number)))
         {
             return StepStanding.Void;
         }
@@ -33,6 +35,42 @@ internal sealed partial class Ledger
             : StepStanding.ToReconfirm;
     }
 
+    /// <summary>Rule 11: lasting joints that a step works or waits for, and those that its job works later at its place.</summary>
+    private static IEnumerable<JointPosition> JointsOf(JobReading job, StepAt step)
+    {
+        var waited = from wait in step.Rules.WaitsFor
+                     let name = (wait as WaitsFor.ForGroup)?.Group ?? (wait as WaitsFor.ForCure)?.Group
+                     where name is not null
+                     from at in job.GroupsAt(name, step.Place)
+                     select at;
+        var worked = from one in job.Steps
+                     where one == step || (AreTogether(one.Place, step.Place) && job.AllBefore(one).Contains(step))
+                     from done in job.WorkOf(one)
+                     where AreTogether(done.Group.Place, step.Place)
+                     select done.Group;
+        return waited.Concat(worked).Where(at => !at.Rules.Temporary).SelectMany(at => at.Positions).Distinct();
+    }
+
+    private static bool AreTogether(string? one, string? other) => one is null || other is null || one == other;
+
+    // The cycle that was begun in this job was ended. The first opening of a joint is what the job is there for.
+    private bool IsOpenedAgain(JobReading job, JointPosition position, long signed)
+    {
+        var opened = LastOpened(position);
+        if (opened <= signed || !IsOf(job, opened))
+        {
+            return false;
+        }
+
+        var before = Upto(opened - 1);
+        var touched = before.Since(position).Where(line => IsReport(line, position)).Select(line => line.Number)
+            .Append(before.LastOpened(position)).Max();
+        return touched > StartOf(job.Id);
+    }
+
+    // What happens after a job's end touches nothing of it.
+    private bool IsOf(JobReading job, long number) => !IsClosed(job.Id) || number < lines.Last(line => line.Closes.Contains(job.Id)).Number;
+
     /// <summary>The newest line after which this one no longer stood; 0 while it does.</summary>
     private long FellAt(long number) => At(number).Entry switch
     {
@@ -40,6 +78,7 @@ internal sealed partial class Ledger
         HandTightened fact => Math.Max(
             VoidedAt(number),
             fact.Positions.Where(at => HandStood(number, at)).Select(at => FirstOpenedAfter(at, number)).DefaultIfEmpty(0).Max()),
+        StepConfirmed => VoidedAt(number),
         Witnessed => Math.Max(VoidedAt(number), At(number).About.Select(pull => WitnessFellAt(number, pull)).DefaultIfEmpty(0).Max()),
         ResultRecorded fact => Math.Max(VoidedAt(number), ResultFellAt(number, fact.Name)),
         _ => 0,
@@ -52,6 +91,7 @@ internal sealed partial class Ledger
         var opened = FirstOpenedAfter(position, number);
         var judged = CorrectionsOf(number)
             .Concat(lines.Where(line => line.Entry is CorrectionConfirmed fact && CorrectionsOf(number).Any(c => c.Number == fact.Correction)))
+            .Concat(lines.Where(line => line.Entry is Corrected { Restated: null } fact && At(fact.Target).Entry is Countersigned answer && answer.Records.Contains(number)))
             .Where(line => opened == 0 || line.Number < opened)
             .MaxBy(line => line.Number);
         var corrected = judged is not null && !Upto(judged.Number).Passes(At(number)) ? judged.Number : 0;
@@ -66,12 +106,7 @@ internal sealed partial class Ledger
         return opened > 0 && Upto(opened - 1).HandTightBy(position) == number;
     }
 
-    private long WitnessFellAt(long number, long pull)
-    {
-        var opened = FirstOpenedAfter(Fact(At(pull)).Position, pull);
-        var first = CorrectionsOf(pull).Select(line => line.Number).Append(opened).Append(VoidedAt(number)).Where(at => at > number).DefaultIfEmpty(0).Min();
-        return first;
-    }
+    private long WitnessFellAt(long number, long pull) => LookOn(At(number), pull).FellAt;
 
     private long ResultFellAt(long number, string name)
     {
@@ -93,6 +128,7 @@ internal sealed partial class Ledger
         [
             .. pulls.SelectMany(pull => pull.Rests.Append(pull.Number).Append(SeenBy(pull)?.Number ?? 0))
                 .Concat(names.Select(name => ResultOf(name)?.Number ?? 0))
+                .Concat(job.Before(step).Select(before => SignOff(job, before)?.Number ?? 0))
                 .Where(number => number > 0).Distinct(),
         ];
     }
@@ -221,5 +257,6 @@ internal sealed partial class Ledger
 
     private bool IsNotYetOpened(JobReading job, StepAt step, string key) =>
         register.Kinds[key].AllPositions().Any(position =>
-            (step.Place is null ? job.Places.Contains(position.Place) : position.Place == step.Place) && LastOpened(position) < StartOf(job.Id));
+            (step.Place is null ? job.Places.Contains(position.Place) : position.Place == step.Place)
+            && LastOpened(position) < StartOf(job.Id) && WhatIsOn(position) is not (On.Nothing or On.New));
 }

@@ -8,18 +8,22 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 // Why a report of work does not count.
 internal sealed partial class Ledger
 {
+    private readonly Remembered<JobId, bool> closed = new();
+
     private static readonly HoldReason[] ValueProblems = [HoldReason.UnderRange, HoldReason.OverRange, HoldReason.SettingNotInstructed];
 
     private IReadOnlyList<HoldReason> ProblemsOfHand(HandTighten hand, JointPosition position)
     {
         var group = jobs[hand.Job].Group(hand.Group, position.Place)!.Rules;
         return Those(
+            (HoldReason.CellMoved, IsLate(hand.Positions, hand.Cycles, position)),
+            (HoldReason.RidesOnLoose, !IsCarried(position, group.Temporary)),
             (HoldReason.JobClosed, IsClosed(hand.Job)),
             (HoldReason.NotOpened, !group.Temporary && (WhatIsOn(position) == On.AsFound || LastPull(position) is not null)),
             (HoldReason.HardwareNotNew, AsksNewHardware(position, group)));
     }
 
-    private IReadOnlyList<HoldReason> ProblemsOfPull(RecordTorque pull, DateOnly day)
+    private IReadOnlyList<HoldReason> ProblemsOfPull(RecordTorque pull, Line line, IReadOnlySet<Right> rights)
     {
         var job = jobs[pull.Job];
         var group = job.Group(pull.Group, pull.Position.Place)!;
@@ -30,24 +34,27 @@ internal sealed partial class Ledger
         var held = HoldsOn(position).Count > 0;
         return Those(
         [
+            (HoldReason.NoRightToRecord, !rights.Contains(Right.Record)),
+            (HoldReason.RidesOnLoose, !IsCarried(position, group.Rules.Temporary)),
+            (HoldReason.TooLate, pull.Stage == group.Rules.Stages.Count && HandTightBy(position) is > 0 and var hand && line.At - At(hand).At > group.Rules.Within),
             (HoldReason.JobClosed, IsClosed(pull.Job)),
             (HoldReason.SecondPull, done || PullsOn(position).Any(earlier => Fact(earlier).Stage > pull.Stage
                 || (IsTurn(earlier) && Fact(earlier).Stage == pull.Stage && Fact(earlier).Visit == pull.Visit))),
             (HoldReason.PositionHeld, held),
             (HoldReason.BackOffFirst, MustBackOff(position)),
-            (HoldReason.CellMoved, pull.Cycle != lines.Count(line => line.Opens.Contains(position))),
+            (HoldReason.CellMoved, pull.Cycle != CycleOf(position)),
             (HoldReason.NotHandTight, !group.Rules.Temporary && WhatIsOn(position) != On.Run),
             (HoldReason.HardwareNotNew, AsksNewHardware(position, group.Rules)),
-            (HoldReason.StepBefore, step is not null && job.Before(step).Any(before => SignOff(job, before) is null)),
+            (HoldReason.StepBefore, step is not null && GatesOf(job, step, line.At).Any()),
             (HoldReason.LowerStageMissing, Enumerable.Range(1, pull.Stage - 1).Any(lower => group.Positions.Any(at => !IsDone(at, lower)))),
             (HoldReason.OutOfOrder, !group.Rules.Temporary && !done && !held && NextVisit(group, stage) != pull.Visit),
             (HoldReason.JamPairMissing, group.Rules.Jam is { } jam && job.Group(jam.Group, group.Place) is { } pair && !IsAtTorque(pair.Joint.At(position.Number))),
-            (HoldReason.WrongCarCondition, !stage.Conditions.All(IsDeclared)),
+            (HoldReason.WrongCarCondition, !stage.Conditions.All(condition => DeclaredBy(condition, position.Place, line.At) > 0)),
             (HoldReason.ValueMissing, group.Rules.RunDown == RunDown.Add && RunDownOf(pull) is null),
             (HoldReason.ValueOutside, pull.RunDown is { } turned && group.Rules.RunDownPermitted is { } permitted
                 && (turned.NewtonMetres < permitted.Minimum.NewtonMetres || turned.NewtonMetres > permitted.Maximum.NewtonMetres)),
             (HoldReason.TurnOutside, stage.Turn is { } turn && (pull.AngleDegrees < turn.Minimum || pull.AngleDegrees > turn.Maximum)),
-            .. ToolProblems(pull.Tool, pull.Value, pull.Kind, stage, day),
+            .. ToolProblems(pull.Tool, pull.Value, pull.Kind, stage, line.Day),
             .. ValueProblemsOf(pull.Kind, pull.Value, RunDownOf(pull), group.Rules, pull.Stage, pull.Tool),
         ]);
     }
@@ -59,7 +66,7 @@ internal sealed partial class Ledger
     private EnteredTorque? RunDownOn(JointPosition position) =>
         PullsOn(position).LastOrDefault(pull => pull.RunDown is not null && !IsVoid(pull.Number))?.RunDown;
 
-    private IReadOnlyList<HoldReason> ProblemsOfSettling(RecordSettled settled, JointPosition position, DateOnly day)
+    private IReadOnlyList<HoldReason> ProblemsOfSettling(RecordSettled settled, JointPosition position, Line line, IReadOnlySet<Right> rights)
     {
         var group = jobs[settled.Job].Group(settled.Group, position.Place)!.Rules;
         var last = LastPull(position);
@@ -67,8 +74,10 @@ internal sealed partial class Ledger
         [
             (HoldReason.ReTorqueNotDue, !OwesReTorque(position) || last is null || !DrivenSince(last.Number)),
             (HoldReason.PositionHeld, HoldsOn(position).Count > 0),
-            (HoldReason.WrongCarCondition, !group.Stages[^1].Conditions.All(IsDeclared)),
-            .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group.Stages[^1], day),
+            (HoldReason.MovedTooFar, settled.AngleDegrees > 30),
+            (HoldReason.ReTorqueEarly, IsTooEarly(position, settled.OdometerKm, line.Day, rights)),
+            (HoldReason.WrongCarCondition, !group.Stages[^1].Conditions.All(condition => DeclaredBy(condition, position.Place, line.At) > 0)),
+            .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group.Stages[^1], line.Day),
             .. ValueProblemsOf(settled.Kind, settled.Value, group.RunDown == RunDown.Add ? RunDownOn(position) : null, group, group.Stages.Count, settled.Tool),
         ]);
     }
@@ -134,15 +143,19 @@ internal sealed partial class Ledger
 
     private ToolHistory Tool(ToolId id) => new(tools.TryGetValue(id, out var book) ? book : []);
 
-    private bool IsDeclared(CarCondition condition) => lines.Select(line => line.Entry).OfType<CarConditionDeclared>()
-        .SelectMany(fact => fact.Conditions).LastOrDefault(declared => declared.Aspect == condition.Aspect) == condition;
+    /// <summary>Ended by a release, and not running again since a sign-off of it fell by a correction, or by a witness's own work.</summary>
+    private bool IsClosed(JobId job) => closed.Of(job, id =>
+        lines.LastOrDefault(line => line.Closes.Contains(id)) is { } end && !lines.Skip((int)end.Number).Any(line => TakesAwayFrom(line, id)));
 
-    private bool IsClosed(JobId job) => lines.Any(line => line.Closes.Contains(job));
+    private bool TakesAwayFrom(Line line, JobId job) => (line.Entry is Corrected || LooksFallenBy(line).Any())
+        && Upto(line.Number) is var then
+        && jobs[job].Steps.Select(step => then.SignOff(jobs[job], step)).OfType<Line>()
+            .Any(sign => sign.Rests.Append(sign.Number).Any(number => then.FellAt(number) == line.Number));
 
     /// <summary>Rule 3 and 7: single-use hardware, a replacement decided, or a short pull that asks for it.</summary>
     private bool AsksNewHardware(JointPosition position, JointGroup group)
     {
-        var fitted = lines.LastOrDefault(line => line.Entry is FittedNew fact && fact.Positions.Contains(position))?.Number ?? 0;
+        var fitted = lines.LastOrDefault(line => line.Entry is FittedNew fact && fact.Positions.Contains(position) && line.Problems.Count == 0)?.Number ?? 0;
         var replaced = lines.Where(line => line.Entry is Decided { Disposition: Disposition.Replace } fact && fact.Position == position)
             .Select(line => line.About.DefaultIfEmpty(line.Number).Max())
             .Concat(lines.Where(line => line.Opens.Contains(position)).Select(line => Upto(line.Number - 1).ShortThatReplaces(position)))
@@ -154,7 +167,8 @@ internal sealed partial class Ledger
         NewestOfCells(position).Where(pull => IsShort(pull) && GroupOf(pull).Rules.IfShort == IfShort.Replace).Select(pull => pull.Number).DefaultIfEmpty(0).Max();
 
     private bool MustBackOff(JointPosition position) =>
-        NewestOfCells(position).Any(pull => IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue);
+        PullsOn(position).Any(pull => !IsTurn(pull) && IsVoid(pull.Number))
+        || NewestOfCells(position).Any(pull => IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue);
 
     private IEnumerable<Line> NewestOfCells(JointPosition position) =>
         PullsOn(position).GroupBy(pull => (Fact(pull).Stage, Fact(pull).Visit)).Select(cell => cell.Last());
@@ -202,7 +216,7 @@ internal sealed partial class Ledger
     {
         var newest = Since(position).LastOrDefault(line => line.Entry switch
         {
-            FittedNew fact => fact.Positions.Contains(position),
+            FittedNew fact => fact.Positions.Contains(position) && line.Problems.Count == 0,
             HandTightened fact => fact.Positions.Contains(position) && line.Problems.Count == 0,
             _ => false,
         });

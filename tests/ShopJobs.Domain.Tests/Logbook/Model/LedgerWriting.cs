@@ -7,18 +7,27 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 internal sealed partial class Ledger
 {
     /// <summary>The lines of an accepted command. Positions, values and people are the entry's facts; the rest is the model's own.</summary>
-    public IReadOnlyList<Line> LinesOf(Command command, IReadOnlyList<Recorded> entries, DateOnly day) =>
-        [.. entries.Select(recorded => Understood(command, new Line(recorded.Number, recorded.At, day, recorded.Person, recorded.Entry)))];
+    public IReadOnlyList<Line> LinesOf(Command command, IReadOnlyList<Recorded> entries, DateOnly day, IReadOnlySet<Right> rights) =>
+        [.. entries.Select(recorded => Understood(command, new Line(recorded.Number, recorded.At, day, recorded.Person, recorded.Entry), rights))];
 
-    private Line Understood(Command command, Line line) => (line.Entry, command) switch
+    private Line Understood(Command command, Line line, IReadOnlySet<Right> rights) => (line.Entry, command) switch
     {
-        (Opened, OpenPositions open) => Opening(line, open.Positions),
+        (Opened, OpenPositions open) => WithoutLate(Opening(line, LateOf(open, late: false)), LateOf(open, late: false), LateOf(open, late: true)),
+        (FittedNew fact, FitNew fit) => line with { Problems = IsLate(fit.Positions, fit.Cycles, fact.Positions[0]) ? [HoldReason.CellMoved] : [] },
         (Opened, FitNew fit) => Opening(line, ClosedOf(fit)),
         (ResultRecorded, RecordResult result) => line with { Undoes = OpeningOf([], HangsOn(result)).Undoes },
         (Opened, RecordResult result) => line with { Opens = OpeningOf([], HangsOn(result)).Opens },
         (HandTightened fact, HandTighten hand) => line with { Problems = ProblemsOfHand(hand, fact.Positions[0]) },
-        (TorqueRecorded, RecordTorque pull) => line with { Problems = ProblemsOfPull(pull, line.Day), Rests = RestsOfPull(pull), RunDown = RunDownOf(pull) },
-        (Settled fact, RecordSettled settled) => line with { Problems = ProblemsOfSettling(settled, fact.Positions[0], line.Day) },
+        (TorqueRecorded, RecordTorque pull) => line with
+        {
+            Problems = ProblemsOfPull(pull, line, rights),
+            Rests = RestsOfPull(pull),
+            RunDown = RunDownOf(pull),
+            RidesOn = RiddenBy(pull.Position),
+            DrivenBy = DriversOf(pull),
+            Conditions = ConditionsOf(pull, line.At),
+        },
+        (Settled fact, RecordSettled settled) => line with { Problems = ProblemsOfSettling(settled, fact.Positions[0], line, rights) },
         (Witnessed, Witness witness) => line with { About = SeenNow(witness) },
         (Decided fact, DecideHold) => line with { About = AboutNow(fact.Position), Doubts = [.. DoubtsOn(fact.Position).Distinct()] },
         (StepConfirmed fact, ConfirmStep) => line with { Rests = RestsOfStep(jobs[fact.Job], jobs[fact.Job].Step(fact.Step)!) },
@@ -35,13 +44,34 @@ internal sealed partial class Ledger
 
     private Line Opening(Line line, IReadOnlyList<JointPosition> positions)
     {
-        var (opens, undoes) = OpeningOf(positions);
-        return line with { Opens = opens, Undoes = undoes };
+        var (opens, reopens, undoes) = positions.Count == 0 ? ([], [], []) : OpeningOf(positions);
+        return line with { Opens = opens, Reopens = reopens, Undoes = undoes };
     }
+
+    // What is reported late is not opened by hand, also where the joint is redone as a whole.
+    private Line WithoutLate(Line line, IReadOnlyList<JointPosition> timely, IReadOnlyList<JointPosition> late)
+    {
+        var byHand = timely.SelectMany(WithJoint).ToHashSet();
+        return line with { Opens = [.. line.Opens.Where(at => !late.Contains(at) || !byHand.Contains(at))], Late = late };
+    }
+
+    private IReadOnlyList<JointPosition> LateOf(OpenPositions open, bool late) =>
+        [.. open.Positions.Where(at => (IsLate(open.Positions, open.Cycles, at) && !IsBare(at)) == late)];
+
+    private IReadOnlyList<long> DriversOf(RecordTorque pull) =>
+        jobs[pull.Job].Group(pull.Group, pull.Position.Place) is { Rules.Jam: { } jam } group && jobs[pull.Job].Group(jam.Group, group.Place) is { } pair
+            ? [.. PullsOn(pair.Joint.At(pull.Position.Number)).Select(line => line.Number)]
+            : [];
+
+    private IReadOnlyList<long> ConditionsOf(RecordTorque pull, DateTime at) =>
+    [
+        .. jobs[pull.Job].Group(pull.Group, pull.Position.Place)!.Stage(pull.Stage).Conditions
+            .Select(condition => DeclaredBy(condition, pull.Position.Place, at)).Where(number => number > 0),
+    ];
 
     // New hardware on a position that is not bare means that it was opened.
     private IReadOnlyList<JointPosition> ClosedOf(FitNew fit) =>
-        [.. fit.Positions.Where(position => WhatIsOn(position) is On.AsFound or On.Run || LastPull(position) is not null)];
+        [.. fit.Positions.Where(position => !IsLate(fit.Positions, fit.Cycles, position)).Where(position => WhatIsOn(position) is On.AsFound or On.Run || LastPull(position) is not null)];
 
     private IReadOnlyList<Undone> HangsOn(RecordResult result) =>
         result.Name.Split(':') is ["setting", var name] && register.Settings.TryGetValue(name, out var undone) ? undone : [];
@@ -51,13 +81,17 @@ internal sealed partial class Ledger
     {
         return (line.Entry, command) switch
         {
-            (Opened fact, _) => Differ("opens", fact.Positions.Concat(fact.AlsoOpened), line.Opens)
+            (Opened fact, _) => Differ("opens", fact.Positions.Except(fact.Late ?? []).Concat(fact.AlsoOpened), line.Opens.Concat(line.Reopens))
+                ?? Differ("late", fact.Late ?? [], line.Late)
                 ?? (command is RecordResult ? null : Differ("undoes", fact.Undid.Select(one => one.ToString()), line.Undoes)),
             (ResultRecorded fact, _) => Differ("undoes", fact.Undid.Select(one => one.ToString()), line.Undoes),
+            (FittedNew fact, _) => Differ("problems", fact.Problems ?? [], line.Problems),
             (HandTightened fact, _) => Differ("problems", fact.Problems, line.Problems),
             (TorqueRecorded fact, _) => Differ("problems", fact.Problems, line.Problems) ?? Differ("rests", fact.RestsOn, line.Rests)
-                ?? Differ("run-down", [fact.RunDown], [line.RunDown]),
+                ?? Differ("run-down", [fact.RunDown], [line.RunDown]) ?? Differ("rides on", [fact.RidesOn], [line.RidesOn])
+                ?? Differ("driven by", fact.DrivenBy ?? [], line.DrivenBy) ?? Differ("conditions", fact.Conditions ?? [], line.Conditions),
             (Settled fact, _) => Differ("problems", fact.Problems, line.Problems),
+            (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),
             (Released fact, _) => Differ("closes", fact.Closes, line.Closes),

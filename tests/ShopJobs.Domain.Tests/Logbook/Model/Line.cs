@@ -11,11 +11,11 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Person, Entry Entry)
 {
     /// <summary>Positions it says anything about; of a joint that was witnessed, none: a record names each of them before.</summary>
-    public IEnumerable<JointPosition> Names => Opens.Concat(Entry switch
+    public IEnumerable<JointPosition> Names => Opens.Concat(Reopens).Concat(Late).Concat(Entry switch
     {
         FittedNew fact => fact.Positions,
         HandTightened fact => fact.Positions,
-        TorqueRecorded fact => [fact.Position],
+        TorqueRecorded fact => RidesOn is { } ridden ? [fact.Position, ridden] : [fact.Position],
         Settled fact => fact.Positions,
         PositionHeld fact => fact.Positions,
         Decided fact => [fact.Position],
@@ -27,6 +27,21 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
 
     /// <summary>Positions open from here.</summary>
     public IReadOnlyList<JointPosition> Opens { get; init; } = [];
+
+    /// <summary>Positions said to be open that were open and bare already: no cycle starts.</summary>
+    public IReadOnlyList<JointPosition> Reopens { get; init; } = [];
+
+    /// <summary>Positions that a report of an earlier cycle calls open: held until somebody has looked.</summary>
+    public IReadOnlyList<JointPosition> Late { get; init; } = [];
+
+    /// <summary>The position that a pull reaches through to.</summary>
+    public JointPosition? RidesOn { get; init; }
+
+    /// <summary>Declarations of the car's condition that a pull rested on.</summary>
+    public IReadOnlyList<long> Conditions { get; init; } = [];
+
+    /// <summary>Pulls of the two jammed nuts that drove it.</summary>
+    public IReadOnlyList<long> DrivenBy { get; init; } = [];
 
     /// <summary>Results and settings void from here.</summary>
     public IReadOnlyList<string> Undoes { get; init; } = [];

@@ -18,18 +18,23 @@ internal sealed class ToolHistory(IReadOnlyList<Recorded> entries)
 
     public bool IsCalibratedOn(DateOnly day) => LastGoodBefore(entries.Count) is { } good && good.Date <= day && day <= good.Due;
 
+    /// <summary>When doubts were raised on work done that day and written at that instant, lifted since or not.</summary>
+    public IEnumerable<DateTime> EverDoubtedOn(DateOnly day, DateTime at) => RaisedOn(day, at).Select(index => entries[index].At);
+
     /// <summary>Doubts that stand on work done that day and written at that instant.</summary>
-    public IEnumerable<long> DoubtsOn(DateOnly day, DateTime at)
+    public IEnumerable<long> DoubtsOn(DateOnly day, DateTime at) => RaisedOn(day, at).Select(index => entries[index].Number)
+        .Where(number => !entries.Any(line => line.Entry is Cleared cleared && cleared.Doubts.Contains(number)));
+
+    private IEnumerable<int> RaisedOn(DateOnly day, DateTime at)
     {
         for (var i = 0; i < entries.Count; i++)
         {
             var raises = entries[i].Entry is Doubted or Calibrated { AsFound.Count: > 0 }
                 && !(entries[i].Entry is Calibrated calibrated && IsGood(calibrated.AsFound));
             var since = LastGoodBefore(i)?.Date;
-            var cleared = entries.Any(line => line.Entry is Cleared cleared && cleared.Doubts.Contains(entries[i].Number));
-            if (raises && !cleared && at <= entries[i].At && (since is null || day >= since))
+            if (raises && at <= entries[i].At && (since is null || day >= since))
             {
-                yield return entries[i].Number;
+                yield return i;
             }
         }
     }

@@ -15,9 +15,9 @@ internal sealed class CarHistory
     private readonly Tally? tally;
     private Ledger? ledger;
 
-    private CarHistory(HoldRules rules, Tally? tally, bool compared)
+    private CarHistory(int first, HoldRules rules, Tally? tally, bool compared)
     {
-        Car = new CarAtWork(2, shelf, rules);
+        Car = new CarAtWork(2, shelf, rules, Shop.Register(first)) { Ties = Shop.Ties(first) };
         this.tally = tally;
         ledger = !compared ? null : new Ledger(Car.Register, shelf.Logbooks, readings, []);
     }
@@ -30,14 +30,14 @@ internal sealed class CarHistory
     /// <summary>Runs a history; the first difference in words, or null.</summary>
     public static string? Run((int First, Move[] Moves) history, HoldRules? rules = null, Tally? tally = null)
     {
-        var run = new CarHistory(rules ?? HoldRules.Standard, tally, compared: true);
+        var run = new CarHistory(history.First, rules ?? HoldRules.Standard, tally, compared: true);
         return run.Play(history) is { } difference ? $"{difference}{Environment.NewLine}{run.Told}" : null;
     }
 
     /// <summary>Runs a history on the product alone; the car as it is after it.</summary>
     public static CarAtWork Scout((int First, Move[] Moves) history, HoldRules rules)
     {
-        var run = new CarHistory(rules, null, compared: false);
+        var run = new CarHistory(history.First, rules, null, compared: false);
         run.Play(history);
         return run.Car;
     }
@@ -54,6 +54,21 @@ internal sealed class CarHistory
     {
         switch (move.Kind)
         {
+            case not (MoveKind.Release or MoveKind.Summary or MoveKind.Declare or MoveKind.Uphold or MoveKind.Withdraw) when Car.Register.Kinds.Count == 0:
+                return null;
+            case MoveKind.Stale:
+                return Stale(move);
+            case MoveKind.Unentitled:
+                return Running(move.A) is { } busy && Guide.Next(Car, busy, move) is (_, RecordTorque unentitled)
+                    ? Give(TestPerson.Nobody, unentitled) ?? Make(move with { Kind = MoveKind.Countersign })
+                    : null;
+            case MoveKind.Suspended:
+                return Choices.Standing(Car) is { } standing
+                    ? Make(move with { Kind = MoveKind.Hold }) ?? Make(move with { Kind = MoveKind.Decide, A = 1, B = 3 * (move.B % 3) })
+                        ?? Give(TestPerson.Lee, new UpholdRelease(standing, CarAtWork.Shown))
+                    : null;
+            case MoveKind.Slow:
+                return GoOnFor(6, move, until: static entry => entry is HandTightened) ?? Pause() ?? GoOnFor(1, move);
             case MoveKind.GoOn:
                 return GoOnFor(move.A % 9 == 0 ? 24 : 1 + (move.A % 5), move);
             case MoveKind.GoOnWrongly:
@@ -93,7 +108,7 @@ internal sealed class CarHistory
 
         var started = command is StartJob { Job: var id } && Car.State.Jobs.ContainsKey(id);
         var before = Car.Book.Count;
-        var expected = ledger?.RefusalsOf(person.Id, person.Rights, command, at);
+        var expected = ledger?.RefusalsOf(person.Id, person.Rights, Car.As(person).TiedTo, command, at);
         var verdict = Car.Try(person, command);
         tally?.Count(verdict);
         if (command is StartJob { Job: var refused } && verdict is Verdict.Refused && !started)
@@ -118,13 +133,29 @@ internal sealed class CarHistory
             return $"recorded, the model refuses for [{string.Join(", ", expected)}]";
         }
 
-        var written = ledger.LinesOf(command, Car.Book[before..], Car.Today);
+        var written = ledger.LinesOf(command, Car.Book[before..], Car.Today, person.Rights);
         ledger = ledger.With(written);
         return written.Select(line => Ledger.Difference(command, line)).FirstOrDefault(difference => difference is not null) ?? Compare();
     }
 
+    private string? Pause()
+    {
+        Car.Wait(TimeSpan.FromHours(3));
+        return null;
+    }
+
+    // Something is drawn to be signed, something else happens, then it is signed as it was drawn.
+    private string? Stale(Move move)
+    {
+        MoveKind[] drawn = [MoveKind.Look, MoveKind.Sign, MoveKind.Decide, MoveKind.Correct, MoveKind.Confirm, MoveKind.Release, MoveKind.Settle, MoveKind.Countersign, MoveKind.Uphold];
+        MoveKind[] between = [MoveKind.GoOn, MoveKind.Correct, MoveKind.Open, MoveKind.Pull, MoveKind.Hold, MoveKind.Tool, MoveKind.Confirm];
+        return Choices.Of(Car, move with { Kind = drawn[move.A % drawn.Length] }) is SignedCommand command && Car.Shows(command) is var shown
+            ? Make(move with { Kind = between[move.B % between.Length], A = move.C, C = move.A }) ?? Give(Choices.Signer(Car, shown, move), shown)
+            : null;
+    }
+
     // Goes on until it is told no, or nothing is left to do.
-    private string? GoOnFor(int times, Move move)
+    private string? GoOnFor(int times, Move move, Func<Entry, bool>? until = null)
     {
         for (var i = 0; i < times; i++)
         {
@@ -134,7 +165,7 @@ internal sealed class CarHistory
                 return difference;
             }
 
-            if (Car.Last == before || Car.Book[^1].Entry is Released)
+            if (Car.Last == before || Car.Book[^1].Entry is Released || until?.Invoke(Car.Book[^1].Entry) == true)
             {
                 return null;
             }
@@ -147,7 +178,8 @@ internal sealed class CarHistory
     {
         if (Running(move.A) is not { } job || Guide.Next(Car, job, move) is not var (worker, command))
         {
-            return Give(TestPerson.Lee, CarWork.To(move.A % 4 == 0 ? ReleaseKind.Track : ReleaseKind.Road, 1000, accepted: move.B % 2 == 0));
+            return Give(TestPerson.Lee, CarWork.To(
+                move.A % 4 == 0 ? ReleaseKind.Track : ReleaseKind.Road, (Car.State.Odometer ?? 1000) + (move.C % 3 * 20), accepted: move.B % 2 == 0));
         }
 
         var difference = Give(worker, command);
@@ -159,7 +191,7 @@ internal sealed class CarHistory
 
     // The guide pulls on with a tool out of use where the shop has no other, and may follow a step whose steps before are not signed.
     private static bool Excused(IReadOnlyList<HoldReason> problems) => problems.All(problem =>
-        problem is HoldReason.StepBefore or HoldReason.ToolOverdue or HoldReason.ToolQuarantined or HoldReason.LowerStageMissing);
+        problem is HoldReason.StepBefore or HoldReason.TooLate or HoldReason.ToolOverdue or HoldReason.ToolQuarantined or HoldReason.LowerStageMissing);
 
     private static IReadOnlyList<HoldReason> ProblemsOf(Entry entry) => entry switch
     {
@@ -176,7 +208,7 @@ internal sealed class CarHistory
     }
 
     private static Reason Of(HoldPoint point) => point.Reason is HoldReason.Held or HoldReason.ToolInDoubt or HoldReason.NotAtStage
-        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotRunDown ? new(point.Reason, point.Position) : new(point.Reason);
+        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotRunDown or HoldReason.RidesOnLoose ? new(point.Reason, point.Position) : new(point.Reason);
 
     private string? Compare()
     {
@@ -211,6 +243,15 @@ internal sealed class CarHistory
                 {
                     return $"{step.Id} is {standing}, the model says {model}";
                 }
+            }
+        }
+
+        foreach (var kind in Enum.GetValues<ReleaseKind>())
+        {
+            var (standing, model) = (Car.State.StandingOf(now, kind).Kind, ledger.StandingOf(kind, Car.Today));
+            if (standing != model)
+            {
+                return $"the release to {kind} is {standing}, the model says {model}";
             }
         }
 

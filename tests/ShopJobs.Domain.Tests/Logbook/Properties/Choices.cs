@@ -32,9 +32,9 @@ internal static class Choices
     public static Command? Of(CarAtWork car, Move move) => move.Kind switch
     {
         MoveKind.Pull => Pull(car, move),
-        MoveKind.Open => new OpenPositions([Position(car, move.A)], move.B % 3 == 0 ? null : Job(car, move.B)?.Id, null),
-        MoveKind.Hand => Group(car, move.A) is var (job, group) ? new HandTighten(job.Id, group.Group.Id, Some(group, move.B), []) : null,
-        MoveKind.Fit => Group(car, move.A) is var (job, group) ? new FitNew(job.Id, group.Group.Id, Some(group, move.B), null) : null,
+        MoveKind.Open => Cycled(car, new OpenPositions([Position(car, move.A)], move.B % 3 == 0 ? null : Job(car, move.B)?.Id, null), move.C),
+        MoveKind.Hand => Group(car, move.A) is var (job, group) ? Cycled(car, new HandTighten(job.Id, group.Group.Id, Some(group, move.B), []), move.C) : null,
+        MoveKind.Fit => Group(car, move.A) is var (job, group) ? Cycled(car, new FitNew(job.Id, group.Group.Id, Some(group, move.B), null), move.C) : null,
         MoveKind.Hold => new HoldPositions([Position(car, move.A)], CarAtWork.Reason),
         MoveKind.Decide => CarWork.Decision(Troubled(car, move.A), (Disposition)(move.B % 3), accepted: move.C % 3 != 0),
         MoveKind.Correct => Correction(car, move),
@@ -49,12 +49,21 @@ internal static class Choices
             }
             : null,
         MoveKind.Sign => Sign(car, move),
-        MoveKind.Release => CarWork.To((ReleaseKind)(move.A % 3), move.B % 12 == 0 ? null : 1000 + move.B, accepted: move.C % 2 == 0),
+        MoveKind.Release => CarWork.To((ReleaseKind)(move.A % 3), move.B % 12 == 0 ? null : 1000 + (move.B % 200), accepted: move.C % 2 == 0) with
+        {
+            OdometerWhy = move.C % 3 == 0 ? CarAtWork.Reason : null,
+        },
+        MoveKind.Uphold => new UpholdRelease(Given(car, move.A), CarAtWork.Shown),
+        MoveKind.Withdraw => new WithdrawRelease(Given(car, move.A), move.B % 2 == 0, CarAtWork.Reason, CarAtWork.Shown),
+        MoveKind.Countersign => new Countersign(Awaiting(car, move), CarAtWork.Shown),
         MoveKind.Settle => Settle(car, move),
         MoveKind.Result => new RecordResult(
             (move.A % 5) switch { 0 => "alignment", 1 => "corner-weights", 2 => "setting:front-bar", 3 => "bleed", _ => "setting:ride-height" },
             [new MeasuredValue("value", move.B, "mm")], ResultBasis.Measured, null, [], null, null, CarAtWork.Shown),
-        MoveKind.Declare => new DeclareCondition([move.A % 2 == 0 ? TestRegister.WheelUp : TestRegister.WheelDown]),
+        MoveKind.Declare => new DeclareCondition([move.A % 2 == 0 ? TestRegister.WheelUp : TestRegister.WheelDown])
+        {
+            Places = (move.C % 4) switch { 0 => null, 1 => [TestRegister.Left, TestRegister.Right], 2 => [TestRegister.Right], _ => [TestRegister.Left] },
+        },
         MoveKind.Summary => new IssueSummary(CarAtWork.Reason, move.A % 4 == 0 ? move.B : car.Last, CarAtWork.Shown),
         MoveKind.Nonsense => Nonsense(car, move),
         _ => null,
@@ -85,6 +94,7 @@ internal static class Choices
     public static int Beside(int first) => (first % (2 * Procedures)) switch
     {
         0 => OtherWheels,
+        1 + Procedures => 0,
         Head + Procedures => OtherHead,
         _ => first / Procedures,
     };
@@ -94,13 +104,48 @@ internal static class Choices
         0 => (TestProcedures.Wheels(1, 2), [TestRegister.Left]),
         1 => (TestProcedures.Studs(1, 2), [TestRegister.Left]),
         2 => (TestProcedures.StrutWithCrowfoot(), [TestRegister.Left]),
-        3 => (TestProcedures.Brake(), [TestRegister.Front]),
+        3 => (Soon(TestProcedures.Brake()), [TestRegister.Front]),
         OtherWheels => (TestProcedures.OtherWheels(1, 2), [TestRegister.Left]),
         5 => (TestProcedures.LinkWithRunDown(), [TestRegister.Front]),
         Head => (TestProcedures.Head(), [TestRegister.Left]),
         OtherHead => (TestProcedures.Head(92), [TestRegister.Left]),
         _ => (TestProcedures.Wheels(2, 1), [TestRegister.Left, TestRegister.Right]),
     };
+
+    // To be done within an hour and a half of hand-tight.
+    private static Procedure Soon(Procedure procedure) =>
+        procedure with { Groups = [.. procedure.Groups.Select(group => group with { Within = TimeSpan.FromMinutes(90) })] };
+
+    /// <summary>The report as a step's screen gives it: with the cycles of its positions, now and then of an earlier one.</summary>
+    public static Command Cycled(CarAtWork car, Command report, int number)
+    {
+        return report switch
+        {
+            OpenPositions open => open with { Cycles = Cycles(open.Positions) },
+            HandTighten hand => hand with { Cycles = Cycles(hand.Positions) },
+            FitNew fit => fit with { Cycles = Cycles(fit.Positions) },
+            _ => report,
+        };
+
+        IReadOnlyList<int>? Cycles(IReadOnlyList<JointPosition> positions) => number % 3 == 0
+            ? null
+            : [.. positions.Select((at, index) => car.State.Of(at).Cycle - (number % 8 == 7 && (index == 0 || number % 16 == 7) ? 1 : 0))];
+    }
+
+    /// <summary>A release by which the car may go now; null when there is none.</summary>
+    public static ReleaseKind? Standing(CarAtWork car) => car.State.ReleaseHistory
+        .FindLast(release => car.State.StandingOf(car.As(TestPerson.Lee), release.Fact.Kind).IsGood)?.Fact.Kind;
+
+    private static ReleaseKind Given(CarAtWork car, int number) => car.State.ReleaseHistory.IsEmpty || number % 6 == 0
+        ? (ReleaseKind)(number % 3)
+        : car.State.ReleaseHistory[^1].Fact.Kind;
+
+    private static IReadOnlyList<long> Awaiting(CarAtWork car, Move move)
+    {
+        var waiting = car.State.Positions.Values.SelectMany(book => book.Pulls).Where(pull => pull is { AwaitsCountersign: true, CountersignedBy: null })
+            .Select(pull => pull.Number).Order().ToList();
+        return move.B % 6 == 0 ? [.. waiting, 1 + (move.A % (car.Last + 1))] : waiting;
+    }
 
     public static JobBook? Job(CarAtWork car, int number) => car.State.Jobs.IsEmpty
         ? null
@@ -116,6 +161,12 @@ internal static class Choices
         var groups = car.Placed(job).Groups;
         return (job, groups.ElementAt(number / 7 % groups.Count));
     }
+
+    // Mostly a joint whose re-torque is due, where there is one.
+    private static (JobBook Job, GroupInstance Group)? Due(CarAtWork car, int number) =>
+        number % 4 == 0 || car.State.Positions.Values.FirstOrDefault(book => car.Shows(book.Position) == PositionState.Due)?.Last is not { Fact: var fact }
+            ? null
+            : (car.State.Jobs[fact.Job], car.Placed(fact.Job).Group(fact.Group, fact.Position.Place)!);
 
     private static IReadOnlyList<JointPosition> Some(GroupInstance group, int number) =>
         number % 2 == 0 ? [.. group.Positions] : [group.Positions.ElementAt(number / 2 % group.Count)];
@@ -235,7 +286,7 @@ internal static class Choices
 
     private static RecordSettled? Settle(CarAtWork car, Move move)
     {
-        if (Group(car, move.A) is not var (job, group))
+        if ((Due(car, move.A) ?? Group(car, move.A)) is not var (job, group))
         {
             return null;
         }
@@ -244,7 +295,9 @@ internal static class Choices
         var tool = move.B % 4 == 0 ? (Tools[move.C % Tools.Count], TorqueKind.Reading) : Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
         var positions = Some(group, move.B);
         var value = move.C % 3 == 0 ? Value(car, move) : OnTool(group.Group, stage.Value, car.State.Of(positions[0]).RunDownOf());
-        return new RecordSettled(job.Id, group.Group.Id, positions, false, null, tool.Item2, value, tool.Item1, 1060, CarAtWork.Shown);
+        decimal? angle = (move.C % 7) switch { 0 => 31, 1 => 30, 2 => 7.5m, _ => null };
+        decimal? odometer = (move.A % 11) switch { 0 => null, 1 => -1, < 4 => 1049, < 6 => 1300, _ => 1000 + (move.B % 200) };
+        return new RecordSettled(job.Id, group.Group.Id, positions, angle is not null, angle, tool.Item2, value, tool.Item1, odometer, CarAtWork.Shown);
     }
 
     private static Command Nonsense(CarAtWork car, Move move)

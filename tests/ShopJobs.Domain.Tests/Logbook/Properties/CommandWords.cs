@@ -7,16 +7,19 @@ internal static class CommandWords
 {
     public static string Of(Command command) => command switch
     {
+        SignedCommand { Covers: { Entries: var entries } covers } signed when covers != Covering.Nothing =>
+            $"{Of(signed with { Covers = Covering.Nothing })} as drawn with [{string.Join(", ", entries)}]",
         RecordTorque pull => $"pulls {pull.Position} stage {pull.Stage} visit {pull.Visit} cycle {pull.Cycle} {pull.Kind} {pull.Value}{pull.AngleDegrees} job {pull.Job.Value.ToString()[..8]}",
-        HandTighten hand => $"runs down {string.Join(", ", hand.Positions)} job {hand.Job.Value.ToString()[..8]}",
+        HandTighten hand => $"runs down {string.Join(", ", hand.Positions)} job {hand.Job.Value.ToString()[..8]} cycles {string.Join(",", hand.Cycles ?? [])}",
         FitNew fit => $"fits new {string.Join(", ", fit.Positions)}",
-        OpenPositions open => $"opens {string.Join(", ", open.Positions)}",
+        OpenPositions open => $"opens {string.Join(", ", open.Positions)} cycles {string.Join(",", open.Cycles ?? [])}",
         HoldPositions hold => $"holds {string.Join(", ", hold.Positions)}",
         ConfirmStep confirm => $"signs {confirm.Step} n/a {confirm.NotApplicable} job {confirm.Job.Value.ToString()[..8]}",
         Witness look => $"looks at {look.Group} {look.Place} stage {look.Stage} accepted {look.Accepted}",
         DecideHold decide => $"decides {decide.Position} {decide.Disposition}",
-        VoidEntry voiding => $"voids {voiding.Target}",
+        VoidEntry voiding => $"voids {voiding.Target} pulled {voiding.WasPulled}",
         Restate restate => $"restates {restate.Target} to {restate.Value}",
+        Countersign countersign => $"countersigns {string.Join(", ", countersign.Records)}",
         ConfirmCorrection confirm => $"confirms {confirm.Correction}",
         Release release => $"releases to {release.Kind}",
         RecordResult result => $"records {result.Name}",

@@ -22,12 +22,13 @@ internal static class Guide
         var ready = open.FindAll(step => placed.Before(step).All(before => car.State.StandingOf(job, placed, before) == StepStanding.Signed));
         var step = ready.Count == 0 ? open[0] : ready[move.B % ready.Count];
         var worker = move.C % 4 == 0 ? Theo : Tess;
+        var cycles = move.B % 2 == 0 ? 1 : 0;
         return car.State.NextOn(car.As(TestPerson.Lee), step) switch
         {
-            NextAction.Fit fit => (worker, new FitNew(job.Id, fit.Instance.Group.Id, fit.Positions, "lot 4471")),
-            NextAction.ByHand hand => (worker, new HandTighten(job.Id, hand.Instance.Group.Id, hand.Positions, move.A % 7 == 0 ? [Lee.Id] : [])),
+            NextAction.Fit fit => (worker, Choices.Cycled(car, new FitNew(job.Id, fit.Instance.Group.Id, fit.Positions, "lot 4471"), cycles)),
+            NextAction.ByHand hand => (worker, Choices.Cycled(car, new HandTighten(job.Id, hand.Instance.Group.Id, hand.Positions, move.A % 7 == 0 ? [Lee.Id] : []), cycles)),
             NextAction.PullNow pull => (worker, Pull(car, job, pull.Cell, move)),
-            NextAction.TakeOff off => (worker, new OpenPositions(off.Positions, job.Id, null)),
+            NextAction.TakeOff off => (worker, Choices.Cycled(car, new OpenPositions(off.Positions, job.Id, null), cycles)),
             NextAction.Look look => (move.A % 3 == 0 ? Lee : Theo, CarWork.Looks(job.Id, look.Instance.Group.Id, look.Instance.Place, look.Stage.Number)),
             NextAction.Stopped stopped => (move.A % 3 == 0 ? Theo : Lee, CarWork.Decision(stopped.Position, (Disposition)(move.B % 3), accepted: move.A % 5 != 0)),
             _ => Sign(car, job, step, worker),
@@ -54,7 +55,7 @@ internal static class Guide
         var missing = cell.Stage.Conditions.Where(condition => !car.State.Is(car.As(TestPerson.Lee), condition, cell.Instance.Place)).ToList();
         if (missing.Count > 0)
         {
-            return new DeclareCondition(missing);
+            return new DeclareCondition(missing) { Places = [cell.Instance.Place] };
         }
 
         var tool = ToolFor(car, cell.Stage, move.C % 3 == 0);

@@ -34,7 +34,9 @@ internal static class Mistakes
             _ => confirm with { NotApplicable = true },
         },
         DecideHold decide => decide with { Acceptance = null },
-        HandTighten hand => hand with { Positions = [hand.Positions[0]], Helpers = [TestPerson.Theo.Id] },
+        HandTighten or FitNew or OpenPositions when move.C % 4 == 0 => Choices.Cycled(car, command, move.A % 2 == 0 ? 7 : 23),
+        DeclareCondition declare => declare with { Places = null },
+        HandTighten hand => hand with { Positions = [hand.Positions[0]], Helpers = [TestPerson.Theo.Id], Cycles = null },
         FitNew fit => new HandTighten(fit.Job, fit.Group, fit.Positions, []),
         OpenPositions { Job: { } job } open when Opener(car, job, open) is { } step => CarWork.Sign(job, step.Id),
         OpenPositions open when move.A % 3 != 0 && Again(car, open) is { } again => again,
@@ -44,7 +46,7 @@ internal static class Mistakes
             1 => look with { Stage = look.Stage == 1 ? 2 : 1 },
             _ => look with { Accepted = false, Finding = CarAtWork.Reason },
         },
-        OpenPositions open when open.Positions.Count > 1 => open with { Positions = [open.Positions[move.B % open.Positions.Count]] },
+        OpenPositions open when open.Positions.Count > 1 => open with { Positions = [open.Positions[move.B % open.Positions.Count]], Cycles = null },
         _ => command,
     };
 

@@ -23,6 +23,13 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (6, MoveKind.Release),
         (3, MoveKind.Settle),
         (4, MoveKind.Tool),
+        (4, MoveKind.Countersign),
+        (3, MoveKind.Uphold),
+        (2, MoveKind.Withdraw),
+        (5, MoveKind.Stale),
+        (4, MoveKind.Unentitled),
+        (4, MoveKind.Suspended),
+        (3, MoveKind.Slow),
         (3, MoveKind.Start),
         (3, MoveKind.Result),
         (2, MoveKind.Declare),
@@ -60,6 +67,23 @@ internal enum MoveKind
     Sign,
     Release,
     Settle,
+
+    /// <summary>Somebody with the right answers for pulls of somebody without it.</summary>
+    Countersign,
+    Uphold,
+    Withdraw,
+
+    /// <summary>The next pull is made by somebody without the right, and somebody answers for it.</summary>
+    Unentitled,
+
+    /// <summary>A release that stands is suspended by a hold, which is decided; then the lead lets it stand again.</summary>
+    Suspended,
+
+    /// <summary>A long break after HAND-TIGHT.</summary>
+    Slow,
+
+    /// <summary>Something is signed as it was drawn before something else happened.</summary>
+    Stale,
     Tool,
     Start,
     Result,

@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Tests.Logbook.Properties;
 /// <summary>The rules that may never break, against a model written apart from the product.</summary>
 public class RulesAgainstModelTests(ITestOutputHelper output)
 {
-    private const int Histories = 10_000;
+    private const int Histories = 20_000;
 
     [Fact]
     public void Product_and_model_agree_on_every_command_of_every_history()

@@ -20,11 +20,18 @@ internal sealed class Tally
 
     public int Of(HoldReason reason) => reasons.GetValueOrDefault(reason);
 
+    /// <summary>Reasons of commands on a tool, and of somebody who has left: no command on a car is refused for them.</summary>
+    private static readonly HoldReason[] Elsewhere =
+    [
+        HoldReason.NoPersonHere, HoldReason.LeadKeepsTools, HoldReason.NeedsReadings, HoldReason.UsedTheTool, HoldReason.NothingToClear,
+        HoldReason.ToolNotEntered, HoldReason.ToolUnitFixed, HoldReason.CalibrationAhead, HoldReason.CalibrationOlder,
+    ];
+
     /// <summary>Entry kinds and reasons that no history reached.</summary>
     public IReadOnlyList<string> Never =>
     [
         .. EntryCodec.Kinds.Where(kind => Of(kind) == 0),
-        .. Enum.GetValues<HoldReason>().Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
+        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
     ];
 
     public void Count(Verdict verdict)
@@ -33,13 +40,14 @@ internal sealed class Tally
         if (verdict is Verdict.Refused refused)
         {
             Interlocked.Increment(ref unfit);
-            Add(refused.Reasons.Select(point => point.Reason));
+            Add(refused.Reasons.SelectMany(WithBehind));
             return;
         }
 
         var found = ((Verdict.Accepted)verdict).Entries;
         var problems = found.SelectMany(entry => entry switch
         {
+            FittedNew fact => fact.Problems ?? [],
             HandTightened fact => fact.Problems,
             TorqueRecorded fact => fact.Problems,
             Settled fact => fact.Problems,
@@ -65,6 +73,9 @@ internal sealed class Tally
         EntryCodec.Kinds.Select(kind => $"{Of(kind),8} {kind}")
             .Concat(Enum.GetValues<HoldReason>().Select(reason => $"{Of(reason),8} {reason}"))
             .Append($"{Commands} commands, {Unfit:P0} of them refused or not counting"));
+
+    private static IEnumerable<HoldReason> WithBehind(HoldPoint point) =>
+        point.Because is { } behind ? WithBehind(behind).Prepend(point.Reason) : [point.Reason];
 
     private void Add(IEnumerable<HoldReason> found)
     {

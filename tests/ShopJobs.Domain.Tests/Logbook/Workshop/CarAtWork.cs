@@ -26,6 +26,9 @@ internal sealed class CarAtWork
 
     public HoldRules Rules { get; }
 
+    /// <summary>For whom somebody is no second person; nobody where none is named.</summary>
+    public IReadOnlyDictionary<PersonId, IReadOnlySet<PersonId>> Ties { get; init; } = new Dictionary<PersonId, IReadOnlySet<PersonId>>();
+
     public IReadOnlyDictionary<JobId, Procedure> Procedures => procedures;
 
     public CarState State { get; private set; } = CarState.Empty;
@@ -81,7 +84,10 @@ internal sealed class CarAtWork
 
     public PlacedProcedure Placed(JobId job) => Placed(State.Jobs[job]);
 
-    public Circumstances As(TestPerson person) => new(person.Id, person.Rights, Now, Today, Register, Placed, Tool);
+    public Circumstances As(TestPerson person) => new(person.Id, person.Rights, Now, Today, Register, Placed, Tool)
+    {
+        TiedTo = Ties.GetValueOrDefault(person.Id) ?? new HashSet<PersonId>(),
+    };
 
     public Verdict Try(TestPerson person, Command command)
     {
