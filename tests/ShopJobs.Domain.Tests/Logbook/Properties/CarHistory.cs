@@ -63,10 +63,7 @@ internal sealed class CarHistory
                     ? Give(TestPerson.Nobody, unentitled) ?? Make(move with { Kind = MoveKind.Countersign })
                     : null;
             case MoveKind.Suspended:
-                return Choices.Standing(Car) is { } standing
-                    ? Make(move with { Kind = MoveKind.Hold }) ?? Make(move with { Kind = MoveKind.Decide, A = 1, B = 3 * (move.B % 3) })
-                        ?? Give(TestPerson.Lee, new UpholdRelease(standing, CarAtWork.Shown))
-                    : null;
+                return Suspended(move);
             case MoveKind.Slow:
                 return GoOnFor(6, move, until: static entry => entry is HandTightened) ?? Pause() ?? GoOnFor(1, move);
             case MoveKind.GoOn:
@@ -136,6 +133,20 @@ internal sealed class CarHistory
         var written = ledger.LinesOf(command, Car.Book[before..], Car.Today, person.Rights);
         ledger = ledger.With(written);
         return written.Select(line => Ledger.Difference(command, line)).FirstOrDefault(difference => difference is not null) ?? Compare();
+    }
+
+    // Given where none stands; then a joint is held, decided as it is, and the lead looks again.
+    private string? Suspended(Move move)
+    {
+        var given = Choices.Standing(Car) is null
+            ? Give(TestPerson.Lee, CarWork.To((ReleaseKind)(move.C % 3), (Car.State.Odometer ?? 1000) + 10, accepted: true))
+            : null;
+        var held = Positions[move.A % Positions.Count];
+        return given ?? (Choices.Standing(Car) is { } standing
+            ? Give(TestPerson.Tess, new HoldPositions([held], CarAtWork.Reason))
+                ?? (move.B % 4 == 0 ? null : Give(TestPerson.Lee, CarWork.Decision(held, Disposition.UseAsIs, accepted: true)))
+                ?? Give(TestPerson.Lee, new UpholdRelease(standing, CarAtWork.Shown))
+            : null);
     }
 
     private string? Pause()

@@ -49,7 +49,7 @@ internal static class Choices
             }
             : null,
         MoveKind.Sign => Sign(car, move),
-        MoveKind.Release => CarWork.To((ReleaseKind)(move.A % 3), move.B % 12 == 0 ? null : 1000 + (move.B % 200), accepted: move.C % 2 == 0) with
+        MoveKind.Release => CarWork.To((ReleaseKind)(move.A % 3), move.B % 12 == 0 ? null : (move.B % 3 == 0 ? (car.State.Odometer ?? 1000) + 150 : 1000) + (move.B % 200), accepted: move.C % 2 == 0) with
         {
             OdometerWhy = move.C % 3 == 0 ? CarAtWork.Reason : null,
         },
