@@ -20,7 +20,9 @@ public class EntryFacetsTests
     {
         var entry = Stored(file);
 
-        Assert.Equal(Held<JointPosition>(entry), entry.Facets().Positions);
+        // What a pull rides on is only named by it, and what was reported late stands among what was reported.
+        var ridden = (entry as TorqueRecorded)?.RidesOn;
+        Assert.Equal(Held<JointPosition>(entry).Where(at => at != ridden).Distinct(), entry.Facets().Positions);
     }
 
     [Theory]
