@@ -5,6 +5,9 @@ namespace ShopJobs.Domain.Fasteners;
 /// <summary>Cautions that compare the clamp-load band of the target with the strength of the bolt.</summary>
 internal static class BandCautions
 {
+    /// <summary>The code of the caution that there is no band.</summary>
+    public const string NotComputed = "band-not-computed";
+
     private const double LowUtilisation = 0.40;
     private const double HighUtilisation = 0.90;
 
@@ -13,8 +16,8 @@ internal static class BandCautions
         var band = s.BandAt(target);
         if (band is ClampBand.NotComputed { Reason: var reason })
         {
-            yield return TorqueSpecificationCautions.Caution(nameof(s.Seat), "band-not-computed",
-                $"Clamp load: band not computed for this: {reason}. Follow the maker's torque; nothing here checks it against the bolt.");
+            yield return TorqueSpecificationCautions.Caution(nameof(s.Seat), NotComputed,
+                $"Clamp load: band not computed for this: {reason}", "follow the maker's torque; nothing here checks it against the bolt");
         }
 
         if (band is not ClampBand.Computed computed)
@@ -24,9 +27,13 @@ internal static class BandCautions
 
         if (computed.Utilisation is null && computed.WhileTightening is null)
         {
-            yield return TorqueSpecificationCautions.Caution(nameof(s.Class), "class-unknown", s.Class is null
-                ? "Strength class: none given, so the clamp load is not compared with the proof load. Enter the class if it is marked on the part."
-                : $"Strength class: {s.Class} has no proof load for {s.Thread}, so the clamp load is not compared with it. Check class and thread.");
+            yield return s.Class is null
+                ? TorqueSpecificationCautions.Caution(
+                    nameof(s.Class), "class-unknown",
+                    "Strength class: none given, so the clamp load is not compared with the proof load", "enter the class if it is marked on the part")
+                : TorqueSpecificationCautions.Caution(
+                    nameof(s.Class), "class-unknown",
+                    $"Strength class: {s.Class} has no proof load for {s.Thread}, so the clamp load is not compared with it", "check class and thread");
         }
 
         foreach (var caution in OfProof(s, target, computed).Concat(OfTightening(s, target, computed)))
@@ -46,23 +53,24 @@ internal static class BandCautions
         if (u.Nominal < LowUtilisation)
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Target), "utilisation-low", FormattableString.Invariant(
-                $"Target: {target} gives {u.Nominal * 100:0} % {bolt}, below 40 %. ")
-                + (s.LimitedBy is { } limit
-                    ? $"The limit is {limit}, not the bolt: never pull on towards the proof load."
-                    : "Check number and unit; the limit may be another part, such as a bearing or a soft thread, and not the bolt."));
+                $"Target: {target} gives {u.Nominal * 100:0} % {bolt}, below 40 %"),
+                s.LimitedBy is { } limit
+                    ? $"the limit is {limit}, not the bolt: never pull on towards the proof load"
+                    : "check number and unit; the limit may be another part, such as a bearing or a soft thread, and not the bolt");
         }
         else if (u.Nominal > HighUtilisation)
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Target), "utilisation-high", FormattableString.Invariant(
-                $"Target: {target} gives {u.Nominal * 100:0} % {bolt}, above 90 %. ")
-                + "Check number, unit and condition with the instruction.");
+                $"Target: {target} gives {u.Nominal * 100:0} % {bolt}, above 90 %"),
+                "check number, unit and condition with the instruction");
         }
 
         if (u.Maximum > 1)
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Target), "band-over-proof",
                 $"Target: {AtTop(s, target, "the top of the band is", u.Maximum, b => b.Utilisation?.Maximum)} of proof load{Equivalent(s)}: "
-                + "the bolt may stretch for good. Keep to the stated condition, and ask the maker if in doubt.");
+                + "the bolt may stretch for good",
+                "keep to the stated condition, and ask the maker if in doubt");
         }
     }
 
@@ -72,8 +80,8 @@ internal static class BandCautions
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Target), "band-over-yield",
                 $"Target: {AtTop(s, target, "tension and torsion while tightening may reach", u.Maximum, b => b.WhileTightening?.Maximum)} "
-                + $"of yield{Equivalent(s)}: the bolt may yield before the torque is reached. "
-                + "Keep to the stated condition, and ask the maker if in doubt.");
+                + $"of yield{Equivalent(s)}: the bolt may yield before the torque is reached",
+                "keep to the stated condition, and ask the maker if in doubt");
         }
     }
 

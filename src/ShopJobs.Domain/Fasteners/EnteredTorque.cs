@@ -55,7 +55,7 @@ public readonly record struct EnteredTorque(decimal Value, TorqueUnit Unit)
     /// </summary>
     public static bool TryParse(string? text, TorqueUnit assumed, out EnteredTorque value, out string? problem)
     {
-        problem = TorqueText.Read(text, assumed, out value);
+        problem = TorqueText.Read(text, assumed, out value)?.OneLine;
         return problem is null;
     }
 

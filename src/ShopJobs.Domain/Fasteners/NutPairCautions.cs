@@ -19,8 +19,8 @@ internal static class NutPairCautions
         if ((s.JamFaceDiameter ?? NutPair.PlainNutFace(s.Thread)) is not { } face)
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Jam), "creep-not-computed",
-                $"Jam torque: creep of the nut pair is not computed for {s.Thread}: the face between the nuts is not known. "
-                + "Enter its mean diameter, and watch the line.");
+                $"Jam torque: creep of the nut pair is not computed for {s.Thread}: the face between the nuts is not known",
+                "enter its mean diameter, and watch the line");
             yield break;
         }
 
@@ -30,9 +30,8 @@ internal static class NutPairCautions
             yield return TorqueSpecificationCautions.Caution(nameof(s.Jam), "pair-creep", FormattableString.Invariant(
                 $"Jam torque: with {jam} the nuts may creep from {creep.AtLowFriction.NewtonMeters:0} N·m at low friction ")
                 + FormattableString.Invariant(
-                    $"({creep.Friction.Low:0.00}; {creep.AtHighFriction.NewtonMeters:0} N·m at {creep.Friction.High:0.00}), and the target is {target}: ")
-                + "watch the line across stud and nuts; if it breaks, the pull does not count. "
-                + "Raise the jam torque as the maker allows, or call the lead.");
+                    $"({creep.Friction.Low:0.00}; {creep.AtHighFriction.NewtonMeters:0} N·m at {creep.Friction.High:0.00}), and the target is {target}"),
+                "watch the line across stud and nuts; if it breaks, the pull does not count. Raise the jam torque as the maker allows, or call the lead");
         }
 
         foreach (var caution in OfStud(s, target, jam, face))
@@ -53,8 +52,8 @@ internal static class NutPairCautions
         if (used > StudUtilisation)
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Jam), "stud-between-nuts", FormattableString.Invariant(
-                $"Jam torque: {jam} and driving at {target} may load the stud between the nuts to {used * 100:0} % of yield at friction {low:0.00}, ")
-                + "above 90 %: do not raise the jam torque further, and ask the maker.");
+                $"Jam torque: {jam} and driving at {target} may load the stud between the nuts to {used * 100:0} % of yield at friction {low:0.00}, above 90 %"),
+                "do not raise the jam torque further, and ask the maker");
         }
     }
 }

@@ -10,7 +10,7 @@ internal static class ThreadCautions
         if (s.Nut is { } nut && s.Class is { } bolt && NutPairing.Judge(bolt, nut) is NutPairing.MayStrip { Reason: var why })
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Nut), "nut-weaker",
-                $"Nut class: {why} Fit the class the maker names.");
+                $"Nut class: {why.TrimEnd('.')}", "fit the class the maker names");
         }
 
         foreach (var caution in OfEngagement(s).Concat(OfComputed(s, target)).Concat(OfRunDown(s)))
@@ -25,8 +25,8 @@ internal static class ThreadCautions
             && Engagement.Critical(s.Thread, bolt, part) is { } critical && engaged < critical)
         {
             yield return TorqueSpecificationCautions.Caution(nameof(s.Engaged), "engagement-short", FormattableString.Invariant(
-                $"Engaged thread: {engaged.Millimeters:0.#} mm, below the {critical.Millimeters:0.#} mm from which the bolt breaks before the thread strips. ")
-                + "A stripped thread is not seen: check the engaged length, or ask the maker.");
+                $"Engaged thread: {engaged.Millimeters:0.#} mm, below the {critical.Millimeters:0.#} mm from which the bolt breaks before the thread strips"),
+                "a stripped thread is not seen: check the engaged length, or ask the maker");
         }
     }
 
@@ -38,7 +38,7 @@ internal static class ThreadCautions
             {
                 var (field, code) = limit.Name == "stripping" ? (nameof(s.Engaged), "may-strip") : (nameof(s.BearingLimit), "face-may-give");
                 yield return TorqueSpecificationCautions.Caution(field, code,
-                    $"Target: {target} may reach it: {limit.Sentence}. Check the part, and ask the maker if in doubt.");
+                    $"Target: {target} may reach it: {limit.Sentence}", "check the part, and ask the maker if in doubt");
             }
         }
     }
@@ -50,7 +50,8 @@ internal static class ThreadCautions
             var (least, greatest) = runDown.Clamping(permitted, RunDown.NotStated);
             yield return TorqueSpecificationCautions.Caution(nameof(s.RunDown), "run-down-not-stated", FormattableString.Invariant(
                 $"Run-down torque: the instruction does not say whether {permitted} includes the {runDown} of the self-locking part: ")
-                + FormattableString.Invariant($"from {least.Value:0.##} {least.Unit.Symbol()} to {greatest} of it clamps. Ask the maker."));
+                + FormattableString.Invariant($"from {least.Value:0.##} {least.Unit.Symbol()} to {greatest} of it clamps"),
+                "ask the maker");
         }
     }
 }

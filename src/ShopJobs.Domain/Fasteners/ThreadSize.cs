@@ -76,8 +76,8 @@ public sealed record ThreadSize
     /// </summary>
     public static bool TryParse(string? text, [NotNullWhen(true)] out ThreadSize? size, [NotNullWhen(false)] out string? problem)
     {
-        problem = ThreadText.Read(text, out size);
-        return size is not null;
+        problem = ThreadText.Read(text, out size)?.OneLine;
+        return size is not null && problem is null;
     }
 
     /// <summary>As <see cref="TryParse"/>; throws <see cref="FormatException"/> with the problem in plain words.</summary>

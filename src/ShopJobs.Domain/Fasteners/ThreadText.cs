@@ -8,18 +8,18 @@ internal static partial class ThreadText
 {
     private const int MostShown = 40;
 
-    public static string? Read(string? text, out ThreadSize? size)
+    public static Advice? Read(string? text, out ThreadSize? size)
     {
         size = null;
         var typed = text?.Trim() ?? "";
         if (typed.Length == 0)
         {
-            return "No thread given: write it as M12x1.5 or 1/2-20 UNF.";
+            return new Advice("No thread given", "write it as M12x1.5 or 1/2-20 UNF");
         }
 
         if (typed.Length > MostShown)
         {
-            return $"\"{typed[..MostShown]}...\" is too long for a thread size: write it as M12x1.5 or 1/2-20 UNF.";
+            return new Advice($"\"{typed[..MostShown]}...\" is too long for a thread size", "write it as M12x1.5 or 1/2-20 UNF");
         }
 
         if (MetricForm().Match(typed) is { Success: true } metric)
@@ -29,34 +29,34 @@ internal static partial class ThreadText
 
         return InchForm().Match(typed) is { Success: true } inch
             ? ReadInch(inch, typed, out size)
-            : $"\"{typed}\" is not a thread size known here: write it as M12x1.5, 1/2-20 UNF or #10-32.";
+            : new Advice($"\"{typed}\" is not a thread size known here", "write it as M12x1.5, 1/2-20 UNF or #10-32");
     }
 
-    private static string? ReadMetric(Match match, string typed, out ThreadSize? size)
+    private static Advice? ReadMetric(Match match, string typed, out ThreadSize? size)
     {
         size = null;
         var diameter = Number(match.Groups["d"].Value);
         var pitch = match.Groups["p"].Success ? Number(match.Groups["p"].Value) : StandardThreads.CoarsePitch(diameter);
         if (pitch is null)
         {
-            return $"\"{typed}\" has no coarse pitch in ISO 261: write the pitch, for example M12x1.5.";
+            return new Advice($"\"{typed}\" has no coarse pitch in ISO 261", "write the pitch, for example M12x1.5");
         }
 
         if (!StandardThreads.IsMetricPitch(pitch.Value))
         {
-            return FormattableString.Invariant($"\"{typed}\" has a pitch of {pitch} mm, which ISO 261 does not have: read the thread again.");
+            return new Advice(FormattableString.Invariant($"\"{typed}\" has a pitch of {pitch} mm, which ISO 261 does not have"), "read the thread again");
         }
 
         if (diameter is < 1 or > 150 || pitch > 0.3m * diameter)
         {
-            return $"\"{typed}\" is not a bolt thread from M1 to M150 with a pitch below a third of its diameter: read the thread again.";
+            return new Advice($"\"{typed}\" is not a bolt thread from M1 to M150 with a pitch below a third of its diameter", "read the thread again");
         }
 
         size = ThreadSize.Metric(diameter, pitch.Value);
         return null;
     }
 
-    private static string? ReadInch(Match match, string typed, out ThreadSize? size)
+    private static Advice? ReadInch(Match match, string typed, out ThreadSize? size)
     {
         size = null;
         decimal inches = 0;
@@ -77,7 +77,7 @@ internal static partial class ThreadText
                 var denominator = Number(match.Groups["den"].Value);
                 if (denominator is not (2 or 4 or 8 or 16 or 32 or 64) || numerator >= denominator || numerator == 0)
                 {
-                    return $"\"{typed}\" has no inch fraction such as 7/16 or 1 1/8: read the thread again.";
+                    return new Advice($"\"{typed}\" has no inch fraction such as 7/16 or 1 1/8", "read the thread again");
                 }
 
                 inches += numerator / denominator;
@@ -88,14 +88,14 @@ internal static partial class ThreadText
         var threads = int.Parse(match.Groups["tpi"].Value, CultureInfo.InvariantCulture);
         if (threads < 4 || inches is < 0.05m or > 6 || 1m / threads > 0.3m * inches)
         {
-            return $"\"{typed}\" is not a bolt thread: read diameter and threads per inch again.";
+            return new Advice($"\"{typed}\" is not a bolt thread", "read diameter and threads per inch again");
         }
 
         var stated = match.Groups["series"].Value.ToUpperInvariant();
         var standard = StandardThreads.InchSeries(diameter, threads);
         if (stated is "UNC" or "UNF" && stated != standard)
         {
-            return $"\"{typed}\" is not a {stated} size: read diameter and threads per inch again.";
+            return new Advice($"\"{typed}\" is not a {stated} size", "read diameter and threads per inch again");
         }
 
         var series = stated.Length > 0 ? stated : standard;

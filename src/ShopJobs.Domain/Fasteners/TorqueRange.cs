@@ -43,7 +43,7 @@ public sealed record TorqueRange
     public static bool TryCreate(
         EnteredTorque minimum, EnteredTorque maximum, [NotNullWhen(true)] out TorqueRange? range, [NotNullWhen(false)] out string? problem)
     {
-        problem = ProblemOf(minimum, maximum);
+        problem = ProblemOf(minimum, maximum)?.OneLine;
         range = problem is null ? new TorqueRange(minimum, maximum) : null;
         return range is not null;
     }
@@ -73,8 +73,9 @@ public sealed record TorqueRange
         ? FormattableString.Invariant($"{Minimum.Value}..{Maximum}")
         : $"{Minimum}..{Maximum}";
 
-    private static string? ProblemOf(EnteredTorque minimum, EnteredTorque maximum) =>
+    /// <summary>Why the two values make no range; null where they do.</summary>
+    internal static Advice? ProblemOf(EnteredTorque minimum, EnteredTorque maximum) =>
         minimum.NewtonMetres <= maximum.NewtonMetres
             ? null
-            : $"The least permitted torque, {minimum}, is above the greatest, {maximum}: read both again from the instruction.";
+            : new Advice($"The least permitted torque, {minimum}, is above the greatest, {maximum}", "read both again from the instruction");
 }

@@ -19,8 +19,11 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         }
     });
 
-    internal static ValidationFailure Caution(string field, string code, string message) =>
-        new(field, message) { Severity = Severity.Warning, ErrorCode = code };
+    internal static ValidationFailure Caution(string field, string code, string what, string next)
+    {
+        var advice = new Advice(what, next);
+        return new ValidationFailure(field, advice.ToString()) { Severity = Severity.Warning, ErrorCode = code, CustomState = advice };
+    }
 
     internal static string Word(ThreadCondition condition) => condition switch
     {
@@ -37,8 +40,8 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         if (s.Permitted is { } permitted && permitted.HalfWidth > WidestRange)
         {
             yield return Caution(nameof(s.Permitted), "range-wide", FormattableString.Invariant(
-                $"Permitted torque: {permitted} is wide, ±{permitted.HalfWidth * 100:0} % about its middle against ±15 %: ")
-                + "a target must be chosen, with its reason.");
+                $"Permitted torque: {permitted} is wide, ±{permitted.HalfWidth * 100:0} % about its middle against ±15 %"),
+                "choose a target, with its reason");
         }
 
         if (s.TargetOrOneValue is not { Value: > 0 } target)
@@ -64,8 +67,8 @@ internal sealed class TorqueSpecificationCautions : AbstractValidator<TorqueSpec
         if (target.NewtonMetres * (1 - w) < permitted.Minimum.NewtonMetres || target.NewtonMetres * (1 + w) > permitted.Maximum.NewtonMetres)
         {
             yield return Caution(nameof(s.Target), "target-guard", FormattableString.Invariant(
-                $"Target: {target} with a tool that may be off by {w * 100:0.#} % can deliver outside {permitted}. ")
-                + "Choose a target further inside, or use a tool with less deviation.");
+                $"Target: {target} with a tool that may be off by {w * 100:0.#} % can deliver outside {permitted}"),
+                "choose a target further inside, or use a tool with less deviation");
         }
     }
 }

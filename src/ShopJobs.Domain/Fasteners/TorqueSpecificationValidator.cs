@@ -13,32 +13,35 @@ public sealed class TorqueSpecificationValidator : AbstractValidator<TorqueSpeci
     /// <summary>The rules for errors, and the cautions of <see cref="TorqueSpecificationCautions"/>.</summary>
     public TorqueSpecificationValidator()
     {
-        RuleFor(s => s.Condition).NotNull().WithErrorCode("condition-missing").WithMessage(
-            "Condition: none given. State whether the torque holds dry, oiled, with locker or with anti-seize, as the instruction says.");
+        RuleFor(s => s.Condition).NotNull().WithErrorCode("condition-missing").WithAdvice(
+            "Condition: none given", "state whether the torque holds dry, oiled, with locker or with anti-seize, as the instruction says");
 
-        RuleFor(s => s.Permitted).NotNull().WithErrorCode("permitted-missing").WithMessage(
-            "Permitted torque: none given. Enter the least and the greatest torque of the instruction, or its one value twice.");
+        RuleFor(s => s.Permitted).NotNull().WithErrorCode("permitted-missing").WithAdvice(
+            "Permitted torque: none given", "enter the least and the greatest torque of the instruction, or its one value twice");
 
         RuleFor(s => s.Permitted).Must(p => p!.Minimum.Value > 0).When(s => s.Permitted is not null).WithErrorCode("permitted-zero")
-            .WithMessage("Permitted torque: the least value is 0. Enter a value above 0, as the instruction states it.");
+            .WithAdvice("Permitted torque: the least value is 0", "enter a value above 0, as the instruction states it");
 
-        RuleFor(s => s.Target).NotNull().When(s => s.Permitted is { IsOneValue: false }).WithErrorCode("target-missing").WithMessage(
-            s => $"Target: none chosen in {s.Permitted}. Choose one, with its reason.");
+        RuleFor(s => s.Target).NotNull().When(s => s.Permitted is { IsOneValue: false }).WithErrorCode("target-missing").WithAdvice(
+            s => new Advice($"Target: none chosen in {s.Permitted}", "choose one, with its reason"));
 
         RuleFor(s => s.Target).Must((s, target) => s.Permitted!.Contains(target!.Value))
-            .When(s => s is { Permitted: not null, Target: not null }).WithErrorCode("target-outside").WithMessage(
-                s => $"Target: {s.Target} is {(s.Permitted!.IsUnder(s.Target!.Value) ? "below" : "above")} the permitted {s.Permitted}. "
-                    + "Choose a target inside, or read the range again from the instruction.");
+            .When(s => s is { Permitted: not null, Target: not null }).WithErrorCode("target-outside").WithAdvice(
+                s => new Advice(
+                    $"Target: {s.Target} is {(s.Permitted!.IsUnder(s.Target!.Value) ? "below" : "above")} the permitted {s.Permitted}",
+                    "choose a target inside, or read the range again from the instruction"));
 
         RuleFor(s => s.Target).Must((s, _) => s.TargetOrOneValue!.Value.NewtonMetres <= s.JamLimitNewtonMetres!.Value)
-            .When(s => s is { Jam: not null, TargetOrOneValue: not null }).WithErrorCode("target-above-jam").WithMessage(
-                s => $"Target: {s.TargetOrOneValue} is above {JamLimit(s)} N·m, the most that two nuts jammed at {s.Jam} take "
-                    + "with the deviation of both tools. Lower the target, or raise the jam torque as the maker allows.");
+            .When(s => s is { Jam: not null, TargetOrOneValue: not null }).WithErrorCode("target-above-jam").WithAdvice(
+                s => new Advice(
+                    $"Target: {s.TargetOrOneValue} is above {JamLimit(s)} N·m, the most that two nuts jammed at {s.Jam} take with the deviation of both tools",
+                    "lower the target, or raise the jam torque as the maker allows"));
 
         RuleFor(s => s.Jam).Must((s, _) => s.Permitted!.Minimum.NewtonMetres / (1 - (Deviation(s) / 100)) <= s.JamLimitNewtonMetres!.Value)
-            .When(s => s is { Jam: not null, Permitted.IsOneValue: false }).WithErrorCode("jam-too-low").WithMessage(
-                s => $"Jam torque: {s.Jam} leaves no safe target in {s.Permitted}: the nuts take {JamLimit(s)} N·m at most with the "
-                    + "deviation of both tools. Raise the jam torque as the maker allows, use tools with less deviation, or call the lead.");
+            .When(s => s is { Jam: not null, Permitted.IsOneValue: false }).WithErrorCode("jam-too-low").WithAdvice(
+                s => new Advice(
+                    $"Jam torque: {s.Jam} leaves no safe target in {s.Permitted}: the nuts take {JamLimit(s)} N·m at most with the deviation of both tools",
+                    "raise the jam torque as the maker allows, use tools with less deviation, or call the lead"));
 
         Include(new TorqueSpecificationCautions());
     }

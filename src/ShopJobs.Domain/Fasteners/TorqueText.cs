@@ -8,19 +8,19 @@ internal static class TorqueText
     private const int MostDigits = 9;
     private const int MostShown = 40;
 
-    public static string? Read(string? text, TorqueUnit assumed, out EnteredTorque value)
+    public static Advice? Read(string? text, TorqueUnit assumed, out EnteredTorque value)
     {
         value = default;
         var typed = text?.Trim() ?? "";
         if (typed.Length == 0)
         {
-            return "Nothing entered: enter a torque, for example 110 or 81 lbf·ft.";
+            return new Advice("Nothing entered", "enter a torque, for example 110 or 81 lbf·ft");
         }
 
         var shown = typed.Length > MostShown ? typed[..MostShown] + "..." : typed;
         if ("-−–+".Contains(typed[0]))
         {
-            return $"\"{shown}\" has a sign: a torque is entered without one.";
+            return new Advice($"\"{shown}\" has a sign", "a torque is entered without one");
         }
 
         var length = typed.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or ',').Count();
@@ -28,7 +28,7 @@ internal static class TorqueText
         var unitText = typed[length..].Trim();
         if (length == 0)
         {
-            return $"\"{shown}\" does not start with a number: enter the torque as digits, for example 110.";
+            return new Advice($"\"{shown}\" does not start with a number", "enter the torque as digits, for example 110");
         }
 
         if (ProblemOf(number, unitText, shown) is { } problem)
@@ -39,7 +39,7 @@ internal static class TorqueText
         var unit = assumed;
         if (unitText.Length > 0 && !TorqueUnits.TryParse(unitText, out unit))
         {
-            return $"\"{shown}\" has no unit known here: use N·m, lbf·ft, lbf·in or kgf·m.";
+            return new Advice($"\"{shown}\" has no unit known here", "use N·m, lbf·ft, lbf·in or kgf·m");
         }
 
         value = new EnteredTorque(
@@ -47,37 +47,37 @@ internal static class TorqueText
         return null;
     }
 
-    private static string? ProblemOf(string number, string unitText, string shown)
+    private static Advice? ProblemOf(string number, string unitText, string shown)
     {
         var digits = number.Count(char.IsAsciiDigit);
         var marks = number.Length - digits;
         if (number.Contains(',') && number.Contains('.'))
         {
-            return $"\"{shown}\" has a comma and a point: write one decimal mark only and no thousands mark, for example 1100.5.";
+            return new Advice($"\"{shown}\" has a comma and a point", "write one decimal mark only and no thousands mark, for example 1100.5");
         }
 
         if (marks > 1)
         {
-            return $"\"{shown}\" has more than one decimal mark: write one only, for example 1100.5.";
+            return new Advice($"\"{shown}\" has more than one decimal mark", "write one only, for example 1100.5");
         }
 
         if (!char.IsAsciiDigit(number[0]) || !char.IsAsciiDigit(number[^1]))
         {
-            return $"\"{shown}\" needs digits before and after the decimal mark, for example 0.5.";
+            return new Advice($"\"{shown}\" needs digits before and after the decimal mark", "write them out, for example 0.5");
         }
 
         if (digits > MostDigits)
         {
-            return $"\"{shown}\" has more than {MostDigits} digits: enter the torque again.";
+            return new Advice($"\"{shown}\" has more than {MostDigits} digits", "enter the torque again");
         }
 
         if (unitText.Length > 0 && char.IsAsciiDigit(unitText[0]))
         {
-            return $"\"{shown}\" has a space inside the number: write the digits together.";
+            return new Advice($"\"{shown}\" has a space inside the number", "write the digits together");
         }
 
         return unitText.Length > 1 && unitText[0] is 'e' or 'E' && unitText.Skip(1).All(c => char.IsAsciiDigit(c) || c is '+' or '-')
-            ? $"\"{shown}\" is written with an exponent: write the number out."
+            ? new Advice($"\"{shown}\" is written with an exponent", "write the number out")
             : null;
     }
 }

@@ -85,7 +85,7 @@ internal static class OptionCautions
     private static IEnumerable<string> OfTorque(OptionFigures figures) =>
         figures is { Specification: { Permitted: not null } specification }
             ? new TorqueSpecificationValidator().Validate(specification).Errors
-                .Where(error => error is { Severity: Severity.Warning, ErrorCode: not ("class-unknown" or "band-not-computed") })
+                .Where(error => error is { Severity: Severity.Warning, ErrorCode: not ("class-unknown" or BandCautions.NotComputed) })
                 .Select(error => error.ErrorMessage)
             : [];
 

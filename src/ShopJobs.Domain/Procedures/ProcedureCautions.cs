@@ -25,8 +25,19 @@ public static class ProcedureCautions
         return
         [
             .. Judge(group).Where(found => found.Severity == Severity.Warning).Concat(ofDriven).Select(found => found.ErrorMessage)
-                .Concat(OfDocument(group)),
+                .Concat(OfDocument(group).Select(advice => advice.ToString())),
         ];
+    }
+
+    /// <summary>
+    /// Those of <see cref="For"/> that stand beside the torque at the pull: without the ones before the pull, and without what the
+    /// picture of the clamp-load band says itself.
+    /// </summary>
+    public static IReadOnlyList<string> BesideTheBand(Procedure procedure, JointGroup group)
+    {
+        var before = OfThePairOn(procedure, group);
+        var ofTheBand = Judge(group).Where(found => found.ErrorCode == BandCautions.NotComputed).Select(found => found.ErrorMessage);
+        return [.. For(procedure, group).Except(before).Except(ofTheBand)];
     }
 
     /// <summary>Those of <see cref="For"/> about two nuts that drive a stud: they stand before the pull, not beside it.</summary>
@@ -47,28 +58,35 @@ public static class ProcedureCautions
         Validator.Validate(group.Specification()).Errors.Where(found => !group.IsTurned || found.ErrorCode != "utilisation-low");
 
     /// <summary>Cautions that do not follow from the specification of the final stage alone.</summary>
-    internal static IEnumerable<string> OfDocument(JointGroup group)
+    internal static IEnumerable<Advice> OfDocument(JointGroup group)
     {
         if (group.ReTorque is { IsAsked: true } && group.Condition is ThreadCondition.Locker or ThreadCondition.PreAppliedLocker)
         {
-            yield return "Re-torque: turning a joint whose thread-locker has cured breaks the locker. Ask the maker; the usual way is to take it apart, clean it and do it again.";
+            yield return new Advice(
+                "Re-torque: turning a joint whose thread-locker has cured breaks the locker",
+                "ask the maker; the usual way is to take it apart, clean it and do it again");
         }
 
         if (group.IsTurned)
         {
             var (low, high) = TighteningFactor.Usual(TighteningMethod.YieldOrAngle);
-            yield return string.Create(
+            var scatter = string.Create(
                 CultureInfo.InvariantCulture,
-                $"Turned by an angle: {group.Final.Value} only snugs the joint, and the angle may carry the bolt to about its yield. Where it does, the clamp load scatters by about ±{TighteningFactor.ScatterOf(low) * 100:0}..{TighteningFactor.ScatterOf(high) * 100:0} % (tightening factor {low:0.0} to {high:0.0}, VDI 2230 table A8, from memory). Never pull it to a torque again.");
+                $"Turned by an angle: {group.Final.Value} only snugs the joint, and the angle may carry the bolt to about its yield. Where it does, the clamp load scatters by about ±{TighteningFactor.ScatterOf(low) * 100:0}..{TighteningFactor.ScatterOf(high) * 100:0} % (tightening factor {low:0.0} to {high:0.0}, VDI 2230 table A8, from memory)");
+            yield return new Advice(scatter, "never pull it to a torque again");
             if (group.Hardware.Reuse == HardwareReuse.Allowed)
             {
-                yield return "Bolts for angle tightening are commonly for one use (common practice, no source): the maker says. Write “reuse: single-use” unless the maker's instruction lets them be used again.";
+                yield return new Advice(
+                    "Bolts for angle tightening are commonly for one use (common practice, no source): the maker says",
+                    "write “reuse: single-use” unless the maker's instruction lets them be used again");
             }
         }
 
         foreach (var stage in group.Stages.Where(stage => stage.Turn is null && stage.Permitted.IsOneValue && stage.Evidence != Evidence.Setting))
         {
-            yield return $"Stage {stage.Number}: only {stage.Permitted.Minimum} exactly is permitted, and a reading is hardly ever exact. Ask for “evidence: setting”, or write the range that the maker allows.";
+            yield return new Advice(
+                $"Stage {stage.Number}: only {stage.Permitted.Minimum} exactly is permitted, and a reading is hardly ever exact",
+                "ask for “evidence: setting”, or write the range that the maker allows");
         }
     }
 }

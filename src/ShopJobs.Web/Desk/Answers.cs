@@ -43,7 +43,7 @@ internal static class Answers
         RunResult.Repeated repeated => DeskAnswer.Of(repeated.Answer) with { Repeated = true },
         RunResult.Refused { Answer: DeskAnswer answer } => answer,
         RunResult.NotSaved failed => DeskAnswer.Failed(failed.Why),
-        RunResult.CommandIdTaken => DeskAnswer.Failed("Not saved: this command id was used for something else. Reload the page and do it again."),
+        RunResult.CommandIdTaken => DeskAnswer.Failed("This command id was used for something else. Reload the page and do it again."),
         _ => throw new InvalidOperationException($"Unknown result {result.GetType().Name}."),
     };
 }

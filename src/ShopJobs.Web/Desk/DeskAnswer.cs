@@ -22,7 +22,9 @@ public sealed record DeskAnswer(IReadOnlyList<EntryAnswer> Entries, IReadOnlyLis
     [JsonIgnore]
     public bool Repeated { get; init; }
 
-    /// <summary>Not recorded for a reason outside the command; it may be sent again under its id.</summary>
+    /// <summary>
+    /// Why it was not recorded, for a reason outside the command, in sentences for under "Not saved"; it may be sent again under its id.
+    /// </summary>
     [JsonIgnore]
     public string? NotSaved { get; init; }
 
@@ -38,7 +40,7 @@ public sealed record DeskAnswer(IReadOnlyList<EntryAnswer> Entries, IReadOnlyLis
     public static DeskAnswer Refused(IEnumerable<HoldPoint> reasons, HoldNames names) =>
         new([], [.. from point in reasons let said = HoldWords.Say(point, names) select new ReasonAnswer(point.Reason, said.Words, said.Next)]);
 
-    /// <summary>Not saved, in words.</summary>
+    /// <summary>Not saved: why, in sentences.</summary>
     public static DeskAnswer Failed(string why) => new([], []) { NotSaved = why };
 
     /// <inheritdoc/>

@@ -7,7 +7,7 @@ namespace ShopJobs.Web.Desk;
 internal static class Signing
 {
     public static readonly DeskAnswer NotForThis =
-        DeskAnswer.Failed("Not saved: the signature was for another screen or is too old. Sign again.");
+        DeskAnswer.Failed("The signature was for another screen or is too old. Sign again.");
 
     /// <summary>
     /// True when the proof is for this command and for these lines, and the command was made from them. The digest is computed from the

@@ -55,7 +55,7 @@ public sealed class SavingFailureTests : IDisposable
 
         var notSaved = Assert.IsType<RunResult.NotSaved>(result);
         Assert.Equal(NotSavedCause.DiskFull, notSaved.Cause);
-        Assert.Equal("Not saved: the disk is full. Make room on the server, then send it again.", notSaved.Why);
+        Assert.Equal("The disk is full. Make room on the server, then send it again.", notSaved.Why);
         Assert.Equal(["before"], disk.Open().Notes());
         Assert.Equal(1, disk.Ask<long>("SELECT count(*) FROM command_outcomes"));
 

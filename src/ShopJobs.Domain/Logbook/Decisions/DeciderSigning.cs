@@ -195,7 +195,7 @@ public static partial class Decider
         var waiting = state.Positions.Values.SelectMany(book => book.Pulls)
             .Where(pull => countersign.Records.Contains(pull.Number) && pull is { AwaitsCountersign: true, CountersignedBy: null, Voided: false }).ToList();
         var refused = Permissions(rules, new PermissionQuestion(state, now, countersign, Right.Record) { Doers = [.. waiting.Select(pull => pull.Person)] });
-        if (waiting.Count == 0 || waiting.Count < countersign.Records.Count)
+        if (waiting.Count == 0 || waiting.Count < countersign.Records.Distinct().Count())
         {
             refused.Add(new HoldPoint(HoldReason.NothingToCountersign));
         }

@@ -17,8 +17,8 @@ public abstract record NextAction
     /// <summary>Pull this cell.</summary>
     public sealed record PullNow(Cell Cell) : NextAction;
 
-    /// <summary>Back off, or remove temporary hardware.</summary>
-    public sealed record TakeOff(GroupInstance Instance, IReadOnlyList<JointPosition> Positions, string Why) : NextAction;
+    /// <summary>Open or back off, or remove temporary hardware.</summary>
+    public sealed record TakeOff(GroupInstance Instance, IReadOnlyList<JointPosition> Positions, TakeOffReason Why) : NextAction;
 
     /// <summary>Nothing to do on the joints until a hold is decided.</summary>
     public sealed record Stopped(JointPosition Position) : NextAction;
@@ -125,12 +125,12 @@ public static class NextActions
         {
             return held.Holds.Any(hold => hold.Decision is null)
                 ? new NextAction.Stopped(held.Position)
-                : new NextAction.TakeOff(instance, [.. instance.Positions], "decided: back off the joint, inspect and redo it");
+                : new NextAction.TakeOff(instance, [.. instance.Positions], TakeOffReason.JointDecided);
         }
 
         if (books.Find(book => book.Holds.Any(hold => hold.Decision is not null)) is { } rework)
         {
-            return new NextAction.TakeOff(instance, [rework.Position], "decided: take it off, inspect and redo it");
+            return new NextAction.TakeOff(instance, [rework.Position], TakeOffReason.FastenerDecided);
         }
 
         if (books.Find(book => book.MayHaveBeenPulled) is { } voided)
@@ -138,7 +138,7 @@ public static class NextActions
             return new NextAction.TakeOff(
                 instance,
                 instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [voided.Position],
-                "a record is void and it may have been pulled: back off, or a second person confirms that it never was");
+                TakeOffReason.MayHaveBeenPulled);
         }
 
         if (books.Find(book => book.BackOffFirst) is { } shortPull)
@@ -146,7 +146,7 @@ public static class NextActions
             return new NextAction.TakeOff(
                 instance,
                 instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [shortPull.Position],
-                "the last pull was short: back off, inspect and start again");
+                TakeOffReason.ShortPull);
         }
 
         if (books.Find(book => MustComeOff(state, book)) is { } broken)
@@ -154,14 +154,14 @@ public static class NextActions
             return new NextAction.TakeOff(
                 instance,
                 instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [broken.Position],
-                "what its pulls rest on no longer stands: back off, inspect and start again");
+                TakeOffReason.NothingToRestOn);
         }
 
         var free = books.Where(book => book.Holds.IsEmpty).ToList();
         var asFound = free.Where(book => book.IsAsFound).Select(book => book.Position).ToList();
         if (asFound.Count > 0)
         {
-            return new NextAction.TakeOff(instance, asFound, "as found: open it first, so that its pattern starts from nothing");
+            return new NextAction.TakeOff(instance, asFound, TakeOffReason.AsFound);
         }
 
         var toFit = free.Where(book => book.NeedsNew(instance.Group) && book.Fitting != Fitting.NewHardware && !state.IsDone(book, instance.Group.Stages.Count)).Select(book => book.Position).ToList();
@@ -221,7 +221,7 @@ public static class NextActions
         jam.Instance.Positions.Where(state.IsOn).Select(position => Remove(jam.Instance, position)).FirstOrDefault();
 
     private static NextAction Remove(GroupInstance instance, JointPosition position) =>
-        new NextAction.TakeOff(instance, [position], "take the jam nuts off: hold the inner, undo the outer");
+        new NextAction.TakeOff(instance, [position], TakeOffReason.JamNuts);
 
     internal static bool NeedsNew(this PositionBook book, JointGroup group) =>
         (group.Hardware.Reuse == HardwareReuse.SingleUse && book.FittedNewBy <= book.OpenedBy)

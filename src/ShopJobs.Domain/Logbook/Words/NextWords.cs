@@ -15,11 +15,24 @@ public static class NextWords
         NextAction.PullNow { Cell: var cell } =>
             $"{PullOf(cell, now)}{StageOf(cell.Instance.Group, cell.Stage)}",
         NextAction.TakeOff { Instance.Group.Temporary: true } off => $"Remove {Name(now, off.Instance, off.Positions)}",
-        NextAction.TakeOff off => $"Back off {Name(now, off.Instance, off.Positions)}: {off.Why}",
+        NextAction.TakeOff off => $"Back off {Name(now, off.Instance, off.Positions)}: {Of(off.Why)}",
         NextAction.Wait { Why: var why } => $"Not yet: {now.Say(why).Words}",
         NextAction.Stopped stopped => $"{now.Name(stopped.Position)} is held: the lead decides",
         NextAction.Look look => $"A second person looks at {look.Instance.Group.Name} {look.Instance.Place}{StageOf(look.Instance.Group, look.Stage)}",
         _ => "Look the step over and sign it",
+    };
+
+    /// <summary>Why something comes off, and how: the end of "Back off wheel nut front-left 3: …".</summary>
+    public static string Of(TakeOffReason why) => why switch
+    {
+        TakeOffReason.AsFound => "as found: open it first, so that its pattern starts from nothing",
+        TakeOffReason.JointDecided => "decided: back off the joint, inspect and redo it",
+        TakeOffReason.FastenerDecided => "decided: take it off, inspect and redo it",
+        TakeOffReason.MayHaveBeenPulled => "a record is void and it may have been pulled: back off, or a second person confirms that it never was",
+        TakeOffReason.ShortPull => "the last pull was short: back off, inspect and start again",
+        TakeOffReason.NothingToRestOn => "what its pulls rest on no longer stands: back off, inspect and start again",
+        TakeOffReason.JamNuts => "take the jam nuts off: hold the inner, undo the outer",
+        _ => throw new ArgumentOutOfRangeException(nameof(why), why, "This reason has no words."),
     };
 
     /// <summary>", stage 2 of 3", or nothing where there is one stage.</summary>

@@ -33,19 +33,13 @@ internal static class Amounts
         }
 
         var below = text[..cut].Trim();
-        if (!EnteredTorque.TryParse(below, most.Unit, out var least, out var problem))
+        if ((TorqueText.Read(below, most.Unit, out var least) ?? TorqueRange.ProblemOf(least, most)) is { } wrong)
         {
-            problems.Error(node, problem!);
+            problems.Error(node, wrong.What, wrong.Next);
             return null;
         }
 
-        if (TorqueRange.TryCreate(least, most, out var range, out problem))
-        {
-            return range;
-        }
-
-        problems.Error(node, problem);
-        return null;
+        return new TorqueRange(least, most);
     }
 
     /// <summary>A number with one of the unit's spellings, such as <c>24 h</c>, <c>13.5 mm</c>.</summary>
@@ -125,9 +119,9 @@ internal static class Amounts
 
     private static EnteredTorque? Torque(DocumentNode node, string text, ProblemBook problems)
     {
-        if (!EnteredTorque.TryParse(text, TorqueUnit.NewtonMetre, out var torque, out var problem))
+        if (TorqueText.Read(text, TorqueUnit.NewtonMetre, out var torque) is { } wrong)
         {
-            problems.Error(node, problem!);
+            problems.Error(node, wrong.What, wrong.Next);
             return null;
         }
 

@@ -23,13 +23,12 @@ internal sealed class FastenerReader(ProblemBook problems)
             return null;
         }
 
-        if (ThreadSize.TryParse(text, out var thread, out var problem))
+        if (ThreadText.Read(text, out var thread) is { } wrong)
         {
-            return thread;
+            problems.Error(map.At("thread"), wrong.What, wrong.Next);
         }
 
-        problems.Error(map.At("thread"), problem);
-        return null;
+        return thread;
     }
 
     public (StrengthClass? Class, string? Note) Strength(MapReader map)

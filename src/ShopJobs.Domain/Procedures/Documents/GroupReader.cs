@@ -129,20 +129,22 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
             {
                 if (clean)
                 {
-                    problems.Caution(map.Map, $"Group “{group.Id}”: {found.ErrorMessage}");
+                    problems.Caution(map.Map, Of(group, found.Advice()), found.Advice().Next);
                 }
             }
             else if (found.ErrorCode != "target-outside")
             {
-                problems.Error(map.Map, $"Group “{group.Id}”: {found.ErrorMessage}");
+                problems.Error(map.Map, Of(group, found.Advice()), found.Advice().Next);
             }
         }
 
         foreach (var caution in clean ? ProcedureCautions.OfDocument(group) : [])
         {
-            problems.Caution(map.Map, $"Group “{group.Id}”: {caution}");
+            problems.Caution(map.Map, Of(group, caution), caution.Next);
         }
     }
+
+    private static string Of(JointGroup group, Advice advice) => $"Group “{group.Id}”: {advice.What}";
 
     private JointKind? Kind(MapReader map)
     {

@@ -17,18 +17,8 @@ internal sealed class ProblemBook
 
     public void Error(DocumentNode at, string what, string next) => Error(at.Line, at.Column, at.Path, what, next);
 
-    /// <summary>A problem whose words say both what is wrong and what to do.</summary>
-    public void Error(DocumentNode at, string message)
-    {
-        var (what, next) = Wording.Split(message);
-        Error(at, what, next);
-    }
-
-    public void Caution(DocumentNode at, string message)
-    {
-        var (what, next) = Wording.Split(message);
+    public void Caution(DocumentNode at, string what, string next) =>
         found.Add(new DocumentProblem(at.Line, at.Column, at.Path, true, what, next));
-    }
 
     public LoadedDocument<T> Close<T>(string name, byte[] bytes, T? value)
         where T : class => new(name, DocumentDigest.Of(bytes), Errors == 0 ? value : null, InOrder);

@@ -107,7 +107,7 @@ internal sealed class StepChecks(
         }
         else if (alone.Count > 0)
         {
-            problems.Caution(wait.At, $"At {string.Join(", ", alone)} step “{step.Id}” does not wait: “{other.Id}” is not there. Name what comes before it there too.");
+            problems.Caution(wait.At, $"At {string.Join(", ", alone)} step “{step.Id}” does not wait: “{other.Id}” is not there", "name what comes before it there too");
         }
     }
 
@@ -177,7 +177,7 @@ internal sealed class StepChecks(
             var without = places.Where(place => doing.TrueForAll(step => step.Per == StepPer.Place && !step.Places.Contains(place))).ToList();
             if (without.Count > 0)
             {
-                problems.Caution(group.Map.Map, $"No step does {name} at {string.Join(", ", without)}. Put this procedure only on the places it covers.");
+                problems.Caution(group.Map.Map, $"No step does {name} at {string.Join(", ", without)}", "put this procedure only on the places it covers");
             }
         }
     }

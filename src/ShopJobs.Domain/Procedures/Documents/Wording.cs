@@ -9,16 +9,6 @@ internal static class Wording
     /// <summary>The text in quotes, cut where it is long.</summary>
     public static string Quote(string text) => text.Length <= MostShown ? $"“{text}”" : $"“{text[..MostShown]}…”";
 
-    /// <summary>Cuts "what. Next." or "what: next." in two.</summary>
-    public static (string What, string Next) Split(string message)
-    {
-        var sentence = message.IndexOf(". ", StringComparison.Ordinal);
-        var at = sentence > 0 ? sentence : message.LastIndexOf(": ", StringComparison.Ordinal);
-        return at > 0
-            ? (message[..at], message[(at + 2)..].TrimEnd('.'))
-            : (message.TrimEnd('.'), "put it right");
-    }
-
     /// <summary>"did you mean …" for a slip of the hand, else the list of what is known.</summary>
     public static string Nearest(string written, IReadOnlyCollection<string> known)
     {

@@ -38,7 +38,7 @@ public sealed class NewJob(CarDesk desk, Documents documents, LogbookSnapshots s
         ArgumentNullException.ThrowIfNull(offer);
         if (await here.ActingAsync(cancellation) is not { } present)
         {
-            return DeskAnswer.Failed("Not saved: this tablet is locked. Sign in again, then do it once more.");
+            return DeskAnswer.Failed("This tablet is locked. Sign in again, then do it once more.");
         }
 
         var job = new JobId(Guid.NewGuid());

@@ -58,7 +58,7 @@ public sealed partial class StartJobPanel
         busy = true;
         var answer = await Desk.StartAsync(Car, offer, [.. offer.Places.Where(places.Contains)], Typed.Clean(askedFor));
         busy = false;
-        refusal = answer.NotSaved ?? (answer.Reasons is [var first, ..] ? $"{first.Words}: {first.Next}." : null);
+        refusal = answer.NotSaved is { } why ? $"Not saved. {why}" : (answer.Reasons is [var first, ..] ? $"{first.Words}: {first.Next}." : null);
         if (answer.Recorded)
         {
             (offer, askedFor, open) = (null, "", false);

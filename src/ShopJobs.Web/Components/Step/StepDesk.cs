@@ -41,6 +41,6 @@ public sealed class StepDesk(
         var content = NewContent.Of(Encoding.UTF8.GetBytes(reason));
         return await who.ActingAsync(cancellation) is { } here
             ? await desk.RunAsync(car, id, here, command(content.Digest), [content], cancellation: cancellation)
-            : DeskAnswer.Failed("Not saved: this tablet is locked. Sign in again, then do it again.");
+            : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it again.");
     }
 }

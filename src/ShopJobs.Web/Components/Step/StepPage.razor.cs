@@ -210,16 +210,10 @@ public sealed partial class StepPage(
         await ReadAsync();
     }
 
-    /// <summary>Cautions that stand beside the torque; what the band says of itself is not said twice.</summary>
     private ClampStanding Clamp(JointGroup group, Stage stage) => ClampStanding.Of(
         group.Specification(stage) with { ToolDeviationPercent = Tool?.Tool.ToleranceFor(stage.Value) }, stage.Value);
 
-    private List<string> Beside(JointGroup group) =>
-    [
-        .. ProcedureCautions.For(scene!.Placed.Procedure, group)
-            .Except(ProcedureCautions.OfThePairOn(scene.Placed.Procedure, group))
-            .Where(caution => !caution.StartsWith("Clamp load: band not computed", StringComparison.Ordinal)),
-    ];
+    private IReadOnlyList<string> Beside(JointGroup group) => ProcedureCautions.BesideTheBand(scene!.Placed.Procedure, group);
 
     private string Time(DateTime at) => clock.OnTheWall(at).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

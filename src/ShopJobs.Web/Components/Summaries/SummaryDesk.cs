@@ -68,7 +68,7 @@ public sealed class SummaryDesk(
         ArgumentNullException.ThrowIfNull(shown);
         if (draft.Unreadable is { } why)
         {
-            return DeskAnswer.Failed($"Not saved: the logbook can't be read to its end. {why}");
+            return DeskAnswer.Failed($"The logbook can't be read to its end. {why}");
         }
 
         var snapshot = NewContent.Of(draft.Bytes);

@@ -91,7 +91,7 @@ public sealed partial class SummaryPage(
 
     private void Tell(DeskAnswer answer, SummaryDraft issued)
     {
-        refusals = answer.NotSaved is { } why ? [why] : [.. answer.Reasons.Select(reason => $"{reason.Words}: {reason.Next}.")];
+        refusals = answer.NotSaved is { } why ? [$"Not saved. {why}"] : [.. answer.Reasons.Select(reason => $"{reason.Words}: {reason.Next}.")];
         said = answer.Recorded ? $"Version {issued.Page.Version} is issued. Customers' links show it now." : null;
     }
 }

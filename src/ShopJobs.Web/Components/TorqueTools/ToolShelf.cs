@@ -15,7 +15,7 @@ namespace ShopJobs.Web.Components.TorqueTools;
 public sealed class ToolShelf(
     IDbContextFactory<ShopDbContext> database, LogbookSnapshots snapshots, ToolDesk desk, WhoIsHere here, ShopClock clock)
 {
-    private static readonly DeskAnswer Locked = DeskAnswer.Failed("Not saved: this tablet is locked. Sign in again; what you typed stays here.");
+    private static readonly DeskAnswer Locked = DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
 
     /// <summary>Every tool, the one with the least days to calibration first.</summary>
     public IReadOnlyList<ToolLine> All() => snapshots.Read(reader =>
@@ -69,9 +69,9 @@ public sealed class ToolShelf(
     {
         var others = All().Where(line => line.Id != id).ToList();
         return others.Find(line => string.Equals(line.Tool.Name, tool.Name, StringComparison.OrdinalIgnoreCase)) is not null
-            ? $"Not saved: another tool is called {tool.Name}. Give this one a different name, so that nobody takes one for the other."
+            ? $"Another tool is called {tool.Name}. Give this one a different name, so that nobody takes one for the other."
             : others.Find(line => string.Equals(line.Tool.Serial, tool.Serial, StringComparison.OrdinalIgnoreCase)) is { } same
-                ? $"Not saved: {same.Tool.Name} has the serial number {tool.Serial}. Look at both tools again."
+                ? $"{same.Tool.Name} has the serial number {tool.Serial}. Look at both tools again."
                 : null;
     }
 

@@ -21,7 +21,7 @@ public sealed record LogbookHealth(IReadOnlyList<string> Problems)
         var synchronous = (long)Ask(connection, "PRAGMA synchronous");
         return new LogbookHealth(
         [
-            .. LogbookSchema.Differences(connection),
+            .. LogbookSchema.Differences(connection).Select(difference => difference.ToString()),
             .. journal == "wal" ? Array.Empty<string>() : [$"journal mode is {journal}, not wal"],
             .. synchronous >= Full ? Array.Empty<string>() : ["synchronous mode is below full"],
         ]);

@@ -15,21 +15,21 @@ internal static class LogbookSchema
         return text.ReadToEnd();
     }
 
-    /// <summary>Each table, unique key or trigger this database lacks or has otherwise, in words; empty when all is well.</summary>
-    public static IReadOnlyList<string> Differences(SqliteConnection connection)
+    /// <summary>Each table, unique key or trigger this database lacks or has otherwise; empty when all is well.</summary>
+    public static IReadOnlyList<SchemaDifference> Differences(SqliteConnection connection)
     {
         var expected = Expected();
         var found = Found(connection);
-        var missing = expected.Keys.Except(found.Keys).Select(name => $"{name} is missing");
-        var altered = expected.Where(e => found.TryGetValue(e.Key, out var sql) && sql != e.Value).Select(e => $"{e.Key} is not as this program made it");
-        var foreign = found.Keys.Except(expected.Keys).Where(IsNoIndex).Select(name => $"{name} was put there by something else");
-        return [.. missing.Concat(altered).Concat(foreign).Order(StringComparer.Ordinal)];
+        var missing = expected.Keys.Except(found.Keys).Select(part => new SchemaDifference(part.Type, part.Name, "is missing"));
+        var altered = expected.Where(e => found.TryGetValue(e.Key, out var sql) && sql != e.Value)
+            .Select(e => new SchemaDifference(e.Key.Type, e.Key.Name, "is not as this program made it"));
+        var foreign = found.Keys.Except(expected.Keys).Where(part => part.Type != "index")
+            .Select(part => new SchemaDifference(part.Type, part.Name, "was put there by something else"));
+        return [.. missing.Concat(altered).Concat(foreign).OrderBy(difference => difference.ToString(), StringComparer.Ordinal)];
     }
 
-    private static bool IsNoIndex(string name) => !name.StartsWith("index ", StringComparison.Ordinal);
-
-    /// <summary>Every table, index and trigger a sound database has on these tables, by name, with its SQL.</summary>
-    private static Dictionary<string, string> Expected()
+    /// <summary>Every table, index and trigger a sound database has on these tables, by kind and name, with its SQL.</summary>
+    private static Dictionary<(string Type, string Name), string> Expected()
     {
         using var blank = new SqliteConnection("Data Source=:memory:;Pooling=False");
         blank.Open();
@@ -41,19 +41,19 @@ internal static class LogbookSchema
         return Found(blank);
     }
 
-    /// <summary>Every table, index and trigger this database has on these tables, by name, with its SQL.</summary>
-    private static Dictionary<string, string> Found(SqliteConnection connection)
+    /// <summary>Every table, index and trigger this database has on these tables, by kind and name, with its SQL.</summary>
+    private static Dictionary<(string Type, string Name), string> Found(SqliteConnection connection)
     {
         using var read = connection.CreateCommand();
         read.CommandText = """
-            SELECT type || ' ' || name, sql FROM sqlite_master
+            SELECT type, name, sql FROM sqlite_master
             WHERE sql IS NOT NULL AND tbl_name COLLATE NOCASE IN ('entries', 'heads', 'content', 'command_outcomes')
             """;
         using var rows = read.ExecuteReader();
-        var found = new Dictionary<string, string>();
+        var found = new Dictionary<(string, string), string>();
         while (rows.Read())
         {
-            found.Add(rows.GetString(0), rows.GetString(1));
+            found.Add((rows.GetString(0), rows.GetString(1)), rows.GetString(2));
         }
 
         return found;

@@ -153,7 +153,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
             open ??= new AppendSession(database.OpenWriter());
             if (!open.Health.MayWrite)
             {
-                return new RunResult.NotSaved(NotSavedCause.DatabaseReadOnly, $"Not saved: the logbook may only be read, because {string.Join("; ", open.Health.Problems)}.");
+                return new RunResult.NotSaved(NotSavedCause.DatabaseReadOnly, $"The logbook may only be read, because {string.Join("; ", open.Health.Problems)}.");
             }
 
             return Append(open, command, judged);

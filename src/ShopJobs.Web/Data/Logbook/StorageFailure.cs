@@ -18,10 +18,10 @@ internal static class StorageFailure
     /// <summary>Null for anything that is a fault of the program.</summary>
     public static RunResult.NotSaved? Of(Exception failure) => (failure.GetBaseException() as SqliteException)?.SqliteErrorCode switch
     {
-        Busy or Locked => new(NotSavedCause.Busy, "Not saved: the database was busy for too long. Send it again."),
-        Full => new(NotSavedCause.DiskFull, "Not saved: the disk is full. Make room on the server, then send it again."),
+        Busy or Locked => new(NotSavedCause.Busy, "The database was busy for too long. Send it again."),
+        Full => new(NotSavedCause.DiskFull, "The disk is full. Make room on the server, then send it again."),
         ReadOnly or InputOutput or Corrupt or CanNotOpen or NotADatabase =>
-            new(NotSavedCause.Storage, $"Not saved: the database can't be read or written ({failure.GetBaseException().Message}). Tell whoever looks after the server."),
+            new(NotSavedCause.Storage, $"The database can't be read or written ({failure.GetBaseException().Message}). Tell whoever looks after the server."),
         _ => null,
     };
 }

@@ -3,7 +3,10 @@ namespace ShopJobs.Web.Data.Logbook.Verify;
 /// <summary>What can be wrong with a logbook that was changed outside the program.</summary>
 public enum LogbookFault
 {
-    /// <summary>A table, unique key or trigger that keeps the book append-only is missing or altered.</summary>
+    /// <summary>A table of the book is missing or altered: nothing in it can be read.</summary>
+    TableDiffers,
+
+    /// <summary>A unique key or trigger that keeps the book append-only is missing or altered.</summary>
     GuardMissing,
 
     /// <summary>A row names no logbook.</summary>

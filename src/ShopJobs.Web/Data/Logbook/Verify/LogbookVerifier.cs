@@ -13,7 +13,7 @@ public sealed class LogbookVerifier(string file, EntryKeysOf keysOf)
     {
         using var connection = new VerifyConnection(file);
         var problems = Guards(connection);
-        if (problems.Any(problem => problem.What.StartsWith("table ", StringComparison.Ordinal)))
+        if (problems.Exists(problem => problem.Fault == LogbookFault.TableDiffers))
         {
             return new VerifyReport(new Dictionary<LogbookId, Head>(), 0, 0, problems);
         }
@@ -41,7 +41,7 @@ public sealed class LogbookVerifier(string file, EntryKeysOf keysOf)
     {
         using var connection = new VerifyConnection(file);
         var problems = Guards(connection);
-        if (problems.Any(problem => problem.What.StartsWith("table ", StringComparison.Ordinal)))
+        if (problems.Exists(problem => problem.Fault == LogbookFault.TableDiffers))
         {
             return new VerifyReport(new Dictionary<LogbookId, Head>(), 0, 0, problems);
         }
@@ -75,5 +75,6 @@ public sealed class LogbookVerifier(string file, EntryKeysOf keysOf)
     }
 
     private static List<LogbookProblem> Guards(VerifyConnection connection) =>
-        [.. LogbookSchema.Differences(connection.Connection).Select(what => new LogbookProblem(null, null, LogbookFault.GuardMissing, what))];
+        [.. LogbookSchema.Differences(connection.Connection).Select(difference => new LogbookProblem(
+            null, null, difference.IsOfTable ? LogbookFault.TableDiffers : LogbookFault.GuardMissing, difference.ToString()))];
 }
