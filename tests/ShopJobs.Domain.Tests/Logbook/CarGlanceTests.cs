@@ -95,7 +95,7 @@ public class CarGlanceTests
         car.Open(Tess, null, car.Positions(TestRegister.Nut, Left));
 
         Assert.Equal(
-            ["Nothing closes wheel nut front-left", "wheel nut front-left 1 to 5: open"],
+            ["wheel nut front-left is open and no job closes it", "wheel nut front-left 1 to 5: open"],
             Look().AgainstMoving.Select(reason => reason.Words));
     }
 

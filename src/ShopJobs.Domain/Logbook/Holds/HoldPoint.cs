@@ -74,6 +74,9 @@ public sealed record HoldPoint(HoldReason Reason)
     /// <summary>A distance, in kilometres.</summary>
     public decimal? Km { get; init; }
 
+    /// <summary>It only says where a fastener stands that is held and not decided.</summary>
+    public bool IsUndecided => this is { Reason: HoldReason.NotAtStage, Reached.Undecided: true };
+
     /// <summary>The entry it is about.</summary>
     public long? Entry { get; init; }
 

@@ -125,12 +125,12 @@ public static class NextActions
         {
             return held.Holds.Any(hold => hold.Decision is null)
                 ? new NextAction.Stopped(held.Position)
-                : new NextAction.TakeOff(instance, [.. instance.Positions], TakeOffReason.JointDecided);
+                : new NextAction.TakeOff(instance, [.. instance.Positions], Decided(books));
         }
 
         if (books.Find(book => book.Holds.Any(hold => hold.Decision is not null)) is { } rework)
         {
-            return new NextAction.TakeOff(instance, [rework.Position], TakeOffReason.FastenerDecided);
+            return new NextAction.TakeOff(instance, [rework.Position], Decided([rework]));
         }
 
         if (books.Find(book => book.MayHaveBeenPulled) is { } voided)
@@ -187,6 +187,9 @@ public static class NextActions
         return jam is null ? books.Find(book => !book.Holds.IsEmpty) is { } stopped ? new NextAction.Stopped(stopped.Position) : null
             : AfterDrive(state, jam) ?? (books.Find(book => !book.Holds.IsEmpty) is { } held2 ? new NextAction.Stopped(held2.Position) : null);
     }
+
+    private static TakeOffReason Decided(List<PositionBook> books) =>
+        books.Exists(book => book.Holds.Exists(hold => hold.Decision == Disposition.Replace)) ? TakeOffReason.Replace : TakeOffReason.Rework;
 
     // Pulled, but what comes before that pull was taken back: it can't be made good under a tight fastener, and no angle is turned twice.
     private static bool MustComeOff(CarState state, PositionBook book) => book.Holds.IsEmpty && book.Highest > 0 && !state.IsAtTorque(book)

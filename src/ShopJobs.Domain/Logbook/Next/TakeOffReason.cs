@@ -6,11 +6,11 @@ public enum TakeOffReason
     /// <summary>As found: its pattern starts from nothing.</summary>
     AsFound,
 
-    /// <summary>Rework or replace was decided, and the joint is redone as a whole.</summary>
-    JointDecided,
+    /// <summary>Rework was decided.</summary>
+    Rework,
 
-    /// <summary>Rework or replace was decided for one fastener.</summary>
-    FastenerDecided,
+    /// <summary>Replace was decided.</summary>
+    Replace,
 
     /// <summary>A record of it is void, and it may have been pulled all the same.</summary>
     MayHaveBeenPulled,

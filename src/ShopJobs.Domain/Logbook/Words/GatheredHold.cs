@@ -33,7 +33,10 @@ public static class GatheredHolds
     public static IReadOnlyList<GatheredHold> Gather(this Circumstances now, IEnumerable<HoldPoint> points) =>
         [.. now.InOrder(points).OrderBy(gathered => Array.IndexOf(WorstFirst, gathered.Reason) is var rank && rank < 0 ? WorstFirst.Length : rank)];
 
-    /// <summary>The same reason on several fasteners of one joint becomes one, in the order given.</summary>
+    /// <summary>
+    /// The same reason on several fasteners of one joint becomes one, in the order given. A fastener that waits for a decision is
+    /// named as held and not once more for where it stands.
+    /// </summary>
     public static IReadOnlyList<GatheredHold> InOrder(this Circumstances now, IEnumerable<HoldPoint> points)
     {
         ArgumentNullException.ThrowIfNull(points);
@@ -42,7 +45,7 @@ public static class GatheredHolds
         // Reasons are the same when they say the same of the joint as a whole. A fastener that several steps wait for is named once.
         return
         [
-            .. points.GroupBy(point => (point.Reason, point.Joint, Where: point.Position is null ? (point.Job, point.Step) : default, Said: HoldWords.Say(point, names, [])))
+            .. points.Where(point => !(point.Because ?? point).IsUndecided).GroupBy(point => (point.Reason, point.Joint, Where: point.Position is null ? (point.Job, point.Step) : default, Said: HoldWords.Say(point, names, [])))
                 .Select(same => Gathered(names, [.. same])),
         ];
     }

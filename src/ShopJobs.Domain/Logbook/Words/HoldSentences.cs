@@ -32,8 +32,8 @@ internal static class HoldSentences
         HoldReason.ToolOverdue => (on.With("the tool is past its calibration"), OtherTool),
         HoldReason.ToolQuarantined => (on.With("the tool is out of use"), OtherTool),
         HoldReason.ToolOutOfRange => (on.With("outside the tool's range"), OtherTool),
-        HoldReason.EvidenceNotAllowed => (on.With("this tool cannot give the evidence asked"), OtherTool),
-        HoldReason.SettingNotInstructed => (on.With("the tool was not set to the instructed value"), Redo),
+        HoldReason.EvidenceNotAllowed => (on.With("this tool can't give the record this step asks for"), OtherTool),
+        HoldReason.SettingNotInstructed => (on.With("not set to the instructed value: with a click tool only that one counts"), Redo),
         HoldReason.UnderRange => (on.With("under the permitted range"), "do what the step says for a short pull"),
         HoldReason.OverRange => (on.With("over the permitted maximum"), "do not touch it; call the lead, who decides: use as is, rework or replace"),
         HoldReason.TurnOutside => (on.With("turned outside the permitted angle"), "do not touch it; call the lead, who decides: use as is, rework or replace"),
@@ -97,7 +97,7 @@ internal static class HoldSentences
 
         // a release
         HoldReason.JointNotMadeHere => ($"{on.Joint}: as found, not torqued by us", "put a procedure on the car that torques it"),
-        HoldReason.NothingCloses => ($"Nothing closes {on.Joint}", "add a procedure"),
+        HoldReason.NothingCloses => ($"{on.Joint} is open and no job closes it", "start a job that does"),
         HoldReason.ResultVoid => ($"“{point.Name}” is void: a joint it hangs on was opened", "do it again and record it"),
         HoldReason.StepToReconfirm => ($"“{point.Unsigned?.Step.Title()}” is {point.Unsigned?.Standing.Words()}", "look again and sign it"),
         HoldReason.StepNotSigned => ($"“{point.Unsigned?.Step.Title()}” is not signed", "finish and sign it"),

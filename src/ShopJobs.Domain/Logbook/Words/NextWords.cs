@@ -26,8 +26,8 @@ public static class NextWords
     public static string Of(TakeOffReason why) => why switch
     {
         TakeOffReason.AsFound => "as found: open it first, so that its pattern starts from nothing",
-        TakeOffReason.JointDecided => "decided: back off the joint, inspect and redo it",
-        TakeOffReason.FastenerDecided => "decided: take it off, inspect and redo it",
+        TakeOffReason.Rework => "rework: back off, inspect, tighten again",
+        TakeOffReason.Replace => "replace: back off, fit new hardware, tighten again",
         TakeOffReason.MayHaveBeenPulled => "a record is void and it may have been pulled: back off, or a second person confirms that it never was",
         TakeOffReason.ShortPull => "the last pull was short: back off, inspect and start again",
         TakeOffReason.NothingToRestOn => "what its pulls rest on no longer stands: back off, inspect and start again",
