@@ -74,10 +74,13 @@ public sealed record StrengthClass
         };
         problem = value is not null
             ? null
-            : $"\"{typed}\" is not a strength class of ISO 898-1 (such as 10.9) or ISO 3506-1 (such as A2-70), or a grade of SAE J429 (such as SAE 8): "
-                + "give the class, and say so where it is only by equivalence.";
+            : new Advice(NotKnown(typed), "give the class, and say so where it is only by equivalence").OneLine;
         return value is not null;
     }
+
+    /// <summary>What is wrong with a text that is no strength class.</summary>
+    internal static string NotKnown(string text) =>
+        $"\"{text}\" is not a strength class of ISO 898-1 (such as 10.9) or ISO 3506-1 (such as A2-70), or a grade of SAE J429 (such as SAE 8)";
 
     /// <summary>As <see cref="TryParse"/>; throws <see cref="FormatException"/> with the problem in plain words.</summary>
     public static StrengthClass Parse(string? text) =>

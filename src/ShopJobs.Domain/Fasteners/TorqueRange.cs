@@ -13,7 +13,7 @@ public sealed record TorqueRange
     {
         if (ProblemOf(minimum, maximum) is { } problem)
         {
-            throw new ArgumentException(problem, nameof(minimum));
+            throw new ArgumentException(problem.OneLine, nameof(minimum));
         }
 
         Minimum = minimum;

@@ -24,6 +24,7 @@ public partial class SentencesReadBackTests
     [InlineData("var at = message.IndexOf(\". \", StringComparison.Ordinal);")]
     [InlineData("hold.Words[name.Length..]")]
     [InlineData("now.Say(point).Words.Contains(\"held\")")]
+    [InlineData("problem.Replace(\"say so\", \"put a note\", StringComparison.Ordinal)")]
     [InlineData("caution.StartsWith(\"Clamp load\", StringComparison.Ordinal)")]
     public void A_sentence_read_back_is_found(string line) => Assert.True(ReadsBack(line));
 
@@ -46,6 +47,6 @@ public partial class SentencesReadBackTests
         return Path.Combine(at?.FullName ?? throw new DirectoryNotFoundException("The repository is not above the tests."), "src");
     }
 
-    [GeneratedRegex(@"(?<![\w.])(?:[\w!?()]+\.)*(?:Words|Why|why|Message|message|Next|What|Sentence|sentence|caution|Caution|NotSaved)(?:\(\))?[!?]?(?:\.(?:StartsWith|EndsWith|Contains|Split|IndexOf|LastIndexOf|Remove|Replace|Substring)\(|\[[^\]]*\.\.)")]
+    [GeneratedRegex(@"(?<![\w.])(?:[\w!?()]+\.)*(?:Words|Why|why|Message|message|Problem|problem|Next|What|Sentence|sentence|caution|Caution|NotSaved)(?:\(\))?[!?]?(?:\.(?:StartsWith|EndsWith|Contains|Split|IndexOf|LastIndexOf|Remove|Replace|Substring)\(|\[[^\]]*\.\.)")]
     private static partial Regex Reading();
 }

@@ -49,9 +49,9 @@ public class TorqueSpecificationTests
         Assert.All(failures, f => Assert.Equal(Severity.Warning, f.Severity));
         Assert.Equal(["pair-creep", "range-wide", "utilisation-low"], failures.Select(f => f.ErrorCode).Order(StringComparer.Ordinal));
         Assert.Contains("±23 %", Message(failures, "range-wide"), StringComparison.Ordinal);
-        Assert.Contains("a target must be chosen", Message(failures, "range-wide"), StringComparison.Ordinal);
+        Assert.Contains("Choose a target", Message(failures, "range-wide"), StringComparison.Ordinal);
         Assert.Contains("may creep from 69 N·m at low friction (0.08;", Message(failures, "pair-creep"), StringComparison.Ordinal);
-        Assert.Contains("watch the line", Message(failures, "pair-creep"), StringComparison.Ordinal);
+        Assert.Contains("Watch the line", Message(failures, "pair-creep"), StringComparison.Ordinal);
         Assert.Contains("class by equivalence only", Message(failures, "utilisation-low"), StringComparison.Ordinal);
     }
 

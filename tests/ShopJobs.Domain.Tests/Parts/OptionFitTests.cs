@@ -71,7 +71,7 @@ public class OptionFitTests
     [Fact] // 60..95 is 22.6 % about its middle; JOB rule: above 15 % a target must be chosen
     public void A_wide_range_is_a_caution_to_choose_a_target()
     {
-        Warns(StudKits.Q4, "Permitted torque: 60..95 N·m is wide, ±23 % about its middle against ±15 %: a target must be chosen");
+        Warns(StudKits.Q4, "Permitted torque: 60..95 N·m is wide, ±23 % about its middle against ±15 %. Choose a target");
         Assert.DoesNotContain(
             Cautions(StudKits.Q4 with { Torque = StudKits.Said(StudKits.Range("68", "78 N·m")) }),
             caution => caution.Contains("is wide", StringComparison.Ordinal));

@@ -90,7 +90,7 @@ public class SeedTests
         var cautions = ProcedureCautions.For(procedure, procedure.Group("stud"));
         Assert.Contains(cautions, caution => caution.Contains("60..95 N·m is wide", StringComparison.Ordinal));
         Assert.Contains(cautions, caution => caution.Contains("the nuts may creep from 69 N·m at low friction", StringComparison.Ordinal)
-            && caution.Contains("watch the line", StringComparison.Ordinal));
+            && caution.Contains("Watch the line", StringComparison.Ordinal));
         Assert.Contains(
             ProcedureCautions.For(procedure, procedure.Group("jam-pair")),
             caution => caution.Contains("the nuts may creep from 69 N·m", StringComparison.Ordinal));

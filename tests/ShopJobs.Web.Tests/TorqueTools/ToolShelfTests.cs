@@ -46,7 +46,7 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
     }
 
     [Theory]
-    [InlineData("w7", "S-99", "another tool is called w7")]
+    [InlineData("w7", "S-99", "Another tool is called w7")]
     [InlineData("W8", "s-71", "W7 has the serial number")]
     public async Task Another_tools_name_or_serial_is_refused_and_nothing_is_entered(string name, string serial, string says)
     {

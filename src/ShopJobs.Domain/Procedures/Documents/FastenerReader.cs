@@ -39,9 +39,9 @@ internal sealed class FastenerReader(ProblemBook problems)
             return (null, note);
         }
 
-        if (!StrengthClass.TryParse(text, out var strength, out var problem))
+        if (!StrengthClass.TryParse(text, out var strength, out _))
         {
-            problems.Error(map.At("class"), problem.Replace("say so where it is only by equivalence", "put “class-note” beside it where it is only by equivalence", StringComparison.Ordinal));
+            problems.Error(map.At("class"), StrengthClass.NotKnown(text), "give the class, and put “class-note” beside it where it is only by equivalence");
         }
 
         return (strength, note);
