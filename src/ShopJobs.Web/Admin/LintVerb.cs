@@ -71,7 +71,8 @@ internal static class LintVerb
         }
 
         await using var services = await VerbServices.OpenAsync(folder, cancellation);
-        return services.GetRequiredService<LogbookSnapshots>().Read(reader =>
+        using var database = new LogbookDatabase(VerbServices.DatabaseFile(folder));
+        return new LogbookSnapshots(database, new FoldCache(), TimeProvider.System).Read(reader =>
             Documents.CurrentRegister(reader) is { } digest ? new Documents().Register(reader, digest) : null);
     }
 }
