@@ -1,5 +1,6 @@
 using CsCheck;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tests.Reference.Statements;
 using UnitsNet;
 
 namespace ShopJobs.Domain.Tests.Fasteners;

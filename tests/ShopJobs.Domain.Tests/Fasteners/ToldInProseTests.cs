@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tests.Reference.Statements;
 using UnitsNet;
 
 namespace ShopJobs.Domain.Tests.Fasteners;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tests.Reference.Statements;
 using UnitsNet;
 
 namespace ShopJobs.Domain.Tests.Reference.Checks;

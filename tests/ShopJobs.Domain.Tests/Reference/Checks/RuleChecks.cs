@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tests.Reference.Statements;
 
 namespace ShopJobs.Domain.Tests.Reference.Checks;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tests.Reference.Statements;
 using ShopJobs.Domain.Tools;
 using UnitsNet;
 using Unit = ShopJobs.Domain.Fasteners.TorqueUnit;

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace ShopJobs.Domain.Fasteners;
+namespace ShopJobs.Domain.Tests.Reference.Statements;
 
 /// <summary>
 /// Preloads measured on several fasteners at one torque: what the scatter of a joint really is (NASA-STD-5020B, appendix A.2).

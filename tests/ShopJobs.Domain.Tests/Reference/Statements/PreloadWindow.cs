@@ -1,6 +1,7 @@
+using ShopJobs.Domain.Fasteners;
 using UnitsNet;
 
-namespace ShopJobs.Domain.Fasteners;
+namespace ShopJobs.Domain.Tests.Reference.Statements;
 
 /// <summary>
 /// Least, nominal and greatest preload of a joint by the nut factor, as NASA states it: NASA-STD-5020B,

@@ -1,4 +1,4 @@
-namespace ShopJobs.Domain.Fasteners;
+namespace ShopJobs.Domain.Tests.Reference.Statements;
 
 /// <summary>A rule of fastening as a document states it, shortened; shown with its source beside what it bears on.</summary>
 /// <param name="Topic">What it is about, such as "engagement".</param>

@@ -1,6 +1,7 @@
 using System.Globalization;
+using ShopJobs.Domain.Fasteners;
 
-namespace ShopJobs.Domain.Fasteners;
+namespace ShopJobs.Domain.Tests.Reference.Statements;
 
 /// <summary>
 /// Rules of fastening from public documents, aircraft and army manuals above all: orientation for a shop whose own maker's

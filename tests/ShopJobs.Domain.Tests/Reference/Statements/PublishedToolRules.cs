@@ -1,7 +1,8 @@
 using System.Globalization;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 
-namespace ShopJobs.Domain.Tools;
+namespace ShopJobs.Domain.Tests.Reference.Statements;
 
 /// <summary>Rules on torque tools from standards and public manuals, with the figures that this code computes with.</summary>
 public static class PublishedToolRules

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace ShopJobs.Domain.Fasteners;
+namespace ShopJobs.Domain.Tests.Reference.Statements;
 
 /// <summary>
 /// The screw-jack form of torque and clamp load in Shigley's Mechanical Engineering Design: mean diameter dm = (d + dr)/2, exact lead angle,

@@ -1,4 +1,4 @@
-namespace ShopJobs.Domain.Fasteners;
+namespace ShopJobs.Domain.Tests.Reference.Statements;
 
 /// <summary>
 /// k of a two-sided tolerance interval mean +- k s of a normal population, exact (Odeh and Owen). The confidence is
