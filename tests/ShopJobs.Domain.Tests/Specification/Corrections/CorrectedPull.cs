@@ -28,7 +28,7 @@ internal readonly record struct Restatement(People By, Figure To)
 /// <param name="Used">The lead used it as it is.</param>
 /// <param name="Corrector">Who made the correction that waits to be confirmed.</param>
 /// <param name="Correctors">Everybody who corrected it.</param>
-/// <param name="Former">Whose witness that correction voided.</param>
+/// <param name="Former">Whose witness was voided by a correction.</param>
 /// <param name="Hands">The fact: who corrected, confirmed or decided since it last counted, with whoever ended that.</param>
 /// <param name="By">Who did the last thing.</param>
 /// <param name="Granted">He asked and was let.</param>
@@ -40,9 +40,8 @@ internal readonly record struct CorrectedPull(
 
     public bool Inside => Now is Figure.Inside or Figure.AlsoInside;
 
-    public bool MayConfirm(People person) => person is not (People.Nobody or People.Ann) && person != Corrector;
-
-    public bool MayDecide(People person) => person is not (People.Nobody or People.Ann) && !Correctors.Has(person);
+    /// <summary>The second person is neither the doer nor anybody who corrected the pull.</summary>
+    public bool IsSecond(People person) => person is not (People.Nobody or People.Ann) && !Correctors.Has(person);
 
     public static CorrectedPull Pulled(Figure figure) => new()
     {
@@ -63,7 +62,7 @@ internal readonly record struct CorrectedPull(
             Raised = raised,
             Corrector = to.By,
             Correctors = Correctors | to.By,
-            Former = Witness,
+            Former = Witness == People.Nobody ? Former : Witness,
             Witness = People.Nobody,
             Corrections = Corrections + 1,
             Hands = Counts ? to.By : Hands | to.By,
@@ -74,7 +73,7 @@ internal readonly record struct CorrectedPull(
 
     public CorrectedPull Confirm(People person)
     {
-        if (!MayConfirm(person))
+        if (!IsSecond(person))
         {
             return this with { By = person, Granted = false };
         }
@@ -84,16 +83,15 @@ internal readonly record struct CorrectedPull(
         {
             Raised = raised,
             Counts = Inside && raised == People.Nobody,
-            Witness = person == Former && Inside && raised == People.Nobody ? Former : Witness,
+            Witness = person == Former ? Former : Witness,
             Corrector = People.Nobody,
-            Former = People.Nobody,
             Hands = Counts ? People.Nobody : Hands | person,
             By = person,
             Granted = true,
         };
     }
 
-    public CorrectedPull UseAsIs(People person) => MayDecide(person)
+    public CorrectedPull UseAsIs(People person) => IsSecond(person)
         ? this with { Raised = People.Nobody, Counts = true, Used = true, Hands = Hands | person, By = person, Granted = true }
         : this with { By = person, Granted = false };
 

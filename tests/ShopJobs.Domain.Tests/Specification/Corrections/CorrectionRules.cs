@@ -22,7 +22,7 @@ internal static class CorrectionRules
         && (!pull.Held || pull.Raised == People.Ann || to.By == People.Ann);
 
     private static bool Decidable(CorrectedPull pull, People person) =>
-        pull.Held && pull.Now == Figure.Over && (pull.Corrector == People.Nobody || !pull.MayDecide(person));
+        pull.Held && pull.Now == Figure.Over && (pull.Corrector == People.Nobody || !pull.IsSecond(person));
 
     private static bool Seeable(CorrectedPull pull, People person) =>
         pull.Counts && !pull.Used && pull.Witness == People.Nobody && !pull.Correctors.Has(person);
@@ -39,7 +39,7 @@ internal static class CorrectionRules
         .On("Confirm", "8", "CONFIRMED-BY-ANOTHER",
             "a second person (neither doer nor corrector) confirms",
             (_, after) => after.Granted,
-            (before, after) => after.By != People.Ann && after.By != before.Corrector)
+            (before, after) => after.By != People.Ann && !before.Correctors.Has(after.By))
         .On("Confirm", "section 2", "CONFIRMED-COUNTS",
             "unless a second person with the right, not the doer, confirms it with a reason",
             (before, after) => after.Granted && before is { Inside: true, Held: false },
@@ -50,7 +50,7 @@ internal static class CorrectionRules
             (_, after) => after.Witness == People.Nobody)
         .On("Confirm", "8", "SAME-WITNESS-KEEPS",
             "A correction that a second person confirms keeps the witness where the same witness confirms the figure",
-            (before, after) => after is { Granted: true, Counts: true } && before.Former != People.Nobody && before.Witness == People.Nobody,
+            (before, after) => after.Granted && before.Former != People.Nobody && before.Witness == People.Nobody,
             (before, after) => after.Witness == (before.Former == after.By ? before.Former : People.Nobody))
         .On("Restate", "7", "HOLD-OUTLIVES-CORRECTION",
             "A hold is cleared only by its decision: opening, voiding, undo, correction, a new job or a revised procedure leave it standing",

@@ -12,12 +12,12 @@ internal static class ReleaseRules
         .Action("Give", car => car.Given is not (Given.Stands or Given.Suspended), car => car.Ask(Wish.Give))
         .Action("Uphold", car => car.Given is not (Given.None or Given.Stands), car => car.Ask(Wish.Uphold))
         .Action("Withdraw", car => car.Given is not Given.None, car => car.Ask(Wish.Withdraw))
-        .Action("Open", car => !car.Open, car => car.Opened())
+        .Action("Open", car => car is { Open: false, Against: Against.Nothing }, car => car.Opened())
         .Action("Close again", car => car.Open, car => car.Closed())
         .Action("Take the opening back, confirmed", car => car is { Open: true, TakenFrom: true }, car => car.TakenBack())
         .Action("Pull on top", car => !car.Open && !car.Against.HasFlag(Against.Hold), car => car.Pulled())
-        .Action("Raise", ReleasedCar.Causes, (car, cause) => !car.Against.HasFlag(cause), (car, cause) => car.Raise(cause))
-        .Action("Lift", ReleasedCar.Causes, (car, cause) => car.Against.HasFlag(cause), (car, cause) => car.Lift(cause));
+        .Action("Raise", ReleasedCar.Causes, (car, cause) => !car.Open && !car.Against.HasFlag(cause), (car, cause) => car.Raise(cause))
+        .Action("Lift", ReleasedCar.Causes, (car, cause) => car.CanLift(cause), (car, cause) => car.Lift(cause));
 
     private static bool Lives(ReleasedCar car) => car.Given is Given.Stands or Given.Suspended;
 

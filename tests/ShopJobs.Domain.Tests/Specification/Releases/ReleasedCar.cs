@@ -41,6 +41,10 @@ internal readonly record struct ReleasedCar(Given Given, Given Page, bool Open, 
 
     public bool Could => !Open && Against == Against.Nothing;
 
+    /// <summary>True where it can be put in order now: nothing is signed on a joint that is held or in doubt.</summary>
+    public bool CanLift(Against cause) =>
+        Against.HasFlag(cause) && (cause != Against.SignOffFallen || (Against & (Against.Hold | Against.Doubt)) == 0);
+
     public ReleasedCar Ask(Wish wish) => wish switch
     {
         Wish.Give when Could => Say(Given.Stands, wish),

@@ -77,9 +77,9 @@ internal readonly record struct PlaceOfWork(
         };
     }
 
-    public PlaceOfWork Open() => Nut == Nut.Open ? Done() : Done().Fall(Begun) with { Nut = Nut.Open, Voided = false, Begun = true, Released = false };
+    public PlaceOfWork Open() => Nut == Nut.Open ? Done() : Done().Fall(Begun && !Ended) with { Nut = Nut.Open, Voided = false, Begun = true, Released = false };
 
-    public PlaceOfWork Pull() => Done() with { Nut = Nut.AtTorque };
+    public PlaceOfWork Pull() => Done() with { Nut = Nut.AtTorque, Begun = true };
 
     public PlaceOfWork Correct() => Done() with
     {
