@@ -49,7 +49,7 @@ public static class PermissionRules
 
     private static IEnumerable<PersonId> Workers(PermissionQuestion q) => q.Doers.Concat(q.Books.SelectMany(book => book.Workers));
 
-    // The one failed piece of evidence that it would stand in for must be one that it can.
+    // It stands in for the failed evidence of one final record, where that is of a kind that it can.
     private static HoldPoint? NotUsableAsIs(PermissionQuestion q)
     {
         if (q.Command is not DecideHold { Disposition: Disposition.UseAsIs })
@@ -58,8 +58,13 @@ public static class PermissionRules
         }
 
         var open = q.Books.SelectMany(book => book.Holds.Where(hold => hold.Decision is null)).ToList();
-        var reasons = open.Select(hold => hold.Reason)
-            .Concat(q.Books.SelectMany(book => book.Pulls).Where(pull => open.Exists(hold => hold.Number == pull.Number)).SelectMany(pull => pull.Problems))
+        var named = q.Books.SelectMany(book => book.Pulls).Where(pull => open.Exists(hold => hold.Number == pull.Number)).ToList();
+        if (named.Exists(pull => !pull.IsFinal))
+        {
+            return new HoldPoint(HoldReason.NotUsableAsIs);
+        }
+
+        var reasons = open.Select(hold => hold.Reason).Concat(named.SelectMany(pull => pull.Problems))
             .Where(reason => reason != HoldReason.TurnVoided && !HoldReasons.MayBeUsedAsIs(reason)).ToList();
         return reasons.Count > 0 ? new HoldPoint(HoldReason.NotUsableAsIs) { Because = new HoldPoint(reasons[0]) } : null;
     }

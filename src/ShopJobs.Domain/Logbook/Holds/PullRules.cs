@@ -72,7 +72,7 @@ public static class PullRules
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
         new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number || TurnedAlready(q)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
-        new(HoldReason.BackOffFirst, q => q.Book.BackOffFirst),
+        new(HoldReason.BackOffFirst, q => q.Book.BackOffFirst || q.State.HasFallen(q.Book)),
         new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
         new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),

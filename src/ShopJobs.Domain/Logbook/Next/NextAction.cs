@@ -195,6 +195,7 @@ public static class NextActions
     private static bool MustComeOff(CarState state, PositionBook book) => book.Holds.IsEmpty && book.Highest > 0 && !state.IsAtTorque(book)
         && (book.Fitting != Fitting.HandTight
             || Enumerable.Range(1, book.Highest - 1).Any(stage => !state.IsDone(book, stage))
+            || state.HasFallen(book)
             || book.Cells.Any(pull => pull.IsTurn && !state.Passes(pull) && !state.IsDone(book, pull.Fact.Stage)));
 
     private static NextAction Pull(CarState state, Cell cell, GroupWork? jam)

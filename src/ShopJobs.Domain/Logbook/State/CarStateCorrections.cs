@@ -154,9 +154,14 @@ public sealed partial record CarState
                 ? book.Holds.Add(new Hold(number, recorded.At, before.Person, after.HoldReason!.Value) { Workers = workers })
                 : book.Holds,
         });
-        return recorded.Entry is Corrected
-            ? next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person]).HoldRidden(after, recorded)
-            : next;
+        if (recorded.Entry is not Corrected)
+        {
+            return next;
+        }
+
+        // What it rides on is held by the first figure that reached it: where that was decided, another correction raises nothing anew.
+        next = next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person]);
+        return before.ReachesWhatItRidesOn ? next : next.HoldRidden(after, recorded);
     }
 
     private CarState TakeBack(long by, long number) => (this with { TakenBack = TakenBack.Add(number) }).Fell(by, number);

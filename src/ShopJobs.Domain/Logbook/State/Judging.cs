@@ -73,6 +73,17 @@ public static class Judging
         return [.. problems.Concat(pull.Unconfirmed.SelectMany(value => ProblemOf(pull, value))).Distinct()];
     }
 
+    /// <summary>
+    /// True where a pull was made on records that no longer stand: the fastener is pulled all the same, and a pull on top would be a
+    /// second one.
+    /// </summary>
+    public static bool HasFallen(this CarState state, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(book);
+        return book.Cells.Any(pull => !pull.Voided && pull.Fact.RestsOn.Any(state.TakenBack.Contains));
+    }
+
     /// <summary>The newest record of each visit of a stage, confirmed voids left out.</summary>
     public static IEnumerable<Pull> Newest(this PositionBook book, int stage)
     {

@@ -123,8 +123,9 @@ internal static class HoldSentences
         HoldReason.ReuseNotAllowed => ("This hardware is single-use: rework would use it twice", "decide replace"),
         HoldReason.VoidedTurn => (
             "The record of an angle on it is void: it cannot be used as is", "confirm the void where it was never turned, or decide rework or replace"),
-        HoldReason.NotUsableAsIs => (
-            $"It cannot be used as it is: {HoldWords.Of(point.Because?.Reason ?? HoldReason.LowerStageMissing)}", "decide rework or replace"),
+        HoldReason.NotUsableAsIs when point.Because is { Reason: var missing } => (
+            $"It cannot be used as it is: {HoldWords.Of(missing)}", "decide rework or replace"),
+        HoldReason.NotUsableAsIs => ("Only the record of the final stage can be used as it is", "decide rework or replace"),
         HoldReason.LookAgain when point is { About: not null, At: { } at } => (
             string.Create(CultureInfo.InvariantCulture, $"{on.Fasteners} {Happened(point.About.Value)} at {on.Names.OnTheWall(at):HH:mm}, after this was shown"), "look again, then sign"),
         HoldReason.LookAgain => ("Something changed after this was shown", "look again, then sign"),

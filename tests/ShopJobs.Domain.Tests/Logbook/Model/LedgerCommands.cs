@@ -138,7 +138,7 @@ internal sealed partial class Ledger
             (HoldReason.NoRight, !rights.Contains(Right.Decide)),
             (HoldReason.OwnWork, workers.Contains(person)),
             (HoldReason.Tied, workers.Overlaps(ties)),
-            (HoldReason.NotUsableAsIs, decide.Disposition == Disposition.UseAsIs && holds.SelectMany(hold => ReasonsOf(hold, position)).Any(IsMissing)),
+            (HoldReason.NotUsableAsIs, decide.Disposition == Disposition.UseAsIs && (holds.SelectMany(hold => ReasonsOf(hold, position)).Any(IsMissing) || holds.Any(hold => IsOfALowerStage(hold, position)))),
             (HoldReason.AcceptanceMissing, decide.Disposition == Disposition.UseAsIs && decide.Acceptance is null && risk == RiskClass.A),
             (HoldReason.ReuseNotAllowed, decide.Disposition == Disposition.Rework && GroupInForce(position)?.Rules.Hardware.Reuse == HardwareReuse.SingleUse),
             (HoldReason.VoidedTurn, decide.Disposition == Disposition.UseAsIs && PullsOn(position).Any(pull => IsTurn(pull) && IsVoid(pull.Number))),

@@ -166,9 +166,11 @@ internal sealed partial class Ledger
     private long ShortThatReplaces(JointPosition position) =>
         NewestOfCells(position).Where(pull => IsShort(pull) && GroupOf(pull).Rules.IfShort == IfShort.Replace).Select(pull => pull.Number).DefaultIfEmpty(0).Max();
 
+    // Rule 3: what may have been pulled, and what was pulled on records that fell, is pulled all the same; a second pull on top never counts.
     private bool MustBackOff(JointPosition position) =>
         PullsOn(position).Any(pull => !IsTurn(pull) && IsVoid(pull.Number))
-        || NewestOfCells(position).Any(pull => IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue);
+        || NewestOfCells(position).Any(pull =>
+            (IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue) || (!IsVoid(pull.Number) && !pull.Rests.All(Stands)));
 
     private IEnumerable<Line> NewestOfCells(JointPosition position) =>
         PullsOn(position).GroupBy(pull => (Fact(pull).Stage, Fact(pull).Visit)).Select(cell => cell.Last());
