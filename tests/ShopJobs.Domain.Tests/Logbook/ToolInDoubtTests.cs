@@ -92,8 +92,11 @@ public class ToolInDoubtTests
         car.TellTool(TestTools.Click, new Quarantined(CarAtWork.Reason));
         Assert.Equal([HoldReason.ToolQuarantined], car.Pull(Tess, job, "nuts", nuts[0], 1, 50).Problems);
         car.TellTool(TestTools.Click, TestTools.Good(car.Today, car.Today.AddDays(365)));
-        car.Do(Theo, Decision(nuts[0], Disposition.UseAsIs, accepted: true));
-        Assert.Empty(car.Pull(Tess, job, "nuts", nuts[2], 1, 50).Problems);
+        car.Do(Theo, Decision(nuts[0], Disposition.Rework));
+        car.Open(Tess, job, nuts);
+        car.Do(Tess, Sign(job, $"faces@{Left}", "clean"));
+        car.ByHand(Tess, job, "nuts", nuts);
+        Assert.Empty(car.Pull(Tess, job, "nuts", nuts[0], 1, 50).Problems);
     }
 
     [Fact]

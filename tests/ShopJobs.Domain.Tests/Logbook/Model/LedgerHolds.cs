@@ -152,7 +152,7 @@ internal sealed partial class Ledger
     // Rule 1: use as is stands in on the final record it names.
     private bool IsOfALowerStage(ModelHold hold, JointPosition position) =>
         At(hold.Number) is { Entry: TorqueRecorded fact } pull && fact.Position == position && FirstOpenedAfter(position, pull.Number) == 0
-        && fact.Stage < GroupOf(pull).Stages.Count;
+        && fact.Stage < GroupOf(pull).Rules.Stages.Count;
 
     private Line? DecisionAbout(long number, JointPosition position) => lines.Skip((int)number)
         .FirstOrDefault(line => line.Entry is Decided fact && fact.Position == position && line.About.Contains(number));
