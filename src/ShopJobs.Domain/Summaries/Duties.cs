@@ -9,8 +9,9 @@ internal static class Duties
 {
     public static IReadOnlyList<string> Of(SummarySubject car)
     {
+        // What was let out at different times is due at different times.
         var owed = car.Joints.SelectMany(joint => joint).Where(car.State.OwesReTorque)
-            .GroupBy(book => (book.Last!.Fact.Spec.ReTorque!, book.Position.Key)).ToList();
+            .GroupBy(book => (book.Last!.Fact.Spec.ReTorque!, book.Position.Key, car.State.FirstDrive(book)?.Number)).ToList();
         return
         [
             .. NotToBeDriven(car),
@@ -19,44 +20,54 @@ internal static class Duties
         ];
     }
 
-    private static IEnumerable<string> NotToBeDriven(SummarySubject car) =>
-        ReleaseLines.IsGiven(car, ReleaseKind.Road) || ReleaseLines.IsGiven(car, ReleaseKind.Track)
-            ? []
+    private static IEnumerable<string> NotToBeDriven(SummarySubject car)
+    {
+        ReleaseKind[] driven = [ReleaseKind.Road, ReleaseKind.Track];
+        if (driven.Any(kind => ReleaseLines.IsGiven(car, kind)))
+        {
+            return [];
+        }
+
+        return driven.Any(kind => car.Standing(kind).Kind == ReleaseStandingKind.Suspended)
+            ? [$"Do not drive the car: its release is suspended. Speak to us first, {car.Facts.Shop.Contact}."]
             : ["Do not drive the car: it is not released to the road. Wait until we call you."];
+    }
 
     private static string ReTorqueWords(SummarySubject car, ReTorque rule, IReadOnlyList<PositionBook> books)
     {
         var places = string.Join(", ", books.Select(book => book.Position.Place).Distinct());
-        var drive = Driven(car, books.Min(book => book.Last!.Number));
-        return $"Bring the car back for a re-torque: {car.KindName(books[0].Position.Key)}, {places} "
-            + $"({SummarySubject.Count(books.Count, "fastener")}), {Distance(rule, drive?.Fact.OdometerKm)}{Limit(car, rule, drive)}.";
+        var what = $"{car.KindName(books[0].Position.Key)}, {places} ({SummarySubject.Count(books.Count, "fastener")})";
+        return car.State.IsOverdue(car.Now, books[0], car.Facts.OdometerKm ?? car.State.Odometer)
+            ? $"A re-torque is overdue: {what}. It was due {Latest(car, books[0])}. Call us before you drive on, {car.Facts.Shop.Contact}."
+            : $"Bring the car back for a re-torque: {what}, {Distance(car, rule, books[0])}{Limit(car, rule, books[0])}.";
     }
 
-    /// <summary>The first standing release after which the car may have been driven since these were tightened.</summary>
-    private static ReleaseBook? Driven(SummarySubject car, long tightened) => car.State.Releases
-        .Where(release => release.Key != ReleaseKind.Move && release.Value.VoidBy == 0 && release.Value.Number > tightened)
-        .Select(release => release.Value).MinBy(release => release.Number);
+    private static string Latest(SummarySubject car, PositionBook book) => string.Join(" or ", new[]
+    {
+        car.State.LatestKm(book) is { } km ? $"by {SummarySubject.Km(km)}" : null,
+        car.State.LatestDay(book) is { } day ? $"by {SummarySubject.Words(day)}" : null,
+    }.OfType<string>());
 
-    private static string Distance(ReTorque rule, decimal? odometer)
+    private static string Distance(SummarySubject car, ReTorque rule, PositionBook book)
     {
         var words = rule.BeforeKm is { } before
             ? string.Create(CultureInfo.InvariantCulture, $"after {rule.AfterKm} to {before} km")
             : string.Create(CultureInfo.InvariantCulture, $"after {rule.AfterKm} km");
-        return odometer is { } km
+        return car.State.FirstDrive(book)?.Fact.OdometerKm is { } km
             ? $"{words}, at {SummarySubject.Km(km + rule.AfterKm!.Value)}"
                 + (rule.BeforeKm is { } most ? $" to {SummarySubject.Km(km + most)}" : "") + " on the odometer"
             : words;
     }
 
-    private static string Limit(SummarySubject car, ReTorque rule, ReleaseBook? drive) => (rule.WithinDays, drive) switch
+    private static string Limit(SummarySubject car, ReTorque rule, PositionBook book) => (rule.WithinDays, car.State.LatestDay(book)) switch
     {
-        ({ } days, { } release) => $", at the latest by {SummarySubject.Words(car.Facts.Day(release.At).AddDays(days))}",
+        (_, { } day) => $", at the latest by {SummarySubject.Words(day)}",
         ({ } days, null) => $", at the latest {SummarySubject.Count(days, "day")} after the first drive",
         _ => "",
     };
 
     private static string Track(SummarySubject car) =>
-        car.State.Releases.TryGetValue(ReleaseKind.Track, out var track) && track is { VoidBy: 0, Fact.Acceptance: not null }
+        ReleaseLines.IsGiven(car, ReleaseKind.Track) && car.Standing(ReleaseKind.Track).Release is { Fact.Acceptance: not null }
             ? "You accepted in writing to drive on track before this re-torque. We advise against it."
             : "Do not drive on track before this re-torque.";
 }

@@ -7,7 +7,12 @@ namespace ShopJobs.Domain.Summaries;
 internal static class OpenItems
 {
     public static IReadOnlyList<OpenItem> Of(SummarySubject car) =>
-        [.. Joints(car), .. Temporary(car), .. Results(car), .. Steps(car)];
+        [.. Suspended(car), .. Joints(car), .. Temporary(car), .. Results(car), .. Steps(car)];
+
+    private static IEnumerable<OpenItem> Suspended(SummarySubject car) =>
+        from kind in Enum.GetValues<ReleaseKind>()
+        where car.Standing(kind).Kind == ReleaseStandingKind.Suspended
+        select new OpenItem(null, $"The release to {ReleaseLines.Word(kind)} is suspended: we have to look at the car again before it is good");
 
     private static IEnumerable<OpenItem> Joints(SummarySubject car) =>
         from joint in car.Joints

@@ -15,7 +15,7 @@ internal static class ReleaseLines
 
     /// <summary>True when the release stands and has not lapsed.</summary>
     public static bool IsGiven(SummarySubject car, ReleaseKind kind) =>
-        car.State.Releases.TryGetValue(kind, out var release) && release.VoidBy == 0 && !HasLapsed(car, release);
+        car.Standing(kind) is { IsGood: true, Release: { } release } && !HasLapsed(car, release);
 
     public static string Word(ReleaseKind kind) => kind switch
     {
@@ -26,16 +26,23 @@ internal static class ReleaseLines
 
     private static ReleaseLine Line(SummarySubject car, ReleaseKind kind)
     {
-        var release = car.State.Releases.GetValueOrDefault(kind);
-        if (release is null)
+        var standing = car.Standing(kind);
+        if (standing.Release is not { } release)
         {
             return new ReleaseLine(false, $"Not released to {Word(kind)}.{NotMadeHere(car, kind)}");
         }
 
-        var day = car.DayWords(release.At);
-        return release.VoidBy > 0 ? new ReleaseLine(false, $"Not released to {Word(kind)}: the release of {day} ended because of later work or a finding.")
-            : HasLapsed(car, release) ? new ReleaseLine(false, $"Not released to {Word(kind)}: the release of {day} has lapsed{Limits(release.Fact)}.")
-            : new ReleaseLine(true, Given(car, kind, release, day));
+        var day = SummarySubject.Words(release.Day);
+        return standing.Kind switch
+        {
+            ReleaseStandingKind.Ended => Not("ended because of later work or a finding."),
+            ReleaseStandingKind.Withdrawn => Not("was taken back."),
+            ReleaseStandingKind.Suspended => Not("is suspended until we have looked at the car again."),
+            _ when HasLapsed(car, release) => Not($"has lapsed{Limits(release.Fact)}."),
+            _ => new ReleaseLine(true, Given(car, kind, release, day)),
+        };
+
+        ReleaseLine Not(string words) => new(false, $"Not released to {Word(kind)}: the release of {day} {words}");
     }
 
     /// <summary>Joints that are as found, where the register asks that the shop itself tightens them for this release.</summary>

@@ -16,6 +16,9 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     public SummaryFacts Facts => facts;
 
+    /// <summary>How the newest release of a kind stands.</summary>
+    public ReleaseStanding Standing(ReleaseKind kind) => state.StandingOf(now, kind);
+
     /// <summary>Jobs this page covers, oldest first.</summary>
     public IEnumerable<JobBook> Jobs => state.Jobs.Values.Where(job => covered.Contains(job.Id)).OrderBy(job => job.Number);
 

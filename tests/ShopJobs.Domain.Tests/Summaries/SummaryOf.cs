@@ -33,5 +33,5 @@ internal static class SummaryOf
         TestPerson.Lee, new IssueSummary(CarAtWork.Reason, car.State.Number, CarAtWork.Shown));
 
     public static SummaryStanding Standing(this CarAtWork car, int version = 1) => car.State.StandingOf(
-        car.State.Summaries.Find(summary => summary.Fact.Version == version)!, car.Book, car.Register, car.Tool);
+        car.As(TestPerson.Lee), car.State.Summaries.Find(summary => summary.Fact.Version == version)!, car.Book);
 }
