@@ -347,7 +347,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.OpenAsync($"/cars/{car.Value}/summary");
         await page.Locator(".summary-preview").GetByText("Not finished").WaitForAsync();
         var after = await CustomerTextAsync(link);
-        Assert.Contains("Superseded", after, StringComparison.Ordinal);
+        Assert.Contains("Out of date", after, StringComparison.Ordinal);
         Assert.Contains(issued[issued.IndexOf("Version 1", StringComparison.Ordinal)..], after, StringComparison.Ordinal);
         Assert.Equal(0, shop.Read(car).State.Releases.Values.Count(release => release.VoidBy == 0 && release.Fact.Kind == ReleaseKind.Road));
     }

@@ -20,8 +20,11 @@ public sealed record CarReading(
     public PlacedProcedure Placed(JobBook job) => Now.Placed(job);
 
     /// <summary>Every reason why a release waits.</summary>
-    public IReadOnlyList<HoldPoint> HoldsOn(ReleaseKind kind, bool customerAccepted = false) =>
-        HoldRules.Standard.OnRelease(State, Now, kind, customerAccepted);
+    public IReadOnlyList<HoldPoint> HoldsOn(ReleaseKind kind, bool customerAccepted = false, decimal? odometerKm = null) =>
+        HoldRules.Standard.OnRelease(State, Now, kind, customerAccepted, odometerKm);
+
+    /// <summary>How the newest release of a kind stands.</summary>
+    public ReleaseStanding StandingOf(ReleaseKind kind) => State.StandingOf(Now, kind);
 
     /// <summary>Every reason why a step can't be signed.</summary>
     public IReadOnlyList<HoldPoint> HoldsOn(JobBook job, StepInstance step, StepAnswers answers) =>

@@ -51,8 +51,22 @@ public sealed class FloorCarSheetTests : ScreenBench
 
         car.Open(TestPerson.Theo, null, car.Positions(TestRegister.Nut, TestRegister.Left));
 
-        Assert.Equal("release to road is void", Show(car).Find(".car-released").TextContent);
+        Assert.Equal("release to road ended", Show(car).Find(".car-released").TextContent);
         Assert.Equal("5", Count(Show(car), "open"));
+    }
+
+    [Fact]
+    public void A_suspended_release_says_do_not_drive_and_why_and_not_released()
+    {
+        var car = Readings.OnTheRoad();
+        car.Do(TestPerson.Tess, new HoldPositions([car.Positions(TestRegister.Nut, TestRegister.Left)[0]], CarAtWork.Reason));
+
+        var sheet = Show(car);
+
+        Assert.Equal("Suspended: do not drive", sheet.Find(".car-suspended strong").TextContent);
+        Assert.StartsWith("wheel nut front-left 1: held", sheet.Find(".car-suspended span").TextContent, StringComparison.Ordinal);
+        Assert.EndsWith("/release", sheet.Find(".car-suspended a").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.Empty(sheet.FindAll(".car-released"));
     }
 
     [Fact]

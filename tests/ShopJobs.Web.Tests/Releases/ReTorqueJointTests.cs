@@ -11,6 +11,7 @@ public sealed class ReTorqueJointTests : ScreenBench
 {
     private readonly CarAtWork car = Readings.OnTheRoad();
     private RecordSettled? recorded;
+    private string shown = "";
 
     [Fact]
     public void Fasteners_stand_in_the_order_of_the_pattern_and_the_first_is_next()
@@ -62,15 +63,93 @@ public sealed class ReTorqueJointTests : ScreenBench
     {
         await joint.FindAll(".choice").Single(tool => tool.TextContent == "W7").ClickAsync(new());
         await joint.FindAll("input")[0].InputAsync(new ChangeEventArgs { Value = value });
-        await joint.FindAll("input")[2].InputAsync(new ChangeEventArgs { Value = "48310" });
     }
 
-    private IRenderedComponent<ReTorqueJoint> Show()
+    [Fact]
+    public async Task Without_the_odometer_nothing_is_signed()
+    {
+        var joint = Show(km: null);
+        await ChooseAsync(joint, "110");
+
+        await Button(joint, "NOT MOVED").ClickAsync(new());
+
+        Assert.Null(recorded);
+        Assert.Contains("odometer", joint.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Too_early_is_said_before_it_is_signed_and_settles_nothing()
+    {
+        var joint = Show(km: 48_240);
+        await ChooseAsync(joint, "110");
+
+        Assert.Equal("Too early: 20 km more. It is recorded and does not settle the joint.", joint.Find(".retorque-warning").TextContent);
+        await Button(joint, "NOT MOVED").ClickAsync(new());
+        car.Declare(TestRegister.WheelDown);
+        car.Do(TestPerson.Tess, recorded!);
+
+        Assert.Equal(5, Assert.Single(DueJoint.Of(Readings.Of(car, TestPerson.Tess))).Due.Count);
+        Assert.Contains("Too early", shown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Moved_too_far_is_said_before_it_is_signed_and_is_held()
+    {
+        var joint = Show();
+        await ChooseAsync(joint, "110");
+        await joint.FindAll("input")[1].InputAsync(new ChangeEventArgs { Value = "31" });
+        Assert.Contains("it was loose", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
+
+        await Button(joint, ": MOVED").ClickAsync(new());
+        car.Declare(TestRegister.WheelDown);
+        car.Do(TestPerson.Tess, recorded!);
+
+        Assert.Equal(PositionState.Held, car.Shows(recorded!.Positions[0]));
+        var due = Assert.Single(DueJoint.Of(Readings.Of(car, TestPerson.Tess)));
+        Assert.Equal([recorded.Positions[0]], due.Stopped);
+    }
+
+    [Fact]
+    public void A_joint_whose_tool_is_in_doubt_stays_and_says_so()
+    {
+        car.TellTool(TestTools.Click, new Doubted(CarAtWork.Reason));
+
+        var joint = Show();
+
+        Assert.Equal(5, joint.FindAll(".retorque-stopped").Count);
+        Assert.Contains("its tool is in doubt", joint.Find(".retorque-stopped").TextContent, StringComparison.Ordinal);
+        Assert.Empty(joint.FindAll(".actions button"));
+    }
+
+    [Fact]
+    public async Task All_of_a_joint_that_did_not_move_are_signed_at_once()
+    {
+        var joint = Show();
+        await ChooseAsync(joint, "110");
+
+        await Button(joint, "ALL 5").ClickAsync(new());
+
+        Assert.Equal([1, 3, 5, 2, 4], recorded!.Positions.Select(position => position.Number));
+        Assert.False(recorded.Moved);
+        Assert.Contains("Each was pulled, in the pattern; none moved", shown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_overdue_says_so() =>
+        Assert.Contains("OVERDUE: was due from 48260 to 48310 km, by 16 Mar 2026", Show(km: 48_311).Markup, StringComparison.Ordinal);
+
+    private IRenderedComponent<ReTorqueJoint> Show(decimal? km = 48_310)
     {
         var reading = Readings.Of(car, TestPerson.Tess);
         return Render<ReTorqueJoint>(parameters => parameters
             .Add(joint => joint.Reading, reading)
             .Add(joint => joint.Due, Assert.Single(DueJoint.Of(reading)))
-            .Add(joint => joint.OnRecord, asked => recorded = (RecordSettled)asked.Command));
+            .Add(joint => joint.Km, km)
+            .Add(joint => joint.OnRecord, asked =>
+            {
+                recorded = (RecordSettled)asked.Command;
+                shown = string.Join("; ", asked.Request.Shown.Lines);
+                return Task.FromResult(true);
+            }));
     }
 }

@@ -90,7 +90,92 @@ public sealed class ReleaseCardTests : ScreenBench
             .Add(card => card.Ended, car.Book.ToDictionary(entry => entry.Number))
             .Add(card => card.Names, Readings.Names));
 
-        Assert.Contains($"void from {car.Now:HH:mm}: joint opened: wheel nut front-left", card.Find(".release-stands").TextContent, StringComparison.Ordinal);
+        Assert.Contains($"ended {car.Now:HH:mm}: joint opened: wheel nut front-left", card.Find(".release-stands").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_suspended_release_says_do_not_drive_and_why_and_offers_no_signature_before_that_is_put_right()
+    {
+        var car = Readings.OnTheRoad();
+        car.Do(TestPerson.Tess, new HoldPositions([car.Positions(TestRegister.Nut, TestRegister.Left)[0]], CarAtWork.Reason));
+
+        var card = Show(car, ReleaseKind.Road);
+
+        Assert.Equal("Suspended: do not drive", card.Find(".release-stop").TextContent);
+        Assert.Contains("wheel nut front-left 1", card.Find(".release-suspended").TextContent, StringComparison.Ordinal);
+        Assert.Empty(card.FindAll(".release-suspended button"));
+    }
+
+    [Fact]
+    public async Task A_release_whose_doubt_was_lifted_is_signed_to_stand_again()
+    {
+        var car = Readings.OnTheRoad();
+        car.TellTool(TestTools.Click, new Doubted(CarAtWork.Reason));
+        car.TellTool(TestTools.Click, new Cleared([car.Tool(TestTools.Click).Doubts[0].Number], CarAtWork.Reason));
+        ReleaseKind? upheld = null;
+        var card = Render<ReleaseCard>(parameters => parameters
+            .Add(card => card.Reading, Readings.Of(car, TestPerson.Lee))
+            .Add(card => card.Kind, ReleaseKind.Road)
+            .Add(card => card.OnUphold, kind => upheld = kind));
+
+        await card.Find(".release-suspended button").ClickAsync(new());
+
+        Assert.Equal(ReleaseKind.Road, upheld);
+    }
+
+    [Fact]
+    public async Task Taking_a_release_back_asks_whether_the_car_was_driven_and_why()
+    {
+        TakenBack? back = null;
+        var card = Render<ReleaseCard>(parameters => parameters
+            .Add(card => card.Reading, Readings.Of(Readings.OnTheRoad(), TestPerson.Lee))
+            .Add(card => card.Kind, ReleaseKind.Road)
+            .Add(card => card.OnTakeBack, asked => back = asked));
+        var press = () => card.Find(".release-back .button-held").ClickAsync(new());
+
+        await press();
+        Assert.Contains("Say whether the car was driven", card.Find(".release-back [role=alert]").TextContent, StringComparison.Ordinal);
+        await card.FindAll(".release-back .choice")[1].ClickAsync(new());
+        await press();
+        Assert.Contains("Write why", card.Find(".release-back [role=alert]").TextContent, StringComparison.Ordinal);
+        await card.Find("#back-Road").InputAsync(new ChangeEventArgs { Value = "wrong car" });
+        await press();
+
+        Assert.Equal(new TakenBack(ReleaseKind.Road, false, "wrong car"), back);
+    }
+
+    [Fact]
+    public void A_car_that_was_never_released_has_nothing_to_take_back() =>
+        Assert.Empty(Show(new CarAtWork(), ReleaseKind.Road).FindAll(".release-back"));
+
+    [Fact]
+    public async Task An_overdue_re_torque_refuses_the_road_until_the_customer_has_accepted_it_in_writing()
+    {
+        var card = Show(Readings.OnTheRoad(), ReleaseKind.Road);
+
+        await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "48311" });
+
+        Assert.Contains("to road NO", card.Find("h2").TextContent, StringComparison.Ordinal);
+        Assert.EndsWith("/re-torque", card.Find(".release-reasons a").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.Empty(card.FindAll("button[type=submit]"));
+        Assert.Equal("48311", card.Find(".odometer").GetAttribute("value"));
+
+        await card.Find("textarea").InputAsync(new ChangeEventArgs { Value = "Mail of 1 March: I drive home first" });
+
+        Assert.False(card.Find("button[type=submit]").HasAttribute("disabled"));
+    }
+
+    [Fact]
+    public async Task An_odometer_below_the_last_asks_why()
+    {
+        var card = Show(Readings.OnTheRoad(), ReleaseKind.Road);
+
+        await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "48000" });
+        Assert.True(card.Find("button[type=submit]").HasAttribute("disabled"));
+        await card.Find("#km-why-Road").InputAsync(new ChangeEventArgs { Value = "new instrument" });
+        await card.Find("form").SubmitAsync(new());
+
+        Assert.Equal("new instrument", asked!.OdometerWhy);
     }
 
     private IRenderedComponent<ReleaseCard> Show(CarAtWork car, ReleaseKind kind) => Render<ReleaseCard>(parameters => parameters

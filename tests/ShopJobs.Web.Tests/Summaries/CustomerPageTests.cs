@@ -133,9 +133,10 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
 
         var after = (await customer.GetAsync(link)).Page;
         var banner = after.QuerySelector(".sheet-banner")!;
-        Assert.Equal(
-            "Superseded: since 2 Mar 2026, 10:00 a joint was opened again: wheel nut, front-left; do not rely on this page; the shop will issue a new one.",
-            banner.QuerySelector("strong")!.TextContent);
+        Assert.Equal("Out of date. Do not rely on this page: 01632 960100", banner.QuerySelector("strong")!.TextContent.Trim());
+        Assert.Contains("Since 2 Mar 2026, 10:00: a joint was opened again: wheel nut, front-left.", banner.TextContent, StringComparison.Ordinal);
+        Assert.Equal("tel:01632960100", banner.QuerySelector("a")!.GetAttribute("href"));
+        Assert.StartsWith("Out of date: ", after.Title, StringComparison.Ordinal);
         Assert.Equal(banner, after.QuerySelector("main")!.FirstElementChild);
         Assert.Equal(before.QuerySelector(".sheet")!.OuterHtml, after.QuerySelector(".sheet")!.OuterHtml);
         Assert.Equal(issued, Bytes(version: 1));
@@ -156,7 +157,8 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
         Assert.StartsWith("wheel nut, front-left: 5 of 5 open", newest.QuerySelector(".sheet-states li")!.TextContent.Trim(), StringComparison.Ordinal);
 
         var old = (await customer.GetAsync(link + "?version=1")).Page;
-        Assert.Equal("Superseded by version 2 on 2 Mar 2026.", old.QuerySelector(".sheet-banner strong")!.TextContent);
+        Assert.Equal("Version 2 of 2 Mar 2026 replaces this page.", old.QuerySelector(".sheet-banner strong")!.TextContent);
+        Assert.Equal(link, old.QuerySelector(".sheet-banner a")!.GetAttribute("href"));
         Assert.Contains("Version 1", old.QuerySelector(".sheet-version")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(first, Bytes(version: 1));
     }

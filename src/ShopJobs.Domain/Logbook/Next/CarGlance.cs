@@ -6,14 +6,14 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="Held">Fasteners that are held or whose tool is in doubt, oldest first.</param>
 /// <param name="AgainstMoving">Why the car may not be moved, worst first; empty when it may.</param>
 /// <param name="Next">The step that comes next; null when no job waits for one.</param>
-/// <param name="Releases">The newest release of each kind, void ones too.</param>
+/// <param name="Releases">How the newest release of each kind stands; kinds that were never given are left out.</param>
 public sealed record CarGlance(
     IReadOnlyDictionary<GlanceCount, int> Counts,
     PositionGlance? OldestHandTight,
     IReadOnlyList<PositionGlance> Held,
     IReadOnlyList<GatheredHold> AgainstMoving,
     NextStep? Next,
-    IReadOnlyDictionary<Procedures.ReleaseKind, ReleaseBook> Releases)
+    IReadOnlyDictionary<Procedures.ReleaseKind, ReleaseStanding> Releases)
 {
     /// <summary>True when nothing speaks against moving it by hand in the shop.</summary>
     public bool MayBeMoved => AgainstMoving.Count == 0;
@@ -36,6 +36,6 @@ public sealed record CarGlance(
             [.. glances.Where(glance => glance.State is PositionState.Held or PositionState.Doubted).OrderBy(glance => glance.Since)],
             now.Gather(HoldRules.Standard.OnRelease(state, now, Procedures.ReleaseKind.Move, customerAccepted: false)),
             state.NextStepOf(now, tools, isManned),
-            state.Releases);
+            state.Releases.Keys.ToDictionary(kind => kind, kind => state.StandingOf(now, kind)));
     }
 }

@@ -30,15 +30,28 @@ public static class CarConditions
     }
 
     /// <summary>True when a declaration no longer says how the car is.</summary>
-    public static bool HasEnded(this CarState state, Circumstances now, DeclaredCondition said)
+    public static bool HasEnded(this CarState state, Circumstances now, DeclaredCondition said) => state.EndOf(now, said) is not null;
+
+    /// <summary>Why a declaration no longer says how the car is; null while it does.</summary>
+    public static ConditionEnd? EndOf(this CarState state, Circumstances now, DeclaredCondition said)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(said);
         var aspect = now.Register.AspectOf(said.Aspect);
-        return state.ReleaseHistory.Any(release => release.Number > said.Number)
-            || (aspect.LastsHours is { } hours && now.At - said.At > TimeSpan.FromHours((double)hours))
-            || state.Positions.Values.Any(book => book.OpenedBy > said.Number && aspect.EndsAt.Contains(book.Position.Key)
-                && (said.Place is null || said.Place == book.Position.Place));
+        if (state.ReleaseHistory.Find(release => release.Number > said.Number) is { } released)
+        {
+            return new ConditionEnd.ByRelease(released.Fact.Kind);
+        }
+
+        if (aspect.LastsHours is { } hours && now.At - said.At > TimeSpan.FromHours((double)hours))
+        {
+            return new ConditionEnd.ByAge(hours);
+        }
+
+        return state.Positions.Values.FirstOrDefault(book => book.OpenedBy > said.Number && aspect.EndsAt.Contains(book.Position.Key)
+            && (said.Place is null || said.Place == book.Position.Place)) is { } opened
+            ? new ConditionEnd.ByOpening(opened.Position.Joint)
+            : null;
     }
 }

@@ -11,10 +11,16 @@ public sealed record OnIt(PersonId Person, string Name, string Initials);
 /// <param name="People">Who is on it.</param>
 public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IReadOnlyList<OnIt> People)
 {
-    /// <summary>The road or track release that stands, the newest; null when none does.</summary>
-    public ReleaseBook? Out => Glance.Releases.Values
-        .Where(release => release.VoidBy == 0 && release.Fact.Kind != Domain.Procedures.ReleaseKind.Move)
-        .MaxBy(release => release.Number);
+    /// <summary>The road or track release that stands or only lapsed, the newest; null when none does.</summary>
+    public ReleaseBook? Out => Driven.Where(standing => standing.Kind is ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed)
+        .Select(standing => standing.Release).MaxBy(release => release!.Number);
+
+    /// <summary>The road or track release that is suspended, the newest; null when none is.</summary>
+    public ReleaseStanding? Suspended => Driven.Where(standing => standing.Kind == ReleaseStandingKind.Suspended)
+        .MaxBy(standing => standing.Release!.Number);
+
+    private IEnumerable<ReleaseStanding> Driven =>
+        Glance.Releases.Where(release => release.Key != Domain.Procedures.ReleaseKind.Move).Select(release => release.Value);
 }
 
 /// <summary>The shop at one moment.</summary>

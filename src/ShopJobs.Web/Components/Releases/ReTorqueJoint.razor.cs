@@ -16,7 +16,6 @@ public sealed partial class ReTorqueJoint
     private ToolId? tool;
     private string value = "";
     private string angle = "";
-    private string odometer = "";
     private string? problem;
     private bool busy;
 
@@ -26,8 +25,13 @@ public sealed partial class ReTorqueJoint
     [Parameter, EditorRequired]
     public DueJoint Due { get; set; } = default!;
 
+    /// <summary>The odometer as it was typed for the car; null while it is not a number.</summary>
     [Parameter]
-    public EventCallback<ToSign<SignedCommand>> OnRecord { get; set; }
+    public decimal? Km { get; set; }
+
+    /// <summary>Asks for the signature; true when it was recorded. What was typed stays until it is.</summary>
+    [Parameter, EditorRequired]
+    public Func<ToSign<SignedCommand>, Task<bool>> OnRecord { get; set; } = default!;
 
     private string TitleId => $"due-{Due.Joint.Key.Replace('.', '-')}-{Due.Joint.Place}";
 
@@ -54,7 +58,12 @@ public sealed partial class ReTorqueJoint
             .OrderBy(candidate => candidate.Name, StringComparer.OrdinalIgnoreCase),
     ];
 
-    private async Task RecordAsync(JointPosition position, bool moved)
+    private decimal? Turned => TypedNumber.Alone(angle, "°");
+
+    private IEnumerable<string> Warnings(JointPosition position) =>
+        new[] { ReTorqueWords.Early(Reading, position, Km), ReTorqueWords.TooFar(Turned) }.OfType<string>();
+
+    private async Task RecordAsync(IReadOnlyList<JointPosition> positions, bool moved)
     {
         if (busy || Tool is not { Id: { } taken } chosen)
         {
@@ -66,33 +75,38 @@ public sealed partial class ReTorqueJoint
             return;
         }
 
-        var turned = TypedNumber.Alone(angle, "°");
+        var turned = Turned;
         if (moved ? turned is not > 0 : angle.Trim().Length > 0)
         {
             problem = moved ? "Type by how many degrees it moved, for example 15." : "An angle is typed, so it moved: press MOVED, or clear the angle.";
             return;
         }
 
-        if (Releases.Odometer.Read(odometer) is not { } km)
+        if (Km is not { } km)
         {
-            problem = "Type the odometer: the re-torque is due by distance.";
+            problem = "Type the car's odometer above: the re-torque is due by distance.";
             return;
         }
 
         var request = new SignRequest(
             "SIGN: re-torqued by me",
-            $"Re-torque: {Reading.Now.Name(position)}",
+            $"Re-torque: {string.Join(", ", positions.Select(Reading.Now.Name))}",
             [
                 $"{(IsClick ? "Set to" : "Read")} {entered}, {chosen.Name}",
-                moved ? FormattableString.Invariant($"Moved by {turned}°") : "Not moved",
+                moved ? FormattableString.Invariant($"Moved by {turned}°") : positions.Count == 1 ? "Not moved" : "Each was pulled, in the pattern; none moved",
                 FormattableString.Invariant($"Odometer {km} km"),
+                .. Warnings(positions[0]),
             ],
             new CommandId(Guid.NewGuid()))
         { Needs = Right.Record };
         busy = true;
-        await OnRecord.InvokeAsync(new ToSign<SignedCommand>(request, shown => Reading.State.AsShown(Reading.Now, new RecordSettled(
-            Due.Job, Due.Instance.Group.Id, [position], moved, moved ? turned : null,
+        var recorded = await OnRecord(new ToSign<SignedCommand>(request, shown => Reading.State.AsShown(Reading.Now, new RecordSettled(
+            Due.Job, Due.Instance.Group.Id, positions, moved, moved ? turned : null,
             IsClick ? TorqueKind.SettingConfirmed : TorqueKind.Reading, entered, taken, km, shown))));
-        (busy, angle, value) = (false, "", IsClick ? value : "");
+        busy = false;
+        if (recorded)
+        {
+            (angle, value) = ("", IsClick ? value : "");
+        }
     }
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
-using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Desk;
 using ReleaseCommand = ShopJobs.Domain.Logbook.Release;
@@ -19,6 +18,7 @@ public sealed partial class ReleaseCard
     private string acceptance = "";
     private string lower = "";
     private Covering covers = Covering.Nothing;
+    private ReleaseStandingKind standing;
 
     [Parameter, EditorRequired]
     public CarReading Reading { get; set; } = default!;
@@ -36,6 +36,13 @@ public sealed partial class ReleaseCard
     [Parameter]
     public EventCallback<AskedRelease> OnRelease { get; set; }
 
+    /// <summary>The lead looked: the suspended release stands again.</summary>
+    [Parameter]
+    public EventCallback<ReleaseKind> OnUphold { get; set; }
+
+    [Parameter]
+    public EventCallback<TakenBack> OnTakeBack { get; set; }
+
     private string TitleId => $"release-{Kind.ToString().ToLowerInvariant()}";
 
     private bool Accepted => Typed.Clean(acceptance).Length > 0;
@@ -44,13 +51,11 @@ public sealed partial class ReleaseCard
 
     private bool IsLower => Odometer.Read(odometer) < Reading.State.Odometer;
 
-    private bool NeedsAcceptance => Kind == ReleaseKind.Track
-        && (Accepted || reasons.Any(reason => reason.Reason == HoldReason.ReTorqueDue));
+    private bool NeedsAcceptance => Kind != ReleaseKind.Move && (Accepted || reasons.Any(IsReTorque));
 
-    private string Stands => !Reading.State.Releases.TryGetValue(Kind, out var release) ? "Not released."
-        : release.VoidBy == 0 ? $"Released {Clock.Words(release.At)} by {Names.GetValueOrDefault(release.Person, "somebody")}."
-        : Ended.TryGetValue(release.VoidBy, out var entry) ? $"Released {Clock.Words(release.At)}; void from {Clock.Words(entry.At)}: {EndedBy.Words(entry, Reading.Now)}."
-        : "Released once; void.";
+    private bool OnlyReTorque => reasons.Count > 0 && reasons.All(IsReTorque);
+
+    private string Stands => new StandingWords(Reading, Clock, Names, Ended).Of(Kind);
 
     private List<string> Terms
     {
@@ -85,11 +90,14 @@ public sealed partial class ReleaseCard
 
     protected override void OnParametersSet() => Ask();
 
+    private static bool IsReTorque(GatheredHold reason) => reason.Reason is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue;
+
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private void Ask()
     {
-        reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted));
+        standing = Reading.StandingOf(Kind).Kind;
+        reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted, Odometer.Read(odometer)));
         // What the release would say is what the domain would record, whoever signs.
         var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? Given : null, "")
         {

@@ -1,8 +1,10 @@
 using System.Text;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
 using ReleaseCommand = ShopJobs.Domain.Logbook.Release;
 
 namespace ShopJobs.Web.Components.Releases;
@@ -41,10 +43,47 @@ public sealed partial class ReleasePage
             shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { OdometerWhy = why?.Digest, Covers = asked.Covers },
             acceptance,
             why));
+        await TellAsync(answer, $"{Car.Name} is released {words}.");
+    }
+
+    private async Task UpholdAsync(ReleaseKind kind)
+    {
+        var request = new SignRequest(
+            "STANDS AGAIN: looked at by me",
+            $"{Car!.Name}: release {kind.Words()} stands again",
+            [
+                new StandingWords(Reading!, Clock, names, ended).Of(kind),
+                "It was suspended. Nothing speaks against it any more; whoever signs has looked at the car.",
+            ],
+            new CommandId(Guid.NewGuid()))
+        { Needs = Right.Lead };
+        var asked = new ToSign<SignedCommand>(request, shown => Reading!.State.AsShown(Reading.Now, new UpholdRelease(kind, shown)));
+        await TellAsync(await Signing.SignAsync(CarId, asked), $"{Car.Name}: the release {kind.Words()} stands again.");
+    }
+
+    private async Task TakeBackAsync(TakenBack back)
+    {
+        var reason = NewContent.Of(Encoding.UTF8.GetBytes(back.Reason));
+        var request = new SignRequest(
+            "TAKE BACK: signed by me",
+            $"{Car!.Name}: take back the release {back.Kind.Words()}",
+            [
+                new StandingWords(Reading!, Clock, names, ended).Of(back.Kind),
+                back.Driven ? "The car was driven under it." : "The car was not driven under it.",
+                $"Why: {back.Reason}",
+            ],
+            new CommandId(Guid.NewGuid()))
+        { Needs = Right.Release };
+        var asked = new ToSign<SignedCommand>(
+            request, shown => Reading!.State.AsShown(Reading.Now, new WithdrawRelease(back.Kind, back.Driven, reason.Digest, shown)), reason);
+        await TellAsync(await Signing.SignAsync(CarId, asked), $"{Car.Name}: the release {back.Kind.Words()} is taken back.");
+    }
+
+    private async Task TellAsync(DeskAnswer? answer, string words)
+    {
         if (answer is not null)
         {
-            Answer = answer;
-            done = $"{Car.Name} is released {words}.";
+            (Answer, done) = (answer, words);
             await ReloadAsync();
         }
     }

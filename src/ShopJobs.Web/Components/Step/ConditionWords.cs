@@ -1,5 +1,8 @@
+using System.Globalization;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Releases;
 
 namespace ShopJobs.Web.Components.Step;
 
@@ -29,6 +32,30 @@ public static class ConditionWords
 
     /// <summary>A car condition as people say it: "stand: wheel up".</summary>
     public static string Of(CarCondition condition) => $"{Plain(condition.Aspect)}: {Plain(condition.Value)}";
+
+    /// <summary>Who said it and when, by the shop's clock: "Jorn, 14:02"; with the day where it was another.</summary>
+    public static string By(DeclaredCondition said, Circumstances now, IReadOnlyDictionary<PersonId, string> names)
+    {
+        ArgumentNullException.ThrowIfNull(said);
+        ArgumentNullException.ThrowIfNull(now);
+        ArgumentNullException.ThrowIfNull(names);
+        var at = now.OnTheWall(said.At);
+        var form = DateOnly.FromDateTime(at) == now.Today ? "HH:mm" : "d MMM HH:mm";
+        return $"{names.GetValueOrDefault(said.Person, "somebody")}, {at.ToString(form, CultureInfo.InvariantCulture)}";
+    }
+
+    /// <summary>As it was said: "hub held, front left".</summary>
+    public static string Said(CarCondition condition, string? place) =>
+        $"{Plain(condition.Aspect)} {Plain(condition.Value)}{(place is null ? "" : $", {Plain(place)}")}";
+
+    /// <summary>Why what was said no longer holds.</summary>
+    public static string Of(ConditionEnd end, Circumstances now) => end switch
+    {
+        ConditionEnd.ByRelease(var kind) => $"ended: the car was released {kind.Words()} since",
+        ConditionEnd.ByOpening(var joint) => $"ended: {now.Name(joint)} was opened since",
+        ConditionEnd.ByAge(var hours) => string.Create(CultureInfo.InvariantCulture, $"ended: it lasts {hours:0.#} h"),
+        _ => throw new ArgumentOutOfRangeException(nameof(end), end, "Not an end of a declaration."),
+    };
 
     /// <summary>A key of the register in plain words.</summary>
     public static string Plain(string key) => key.Replace('-', ' ');

@@ -13,6 +13,9 @@ public sealed record IssuedVersion(SummaryBook Book, SummaryStanding Standing, S
 {
     public int Version => Book.Fact.Version;
 
+    /// <summary>True when it does not say what is so any more.</summary>
+    public bool IsOutOfDate => LogbookFault || Standing is SummaryStanding.Replaced or SummaryStanding.Overtaken { Grave: true };
+
     /// <summary>The page; null when its bytes were erased, altered or taken out.</summary>
     public WorkSummary? Page { get; } = Content is StoredContent.Present present ? SummaryText.Read(present.Bytes.Span) : null;
 }

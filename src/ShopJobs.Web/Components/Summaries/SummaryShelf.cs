@@ -1,5 +1,4 @@
 using ShopJobs.Domain.Logbook;
-using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Summaries;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Data.Logbook;
@@ -7,8 +6,8 @@ using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Summaries;
 
-/// <summary>Where issued versions are read. It needs no procedure, so that an old page opens whatever became of one.</summary>
-public sealed class SummaryShelf(LogbookSnapshots snapshots, Documents documents)
+/// <summary>Where issued versions are read. A version that named a release asks its rules again; nobody has to be signed in for it.</summary>
+public sealed class SummaryShelf(LogbookSnapshots snapshots, Surroundings surroundings)
 {
     /// <summary>Every issued version of a car, newest first.</summary>
     public IReadOnlyList<IssuedVersion> Of(CarId car) => snapshots.Read(reader =>
@@ -23,15 +22,12 @@ public sealed class SummaryShelf(LogbookSnapshots snapshots, Documents documents
 
         var after = summaries[^1].Number;
         var since = reader.Entries(logbook, after, (int)(folded.State.Number - after)).Select(Folders.Read).ToList();
-        var kinds = Documents.CurrentRegister(reader) is { } digest ? documents.Register(reader, digest) : null;
         var tools = Surroundings.AllTools(reader);
+        var now = surroundings.Of(reader, default) with { Tool = tool => tools.GetValueOrDefault(tool, ToolState.Empty) };
         return summaries.Reverse().Select(book => new IssuedVersion(
             book,
-            folded.State.StandingOf(book, since, kinds ?? NoRegister, tool => tools.GetValueOrDefault(tool, ToolState.Empty)),
+            folded.State.StandingOf(now, book, since),
             reader.Content(book.Fact.Snapshot),
             folded.Unreadable is not null)).ToList();
     });
-
-    private static readonly JointRegister NoRegister = new(
-        "none", false, new Dictionary<string, JointKind>(), new Dictionary<string, IReadOnlyList<string>>(), new Dictionary<string, IReadOnlyList<Undone>>());
 }

@@ -1,0 +1,45 @@
+using System.Globalization;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.Releases;
+
+/// <summary>What a re-torque would become, said before it is signed, by the rules that will judge it.</summary>
+public static class ReTorqueWords
+{
+    /// <summary>"Too early: 20 km more. ..."; null where it is not.</summary>
+    public static string? Early(CarReading reading, JointPosition position, decimal? odometerKm)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        var book = reading.State.Of(position);
+        if (odometerKm is not { } km || !reading.State.IsTooEarly(reading.Now, book, km))
+        {
+            return null;
+        }
+
+        var more = reading.State.FirstDrive(book)!.Fact.OdometerKm!.Value + book.Last!.Fact.Spec.ReTorque!.AfterKm!.Value - km;
+        return string.Create(CultureInfo.InvariantCulture, $"Too early: {more:0.#} km more. It is recorded and does not settle the joint.");
+    }
+
+    /// <summary>Said of a joint that turned further than one settles; null where it did not.</summary>
+    public static string? TooFar(decimal? angleDegrees) => angleDegrees > ReTorque.LargestMove
+        ? string.Create(CultureInfo.InvariantCulture, $"Moved by more than {ReTorque.LargestMove:0}°: it was loose. It is held; nobody drives before the lead has decided.")
+        : null;
+
+    /// <summary>From when and until when it is due: "due from 1050 to 1100 km, by 16 Mar 2026"; says where it is overdue.</summary>
+    public static string Due(CarReading reading, JointPosition position, decimal? odometerKm)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        var book = reading.State.Of(position);
+        if (reading.State.FirstDrive(book) is not { } drive)
+        {
+            return "";
+        }
+
+        var from = drive.Fact.OdometerKm is { } start ? start + book.Last!.Fact.Spec.ReTorque!.AfterKm : null;
+        var distance = from is { } first ? string.Create(CultureInfo.InvariantCulture, $" from {first:0.#}{(reading.State.LatestKm(book) is { } last ? $" to {last:0.#}" : "")} km") : "";
+        var day = reading.State.LatestDay(book) is { } by ? string.Create(CultureInfo.InvariantCulture, $", by {by:d MMM yyyy}") : "";
+        return reading.State.IsOverdue(reading.Now, book, odometerKm ?? reading.State.Odometer) ? $"OVERDUE: was due{distance}{day}" : $"Due{distance}{day}";
+    }
+}
