@@ -101,6 +101,19 @@ public sealed class WorkPanelTests : BunitContext
     }
 
     [Fact]
+    public void Work_that_waits_for_what_it_sits_on_says_so_and_leads_to_the_step_that_closes_it()
+    {
+        bench.HandTight();
+        var studs = bench.Car.StartJob(TestProcedures.Studs(1, 2, 3, 4, 5), TestRegister.Left);
+        bench.Car.Open(TestPerson.Tess, studs, bench.Car.Positions(TestRegister.Stud, TestRegister.Left));
+
+        var panel = StepBench.Draw(this, bench.Scene("seat"));
+
+        Assert.Contains("wheel nut front-left 1 waits for what it sits on: wheel stud front-left 1: ", panel.Markup, StringComparison.Ordinal);
+        Assert.Contains($"/jobs/{studs.Value}/steps/", panel.Find(".work-next a.button").GetAttribute("href"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Keypad_stays_shut_until_a_tool_is_chosen_and_tools_that_cannot_say_why()
     {
         var panel = StepBench.Draw(this, bench.HandTight().Scene("seat"));
