@@ -17,29 +17,54 @@ internal static class LookAgain
             return null;
         }
 
-        var said = current.Entries.Except(command.Covers.Entries).Concat(command.Covers.Entries.Except(current.Entries))
-            .Select(number => state.Corrections.GetValueOrDefault(number)?.Fact.Target ?? number).Distinct()
-            .Select(number => Say(state, number)).OfType<HoldPoint>().ToList();
+        // A release is shown the whole logbook, up to its newest entry.
+        var gone = command is Release or UpholdRelease or WithdrawRelease ? [] : command.Covers.Entries.Except(current.Entries);
+        var said = current.Entries.Except(command.Covers.Entries).Select(number => Came(state, number))
+            .Concat(gone.Select(number => Went(state, number))).OfType<HoldPoint>().Distinct().ToList();
         return said.Count > 0 ? said : [new HoldPoint(HoldReason.LookAgain)];
     }
 
-    private static HoldPoint? Say(CarState state, long number)
+    // What is there now and was not shown.
+    private static HoldPoint? Came(CarState state, long number)
+    {
+        if (state.Correctables.TryGetValue(number, out var found) && found.Entry is TorqueRecorded pull)
+        {
+            return Corrected(state, number, pull) ?? Changed(pull.Position, Change.Pulled, found.At, number);
+        }
+
+        if (state.Corrections.TryGetValue(number, out var correction))
+        {
+            return state.Correctables[correction.Fact.Target].Entry is TorqueRecorded target ? Corrected(state, correction.Fact.Target, target) : null;
+        }
+
+        if (state.Positions.Values.FirstOrDefault(book => book.Holds.Exists(hold => hold.Number == number)) is { } held)
+        {
+            return Changed(held.Position, Change.Held, held.Holds.Find(hold => hold.Number == number)!.At, number);
+        }
+
+        return state.Positions.Values.FirstOrDefault(book => book.OpenedBy == number) is { } opened
+            ? Changed(opened.Position, Change.Opened, opened.Since, number)
+            : null;
+    }
+
+    // What was shown and is there no more. A pull that a later one stands in for is told by that one.
+    private static HoldPoint? Went(CarState state, long number)
     {
         if (!state.Correctables.TryGetValue(number, out var shown) || shown.Entry is not TorqueRecorded pull)
         {
-            return state.Positions.Values.FirstOrDefault(book => book.Holds.Exists(hold => hold.Number == number)) is { } held
-                ? Changed(held.Position, Change.Held, held.Holds.Find(hold => hold.Number == number)!.At, number)
-                : null;
+            return null;
         }
 
         var book = state.Of(pull.Position);
-        var corrected = state.Corrections.Values.Where(correction => correction.Fact.Target == number).MaxBy(correction => correction.Number);
-        return book.Pulls.Exists(now => now.Number == number)
-            ? corrected is null
-                ? Changed(pull.Position, book.Last?.Number == number ? Change.Pulled : Change.Looked, shown.At, number)
-                : Changed(pull.Position, Change.Corrected, shown.At, corrected.Number)
-            : Changed(pull.Position, Change.Opened, book.Since, book.OpenedBy);
+        return book.Pulls.Find(now => now.Number == number) is not { } standing ? Changed(pull.Position, Change.Opened, book.Since, book.OpenedBy)
+            : Corrected(state, number, pull)
+            ?? (standing.WitnessedBy is { } look ? Changed(pull.Position, Change.Looked, state.Correctables[look].At, look) : null);
     }
+
+    private static HoldPoint? Corrected(CarState state, long target, TorqueRecorded pull) =>
+        state.Corrections.Values.Where(correction => correction.Fact.Target == target).MaxBy(correction => correction.Number) is { } newest
+            ? new HoldPoint(HoldReason.LookAgain) { Position = pull.Position, About = Change.Corrected, Entry = newest.Number }
+            : null;
 
     private static HoldPoint Changed(JointPosition position, Change change, DateTime at, long entry) =>
         new(HoldReason.LookAgain) { Position = position, About = change, At = at, Entry = entry };

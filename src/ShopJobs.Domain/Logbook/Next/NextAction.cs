@@ -29,6 +29,9 @@ public abstract record NextAction
     /// <summary>A second person must look.</summary>
     public sealed record Look(GroupInstance Instance, Stage Stage) : NextAction;
 
+    /// <summary>Somebody with the right who stood by answers for pulls of somebody without it.</summary>
+    public sealed record Countersign(GroupInstance Instance, IReadOnlyList<Pull> Pulls) : NextAction;
+
     /// <summary>Every joint of this step is where it should be.</summary>
     public sealed record Done : NextAction;
 
@@ -86,7 +89,8 @@ public static class NextActions
             }
 
             var newest = book.Pulls.FindLast(pull => pull.Fact.Stage == stage.Number && pull.Fact.Visit == visit && !pull.IsGone);
-            if ((newest is null || !state.Passes(newest)) && !state.IsDone(book, stage.Number))
+            // What waits for its countersignature is pulled: the pattern goes on, the stage does not end.
+            if ((newest is null || (!state.Passes(newest) && !newest.WaitsForAnswer)) && !state.IsDone(book, stage.Number))
             {
                 return new Cell(instance, book.Position, book.Cycle, stage, visit);
             }
@@ -182,6 +186,11 @@ public static class NextActions
             {
                 return Pull(state, cell, jam);
             }
+
+            if (books.SelectMany(book => book.Newest(stage.Number)).Where(pull => pull.WaitsForAnswer).ToList() is { Count: > 0 } unanswered)
+            {
+                return new NextAction.Countersign(instance, unanswered);
+            }
         }
 
         return jam is null ? books.Find(book => !book.Holds.IsEmpty) is { } stopped ? new NextAction.Stopped(stopped.Position) : null
@@ -196,7 +205,7 @@ public static class NextActions
         && (book.Fitting != Fitting.HandTight
             || Enumerable.Range(1, book.Highest - 1).Any(stage => !state.IsDone(book, stage))
             || state.HasFallen(book)
-            || book.Cells.Any(pull => pull.IsTurn && !state.Passes(pull) && !state.IsDone(book, pull.Fact.Stage)));
+            || book.Cells.Any(pull => pull.IsTurn && !state.Passes(pull) && !pull.WaitsForAnswer && !state.IsDone(book, pull.Fact.Stage)));
 
     private static NextAction Pull(CarState state, Cell cell, GroupWork? jam)
     {

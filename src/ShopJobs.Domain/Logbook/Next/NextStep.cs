@@ -72,7 +72,7 @@ public static class NextSteps
         NextAction.Wait => Blocker.Step,
         _ when before.Any(point => point.Reason == HoldReason.Cure) => Blocker.Cure,
         _ when before.Count > 0 => Blocker.Step,
-        NextAction.Look => Blocker.Witness,
+        NextAction.Look or NextAction.Countersign => Blocker.Witness,
         NextAction.PullNow pull when !ready.Exists(tool => Covers(tool.Tool!, pull.Cell)) => Blocker.Wrench,
         _ => null,
     };

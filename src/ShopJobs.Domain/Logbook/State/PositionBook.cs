@@ -86,6 +86,9 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>Made by somebody without the right, and nothing else is wrong: whoever stood by countersigns it.</summary>
     public bool AwaitsCountersign => AcceptedBy is null && Problems is [Logbook.HoldReason.NoRightToRecord];
 
+    /// <summary>True while nobody with the right has answered for it.</summary>
+    public bool WaitsForAnswer => AwaitsCountersign && CountersignedBy is null && !Voided;
+
     /// <summary>Short of the range, and nothing else wrong: the procedure says what to do, nobody need decide.</summary>
     public bool IsShort => AcceptedBy is null && Problems is [Logbook.HoldReason.UnderRange];
 }

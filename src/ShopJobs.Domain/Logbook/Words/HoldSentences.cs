@@ -126,8 +126,9 @@ internal static class HoldSentences
         HoldReason.NotUsableAsIs when point.Because is { Reason: var missing } => (
             $"It cannot be used as it is: {HoldWords.Of(missing)}", "decide rework or replace"),
         HoldReason.NotUsableAsIs => ("Only the record of the final stage can be used as it is", "decide rework or replace"),
-        HoldReason.LookAgain when point is { About: not null, At: { } at } => (
-            string.Create(CultureInfo.InvariantCulture, $"{on.Fasteners} {Happened(point.About.Value)} at {on.Names.OnTheWall(at):HH:mm}, after this was shown"), "look again, then sign"),
+        HoldReason.LookAgain when point is { About: { } change, At: { } at } => (
+            string.Create(CultureInfo.InvariantCulture, $"{on.Fasteners} {Happened(change)} at {on.Names.OnTheWall(at):HH:mm}, after this was shown"), "look again, then sign"),
+        HoldReason.LookAgain when point.About is { } change => ($"{on.Fasteners} {Happened(change)} after this was shown", "look again, then sign"),
         HoldReason.LookAgain => ("Something changed after this was shown", "look again, then sign"),
         HoldReason.Tied => (
             "Whoever worked here enrolled you, gave you your right or reset your PIN", "ask somebody else, or have a third person confirm you"),

@@ -18,6 +18,9 @@ public static class NextWords
         NextAction.TakeOff off => $"Back off {Name(now, off.Instance, off.Positions)}: {Of(off.Why)}",
         NextAction.Wait { Why: var why } => $"Not yet: {now.Say(why).Words}",
         NextAction.Stopped stopped => $"{now.Name(stopped.Position)} is held: the lead decides",
+        NextAction.Countersign { Pulls: var pulls } countersign => string.Create(
+            CultureInfo.InvariantCulture,
+            $"Somebody with the right who stood by countersigns {pulls.Count} {(pulls.Count == 1 ? "pull" : "pulls")} on {countersign.Instance.Group.Name} {countersign.Instance.Place}"),
         NextAction.Look look => $"A second person looks at {look.Instance.Group.Name} {look.Instance.Place}{StageOf(look.Instance.Group, look.Stage)}",
         _ => "Look the step over and sign it",
     };

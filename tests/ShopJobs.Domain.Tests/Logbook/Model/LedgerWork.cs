@@ -192,7 +192,8 @@ internal sealed partial class Ledger
             }
 
             var pull = Newest(position, stage.Number).FirstOrDefault(pull => Fact(pull).Visit == visit);
-            if ((pull is null || !Passes(pull)) && !IsDone(position, stage.Number))
+            // What waits for its countersignature is pulled: the pattern goes on.
+            if ((pull is null || (!Passes(pull) && !Awaits(pull.Number))) && !IsDone(position, stage.Number))
             {
                 return visit;
             }

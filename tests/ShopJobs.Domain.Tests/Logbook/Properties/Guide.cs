@@ -30,6 +30,7 @@ internal static class Guide
             NextAction.PullNow pull => (worker, Pull(car, job, pull.Cell, move)),
             NextAction.TakeOff off => (worker, Choices.Cycled(car, new OpenPositions(off.Positions, job.Id, null), cycles)),
             NextAction.Look look => (move.A % 3 == 0 ? Lee : Theo, CarWork.Looks(job.Id, look.Instance.Group.Id, look.Instance.Place, look.Stage.Number)),
+            NextAction.Countersign answer => (worker, new Countersign([.. answer.Pulls.Select(pull => pull.Number)], CarAtWork.Shown)),
             NextAction.Stopped stopped => (move.A % 3 == 0 ? Theo : Lee, CarWork.Decision(stopped.Position, (Disposition)(move.B % 3), accepted: move.A % 5 != 0)),
             _ => Sign(car, job, step, worker),
         };
