@@ -15,7 +15,9 @@ internal sealed class DemoWheels(
 
     public static readonly IReadOnlyList<string> Places = ["front-left", "front-right", "rear-left", "rear-right"];
 
-    public Task StandAsync(params CarCondition[] conditions) => tablet.DoAsync(car, new DeclareCondition(conditions));
+    /// <summary>Says how the car stands at places: said where it is pulled, after the wheel came off there.</summary>
+    public Task StandAsync(IReadOnlyList<string> places, params CarCondition[] conditions) =>
+        tablet.DoAsync(car, new DeclareCondition(conditions) { Places = places });
 
     /// <summary>Opens, cleans, fits and snugs one wheel.</summary>
     public async Task FitAsync(string place)

@@ -89,11 +89,12 @@ public sealed class DemoWork(
     /// <summary>One wheel at its first stage, the next interrupted: its third nut was pulled with the wrench left at the final value.</summary>
     private static async Task InTheMiddleAsync(DemoWheels wheels)
     {
-        await wheels.StandAsync(WheelUp);
         await wheels.FitAsync("front-left");
+        await wheels.StandAsync(["front-left"], WheelUp);
         await wheels.PullAllAsync("front-left", 1);
         await wheels.ConfirmAsync("stage-50", "front-left");
         await wheels.FitAsync("front-right");
+        await wheels.StandAsync(["front-right"], WheelUp);
         await wheels.PullAsync("front-right", 1, 2);
         await wheels.PullAsync("front-right", 1, 2, new EnteredTorque(110, TorqueUnit.NewtonMetre));
     }
@@ -101,15 +102,15 @@ public sealed class DemoWork(
     /// <summary>Four wheels to the end, witnessed; the re-torque after the drive is still owed.</summary>
     private static async Task ToTheRoadAsync(DemoWheels wheels)
     {
-        await wheels.StandAsync(WheelUp);
         foreach (var place in DemoWheels.Places)
         {
             await wheels.FitAsync(place);
+            await wheels.StandAsync([place], WheelUp);
             await wheels.PullAllAsync(place, 1);
             await wheels.ConfirmAsync("stage-50", place);
         }
 
-        await wheels.StandAsync(new CarCondition("stand", "tyre-on-ground"));
+        await wheels.StandAsync(DemoWheels.Places, new CarCondition("stand", "tyre-on-ground"));
         await wheels.ConfirmAsync("lower", null);
         foreach (var place in DemoWheels.Places)
         {
@@ -118,7 +119,7 @@ public sealed class DemoWork(
             await wheels.ConfirmAsync("final", place);
         }
 
-        await wheels.StandAsync(new CarCondition("stand", "on-wheels"), new CarCondition("hub", "free"));
+        await wheels.StandAsync(DemoWheels.Places, new CarCondition("stand", "on-wheels"), new CarCondition("hub", "free"));
     }
 
     private async Task<T> NamedAsync<T>(Func<ShopDbContext, Task<T>> ask)
