@@ -192,7 +192,17 @@
     submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, clicked at ${text} ${guard.unit}`, { tapped: true });
     if (Math.abs(Number(text.replace(',', '.')) - guard.instructed) > guard.half) set(pad, null);
   };
+  // What takes records away is asked for twice; a glove's double tap is one touch.
+  const isAsked = button => {
+    for (const other of document.querySelectorAll('[data-asked]')) if (other !== button) delete other.dataset.asked;
+    if (!button.hasAttribute('data-twice')) return true;
+    const first = Number(button.dataset.asked ?? 0);
+    if (!first) button.dataset.asked = Date.now();
+    return first > 0 && Date.now() - first > BETWEEN_TAPS;
+  };
   const report = button => {
+    if (!isAsked(button)) return;
+    delete button.dataset.asked;
     const body = JSON.parse(button.dataset.report);
     const choice = button.closest('[data-choice]');
     if (choice && button.hasAttribute('data-chosen')) {
@@ -270,12 +280,12 @@
       return;
     }
     const button = on('[data-keypad-click], button[data-report]');
-    if (!button || busy()) return;
+    if (!button || busy()) { if (!button) for (const asked of document.querySelectorAll('[data-asked]')) delete asked.dataset.asked; return; }
     if (button.matches('[data-keypad-click]')) clicked(); else report(button);
   });
 
   // Ticks and values of the step stay on the tablet too; the page asks for them when it is drawn.
-  const stepDraft = () => STEP + page().dataset.person + page().dataset.step;
+  const stepDraft = () => STEP + page().dataset.person + page().dataset.step + (page().dataset.redone ?? '');
   document.addEventListener('change', event => {
     const box = event.target.closest?.('[data-with], [data-draft]');
     if (!box || !page()) return;
@@ -296,6 +306,7 @@
   window.addEventListener('online', () => wake());
   window.shopStep = {
     drafts: () => kept(stepDraft()) ?? '{}',
+    look: () => requestAnimationFrame(() => at('[data-answer]')?.scrollIntoView({ block: 'center' })),
     forget: () => keep(stepDraft(), null),
     note: (name, value) => {
       const address = new URL(location.href);

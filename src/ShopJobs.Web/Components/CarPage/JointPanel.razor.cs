@@ -16,6 +16,7 @@ public sealed partial class JointPanel
     private string? specification;
     private EntryNames entryNames = default!;
     private string why = "";
+    private bool sure;
     private bool busy;
 
     [Parameter, EditorRequired]
@@ -68,6 +69,7 @@ public sealed partial class JointPanel
             only.Add(position);
         }
 
+        sure = false;
         Foresee();
     }
 
@@ -80,9 +82,15 @@ public sealed partial class JointPanel
             return;
         }
 
+        if (!sure && OpeningWords.Falls(Reading.State, Reading.Now, consequences!).Count > 0)
+        {
+            sure = true;
+            return;
+        }
+
         busy = true;
         await OnOpen.InvokeAsync((ToOpen, Typed.Clean(why)));
-        (busy, why) = (false, "");
+        (busy, sure, why) = (false, false, "");
         only.Clear();
         Foresee();
     }

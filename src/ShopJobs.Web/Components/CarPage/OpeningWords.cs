@@ -8,6 +8,19 @@ namespace ShopJobs.Web.Components.CarPage;
 /// <summary>What opening does, in words.</summary>
 public static class OpeningWords
 {
+    /// <summary>What falls when these are opened, one line each; empty where nothing does.</summary>
+    public static IReadOnlyList<string> Falls(CarState state, Circumstances now, IReadOnlyList<JointPosition> positions) =>
+        Falls(state, now, OpeningConsequences.Of(state, now, positions));
+
+    /// <summary>As the other, of consequences that were found.</summary>
+    public static IReadOnlyList<string> Falls(CarState state, Circumstances now, OpeningConsequences consequences)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(consequences);
+        var results = consequences.Opened.Undid.Any(undone => state.Results.TryGetValue(undone.ToString(), out var result) && result.VoidBy == 0);
+        return results || consequences is not { RecordsVoid: 0, Releases: [], Steps: [] } ? [.. Lines(consequences, now).Skip(1)] : [];
+    }
+
     /// <summary>One line for each consequence; the first says what is opened.</summary>
     public static IReadOnlyList<string> Lines(OpeningConsequences consequences, Circumstances now)
     {

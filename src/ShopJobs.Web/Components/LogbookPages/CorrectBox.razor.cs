@@ -12,6 +12,8 @@ namespace ShopJobs.Web.Components.LogbookPages;
 public sealed partial class CorrectBox(CorrectionDesk desk, CarSigning signing)
 {
     private bool restate;
+    private bool? pulled;
+    private bool asked;
     private string value = "";
     private string? wrong;
     private DeskAnswer? answer;
@@ -42,7 +44,12 @@ public sealed partial class CorrectBox(CorrectionDesk desk, CarSigning signing)
 
         if (restated is not { } right)
         {
-            await ShowAsync(await desk.VoidAsync(Car, new CommandId(Guid.NewGuid()), Line.Number, null, reason));
+            asked = true;
+            if (!Line.IsPull || pulled is not null)
+            {
+                await ShowAsync(await desk.VoidAsync(Car, new CommandId(Guid.NewGuid()), Line.Number, Line.IsPull ? pulled : null, reason));
+            }
+
             return;
         }
 

@@ -46,6 +46,13 @@ internal static class CorrectionUse
 
     private static readonly ContentDigest Unread = ContentDigest.Of([], []);
 
+    /// <summary>Who may confirm it, in words.</summary>
+    /// <param name="deciders">Everybody with the right to decide today.</param>
+    public static string MayConfirm(IEnumerable<PeopleBook.Named> deciders, IReadOnlySet<PersonId> notBy) =>
+        deciders.Where(person => !notBy.Contains(person.Id)).Select(person => person.Name).ToList() is { Count: > 0 } names
+            ? $"May confirm it: {string.Join(", ", names)}."
+            : "Nobody here may confirm it: everybody with the right to decide worked on it.";
+
     /// <summary>Who may not confirm a correction; nobody where the entry is none.</summary>
     public static IReadOnlySet<PersonId> NotBy(CarState state, Recorded entry) =>
         entry.Entry is Corrected && state.Corrections.TryGetValue(entry.Number, out var correction) ? NotBy(state, correction) : new HashSet<PersonId>();

@@ -21,6 +21,9 @@ public sealed record EntryLine(
     IReadOnlyList<HoldReason> Problems,
     EntryStanding Standing)
 {
+    /// <summary>What was shown to the signer; empty where nothing was signed, or before it was kept.</summary>
+    public IReadOnlyList<string> Shown { get; init; } = [];
+
     /// <summary>What the person who looks may do with it.</summary>
     public EntryUse Use { get; init; }
 
@@ -32,6 +35,12 @@ public sealed record EntryLine(
 
     /// <summary>People who may not confirm this correction: who made it and whose entry it was.</summary>
     public IReadOnlySet<PersonId> NotBy { get; init; } = new HashSet<PersonId>();
+
+    /// <summary>Who may confirm this correction, in words; null where none waits.</summary>
+    public string? MayConfirm { get; init; }
+
+    /// <summary>True for a pull: voiding it asks whether the fastener was pulled all the same.</summary>
+    public bool IsPull { get; init; }
 
     /// <summary>What a signature on its correction covers, as it is shown.</summary>
     public Covering Covers { get; init; } = Covering.Nothing;

@@ -11,7 +11,8 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.LogbookPages;
 
 /// <summary>Reads logbooks for the page: entries in words, newest first, with what became of them.</summary>
-public sealed class LogbookShelf(LogbookSnapshots snapshots, Surroundings surroundings, WhoIsHere here, ShopClock clock)
+public sealed class LogbookShelf(
+    LogbookSnapshots snapshots, Surroundings surroundings, WhoIsHere here, PeopleBook people, ShopClock clock)
 {
     /// <summary>Entries on one page.</summary>
     public const int PageSize = 40;
@@ -21,10 +22,10 @@ public sealed class LogbookShelf(LogbookSnapshots snapshots, Surroundings surrou
     public async Task<LogbookSheet?> ReadAsync(LogbookId logbook, long? newest)
     {
         var looks = await here.LookingAsync();
-        return logbook.Kind == LogbookKind.Car ? OfCar(new CarId(logbook.Owner), newest, looks) : OfTool(new ToolId(logbook.Owner), newest);
+        return logbook.Kind == LogbookKind.Car ? OfCar(new CarId(logbook.Owner), newest, looks, await people.WithRightAsync(Right.Decide)) : OfTool(new ToolId(logbook.Owner), newest);
     }
 
-    private LogbookSheet? OfCar(CarId car, long? newest, Present? looks) => snapshots.Read(reader =>
+    private LogbookSheet? OfCar(CarId car, long? newest, Present? looks, IReadOnlyList<PeopleBook.Named> deciders) => snapshots.Read(reader =>
     {
         if (NameOf(reader, "Cars", car.Value) is not { } name)
         {
@@ -39,6 +40,10 @@ public sealed class LogbookShelf(LogbookSnapshots snapshots, Surroundings surrou
             Line(reader, names, entry, envelope, folded.State.StandingOf(entry)) with
             {
                 Use = CorrectionUse.Of(folded.State, entry, looks),
+                MayConfirm = CorrectionUse.Of(folded.State, entry, looks) == EntryUse.Confirm
+                    ? CorrectionUse.MayConfirm(deciders, CorrectionUse.NotBy(folded.State, entry))
+                    : null,
+                IsPull = entry.Entry is TorqueRecorded,
                 Value = (entry.Entry as TorqueRecorded)?.Value,
                 AboutTurn = CorrectionUse.AboutTurn(folded.State, entry.Entry),
                 NotBy = CorrectionUse.NotBy(folded.State, entry),
@@ -96,8 +101,14 @@ public sealed class LogbookShelf(LogbookSnapshots snapshots, Surroundings surrou
             EntryWords.Of(entry.Entry, names),
             [.. facets.Texts.Select(text => (text.Label, TextOf(reader, text.Digest)))],
             facets.Problems,
-            standing);
+            standing)
+        {
+            Shown = entry.Entry.ShownAs is { } shown ? Shown(TextOf(reader, shown)) : [],
+        };
     }
+
+    private static IReadOnlyList<string> Shown(string kept) =>
+        ShownLines.Read(kept) is { } shown ? [shown.Title, .. shown.Lines, $"Signed with: {shown.Meaning}"] : [kept];
 
     private static string TextOf(LogbookReader reader, ContentDigest digest) => reader.Content(digest) switch
     {

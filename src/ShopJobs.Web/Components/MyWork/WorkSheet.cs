@@ -64,7 +64,7 @@ public sealed record WorkSheet(
 
     private static string? WhyItWaits(IReadOnlyList<HoldPoint> gate, NextAction next, Circumstances now) => gate is [var first, ..] && now.Say(first) is var said
         ? $"{said.Words}. Next: {said.Next}."
-        : next is NextAction.Stopped or NextAction.Look ? $"{NextWords.Of(next, now)}." : null;
+        : next is NextAction.Stopped or NextAction.Look or NextAction.Countersign ? $"{NextWords.Of(next, now)}." : null;
 
     private static IEnumerable<OpenStep> ToWitness(CarReading reading, PersonId person) =>
         from job in reading.State.RunningJobs

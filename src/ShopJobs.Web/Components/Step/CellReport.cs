@@ -18,7 +18,16 @@ public enum CellReportKind
 }
 
 /// <summary>One position as it travels between page and server.</summary>
-public sealed record CellPosition(string Key, string Place, int Number);
+/// <param name="Cycle">Its cycle as it was on the screen; null in what a tablet kept from before cycles were sent.</param>
+public sealed record CellPosition(string Key, string Place, int Number, int? Cycle = null)
+{
+    /// <summary>A position as it stands on a screen.</summary>
+    public static CellPosition Of(PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return new(book.Position.Key, book.Position.Place, book.Position.Number, book.Cycle);
+    }
+}
 
 /// <summary>
 /// A report of something that has happened at the car, as the tablet's script sends it. The page writes everything but
@@ -108,10 +117,11 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         }
 
         var at = Positions.Select(position => new JointPosition(position.Key, position.Place, position.Number)).ToList();
+        IReadOnlyList<int>? cycles = Positions.All(position => position.Cycle is not null) ? [.. Positions.Select(position => position.Cycle!.Value)] : null;
         var job = Job is { } id ? new JobId(id) : (JobId?)null;
         if (What == CellReportKind.Opened)
         {
-            return (new OpenPositions(at, job, null), null);
+            return (new OpenPositions(at, job, null) { Cycles = cycles }, null);
         }
 
         if (job is not { } inJob || Group is null)
@@ -121,8 +131,8 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
 
         return What switch
         {
-            CellReportKind.FittedNew => (new FitNew(inJob, Group, at, LotRead()), null),
-            CellReportKind.HandTight => (new HandTighten(inJob, Group, at, WithMe()), null),
+            CellReportKind.FittedNew => (new FitNew(inJob, Group, at, LotRead()) { Cycles = cycles }, null),
+            CellReportKind.HandTight => (new HandTighten(inJob, Group, at, WithMe()) { Cycles = cycles }, null),
             CellReportKind.Pull => Pull(inJob, Group, at[0]),
             _ => (null, "nothing is reported"),
         };

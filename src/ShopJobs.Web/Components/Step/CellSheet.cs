@@ -47,7 +47,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
     {
         Job = Scene.Job.Id.Value,
         Group = Cell.Instance.Group.Id,
-        Positions = [new CellPosition(Cell.Position.Key, Cell.Position.Place, Cell.Position.Number)],
+        Positions = [CellPosition.Of(Scene.State.Of(Cell.Position))],
         Cycle = Cell.Cycle,
         Stage = Cell.Stage.Number,
         Visit = Cell.Visit,

@@ -12,6 +12,12 @@ public sealed record LastEntry(long Number, string Words, TorqueUnit? Unit = nul
     /// <summary>What to know before an angle is undone; null where it is none.</summary>
     public string? AboutTurn { get; init; }
 
+    /// <summary>True for a pull: when it is voided, whether it was made all the same is asked.</summary>
+    public bool IsPull { get; init; }
+
+    /// <summary>What a signature covers that restates it, as it is shown.</summary>
+    public Covering Covers { get; init; } = Covering.Nothing;
+
     /// <summary>The newest pull or hand-tight of this person on this step; null when there is none.</summary>
     public static LastEntry? Of(StepScene scene)
     {
@@ -25,7 +31,11 @@ public sealed record LastEntry(long Number, string Words, TorqueUnit? Unit = nul
             {
                 TorqueRecorded pull when pull.Job == scene.Job.Id && joints.Contains(pull.Position.Joint) => new LastEntry(
                     one.Key, $"{scene.Reading.Now.Name(pull.Position)}, stage {pull.Stage.ToString(CultureInfo.InvariantCulture)}, {pull.Amount()}", pull.Value?.Unit)
-                { AboutTurn = CorrectionUse.AboutTurn(scene.State, pull) },
+                {
+                    AboutTurn = CorrectionUse.AboutTurn(scene.State, pull),
+                    IsPull = true,
+                    Covers = CorrectionUse.Covers(scene.State, scene.Reading.Now, new Recorded(one.Key, one.Value.At, one.Value.Person, pull)),
+                },
                 HandTightened hand when hand.Job == scene.Job.Id && hand.Positions.Any(position => joints.Contains(position.Joint)) => new LastEntry(
                     one.Key, $"hand-tight: {string.Join(", ", hand.Positions.Select(scene.Reading.Now.Name))}"),
                 _ => null,

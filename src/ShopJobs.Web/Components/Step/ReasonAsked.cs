@@ -16,6 +16,9 @@ public sealed record ReasonAsked(string Title, string About, string Verb, IReadO
     /// <summary>Unit in which the right value may be typed instead of voiding; null where only a reason is asked.</summary>
     public TorqueUnit? Restates { get; init; }
 
+    /// <summary>For a pull that is voided: asks whether it was made all the same. Null where that is not asked.</summary>
+    public string? AsksPulled { get; init; }
+
     /// <summary>What was given before and could not be recorded; null at the first asking.</summary>
     public ReasonGiven? Start { get; init; }
 
@@ -29,4 +32,8 @@ public sealed record ReasonAsked(string Title, string About, string Verb, IReadO
 }
 
 /// <summary>A reason, and the right value where one was typed.</summary>
-public sealed record ReasonGiven(string Text, EnteredTorque? Value);
+public sealed record ReasonGiven(string Text, EnteredTorque? Value)
+{
+    /// <summary>Whether the fastener was pulled all the same; null where that was not asked.</summary>
+    public bool? WasPulled { get; init; }
+}

@@ -11,12 +11,24 @@ public sealed class StepAnswersDraft
     private const string TickMark = "tick:";
     private const string ValueMark = "value:";
     private readonly Dictionary<string, string> given = [];
+    private long? redone;
 
     /// <summary>Name under which the tablet keeps a tick.</summary>
     public static string NameOf(Tick tick) => TickMark + tick?.Id;
 
     /// <summary>Name under which the tablet keeps a value.</summary>
     public static string NameOf(Measure measure) => ValueMark + measure?.Id;
+
+    /// <summary>The work is in the cycle that this opening began: what was given in an earlier one is forgotten.</summary>
+    public void For(long opening)
+    {
+        if (redone is { } before && before != opening)
+        {
+            given.Clear();
+        }
+
+        redone = opening;
+    }
 
     /// <summary>True when ticked.</summary>
     public bool IsTicked(Tick tick) => given.GetValueOrDefault(NameOf(tick)) is { Length: > 0 };

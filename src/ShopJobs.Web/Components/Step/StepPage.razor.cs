@@ -98,6 +98,11 @@ public sealed partial class StepPage(
             ? ToolOffer.For(scene.Reading, scene.Job, cell, runDown?.IsFor(cell) == true ? runDown.Value : null)
             : [];
         last = scene is null ? null : LastEntry.Of(scene);
+        if (scene is not null)
+        {
+            draft.For(scene.Redone);
+        }
+
         others = scene is null ? [] : await desk.OthersAsync(scene.Here.Person);
         loaded = true;
     }
@@ -146,13 +151,26 @@ public sealed partial class StepPage(
 
     private Task UndoAsync() => OnceAsync(async () =>
     {
+        var shown = scene!;
         if (last is { } entry && await AskAsync(StepSheet.Undo(entry)) is { } given)
         {
             Keep(
-                await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new VoidEntry(entry.Number, null, reason)),
+                given.Value is { } value
+                    ? await signing.SignAsync(shown.Car.Id, StepSheet.ToRestate(shown, entry, value, given.Text))
+                    : await desk.RunAsync(
+                        shown.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new VoidEntry(entry.Number, given.WasPulled, reason)),
                 given);
         }
     });
+
+    private Task CountersignAsync(IReadOnlyList<Pull> pulls) => OnceAsync(async () =>
+        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToCountersign(scene, pulls)));
+
+    private async Task TakeAsync(DeskAnswer got)
+    {
+        answer = got;
+        await ReadAsync();
+    }
 
     private Task HoldAsync() => OnceAsync(async () =>
     {
@@ -208,6 +226,11 @@ public sealed partial class StepPage(
         }
 
         await ReadAsync();
+        if (answer is { Counts: false })
+        {
+            // The button pressed may be far below what is said.
+            await script.InvokeVoidAsync("shopStep.look");
+        }
     }
 
     private ClampStanding Clamp(JointGroup group, Stage stage) => ClampStanding.Of(

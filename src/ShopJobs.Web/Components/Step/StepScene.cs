@@ -36,12 +36,33 @@ public sealed record StepScene(
     /// <summary>The newest sign-off, standing or not.</summary>
     public SignOff? SignOff => Job.SignOffs.GetValueOrDefault(Step.Id);
 
+    /// <summary>
+    /// The newest opening after which the work of this step is to be done anew; 0 where none was. Ticks and values given before it are
+    /// of another cycle.
+    /// </summary>
+    public long Redone => Placed.JointsOf(Step).Select(State.Of)
+        .Where(book => book.TouchedBefore > Job.Number).Select(book => book.OpenedBy).DefaultIfEmpty().Max();
+
     /// <summary>Positions of this step that are held and not decided.</summary>
     public IReadOnlyList<PositionBook> Held =>
     [
         .. Step.Work.SelectMany(work => work.Instance.Positions).Distinct().Select(State.Of)
             .Where(book => book.Holds.Any(hold => hold.Decision is null)),
     ];
+
+    /// <summary>Pulls of this step that wait for a countersignature.</summary>
+    public IReadOnlyList<Pull> Unanswered =>
+    [
+        .. from work in Step.Work
+           from position in work.Instance.Positions
+           from pull in State.Of(position).Pulls
+           where pull.WaitsForAnswer && work.Stages.Contains(pull.Fact.Stage)
+           orderby pull.Number
+           select pull,
+    ];
+
+    /// <summary>Every position that this step works.</summary>
+    public IReadOnlyList<JointPosition> Positions => [.. Step.Work.SelectMany(work => work.Instance.Positions).Distinct()];
 
     /// <summary>A person's name as it is now.</summary>
     public string NameOf(PersonId person) => Names.GetValueOrDefault(person, "somebody");
@@ -107,6 +128,7 @@ public sealed record StepScene(
         NextAction.PullNow pull => pull.Cell.Instance,
         NextAction.TakeOff off => off.Instance,
         NextAction.Look look => look.Instance,
+        NextAction.Countersign countersign => countersign.Instance,
         _ => null,
     };
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.Look.Signing;
@@ -95,7 +96,46 @@ internal static class StepSheet
     /// <summary>Why the last entry is undone.</summary>
     public static ReasonAsked Undo(LastEntry entry) => new(
         "Undo the last record", $"Recorded: {entry.Words}. {entry.AboutTurn}".TrimEnd(), entry.AboutTurn is null ? "VOID IT" : "VOID AND HOLD IT", ["wrong position", "not done yet", "wrong tool"])
-    { Restates = entry.Unit };
+    {
+        Restates = entry.Unit,
+        AsksPulled = !entry.IsPull ? null : entry.AboutTurn is null ? "Was it pulled?" : "Was it turned?",
+    };
+
+    /// <summary>The right value of a pull that was typed wrong.</summary>
+    public static ToSign<SignedCommand> ToRestate(StepScene scene, LastEntry entry, EnteredTorque value, string reason)
+    {
+        var text = NewContent.Of(Encoding.UTF8.GetBytes(reason));
+        return new ToSign<SignedCommand>(
+            new SignRequest(
+                "SIGN: restated by me",
+                $"{CarOf(scene)}: the number was typed wrong",
+                [
+                    $"Recorded: {entry.Words}",
+                    $"It should read {value}",
+                    $"Why: {reason}",
+                    "If it did not count, the right number counts when a second person has confirmed it.",
+                ],
+                new CommandId(Guid.NewGuid()))
+            { Only = scene.Here.Person },
+            shown => new Restate(entry.Number, value, text.Digest, shown) { Covers = entry.Covers },
+            text);
+    }
+
+    /// <summary>The answer for pulls of somebody without the right.</summary>
+    public static ToSign<SignedCommand> ToCountersign(StepScene scene, IReadOnlyList<Pull> pulls) => new(
+        new SignRequest(
+            "COUNTERSIGN: I stood by",
+            $"{CarOf(scene)}: {scene.Step.Title()}",
+            [
+                RecordsOf(scene, pulls),
+                "Whoever signs has the right to record, stood by at every one of these pulls and answers for them like the doer.",
+            ],
+            new CommandId(Guid.NewGuid()))
+        {
+            Needs = Right.Record,
+            NotThese = pulls.Select(pull => pull.Person).ToHashSet(),
+        },
+        shown => scene.State.AsShown(scene.Reading.Now, new Countersign([.. pulls.Select(pull => pull.Number).Order()], shown)));
 
     /// <summary>Why the work is stopped.</summary>
     public static ReasonAsked Hold(StepScene scene, IReadOnlyList<JointPosition> positions) => new(
