@@ -51,7 +51,8 @@ internal sealed class TabletSigning(IServiceProvider services, DeviceId tablet)
         var trouble = services.GetRequiredService<SavingTrouble>();
         var sessions = new SessionBook(database, clock, Options.Create(new DoorRules()), trouble);
         var here = new WhoIsHere(new Circuit(PersonClaims.Of(await sessions.OpenAsync(signer, tablet), "somebody")), sessions);
-        var pins = new PinCheck(database, new PasswordHasher<Person>(), services.GetRequiredService<TimeProvider>(), trouble);
+        var hasher = services.GetService<IPasswordHasher<Person>>() ?? new PasswordHasher<Person>();
+        var pins = new PinCheck(database, hasher, services.GetRequiredService<TimeProvider>(), trouble);
         return await new SignatureProof.Desk(here, pins, database, clock).VerifyAsync(signer, pin, id, shown.Digest) switch
         {
             SignatureAnswer.Signed signed => signed.Proof,

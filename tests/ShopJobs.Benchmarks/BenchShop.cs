@@ -69,7 +69,7 @@ internal sealed class BenchShop : IDisposable
         Do(car, new HandTighten(job, "wheel-nuts", nuts, []));
         SignAll(car, job, "by-hand", places);
         SignAll(car, job, "snug", places);
-        Do(car, new DeclareCondition([new CarCondition("stand", "wheel-up"), new CarCondition("hub", "held")]));
+        Do(car, new DeclareCondition([new CarCondition("stand", "wheel-up"), new CarCondition("hub", "held")]) { Places = places });
         return (car, job);
     }
 

@@ -56,7 +56,7 @@ public sealed class LostConnectionShop : IAsyncLifetime
         await DoAsync(new HandTighten(job, "wheel-nuts", nuts, []));
         await DoAsync(Sign("by-hand", [], new MeasuredValue("turns", 9, "turns")));
         await DoAsync(Sign("snug", ["seated"]));
-        await DoAsync(new DeclareCondition([new CarCondition("stand", "wheel-up"), new CarCondition("hub", "held")]));
+        await DoAsync(new DeclareCondition([new CarCondition("stand", "wheel-up"), new CarCondition("hub", "held")]) { Places = [place] });
 
         var context = await Chrome.TabletAsync(Line.Address);
         tablets.Add(context);

@@ -23,12 +23,14 @@ public sealed class JointPanelTests : ScreenBench
     }
 
     [Fact]
-    public async Task Released_joint_is_opened_in_one_tap_with_the_reason_typed()
+    public async Task Released_joint_is_opened_with_a_second_touch_and_the_reason_typed()
     {
         var panel = Show(Readings.OnTheRoad(), Nuts);
         await panel.Find("#open-why").ChangeAsync(new ChangeEventArgs { Value = " knocks " });
 
         await panel.Find(".open-button").ClickAsync(new());
+        Assert.Null(opened);
+        await panel.Find(".open-sure").ClickAsync(new());
 
         Assert.Equal("knocks", opened!.Value.Why);
         Assert.Equal([1, 2, 3, 4, 5], opened.Value.Positions.Select(position => position.Number));

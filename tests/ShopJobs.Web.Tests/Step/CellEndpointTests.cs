@@ -158,6 +158,34 @@ public sealed class CellEndpointTests : IDisposable
     }
 
     [Fact]
+    public async Task Hand_tight_of_an_earlier_cycle_is_recorded_and_does_not_count()
+    {
+        var browser = await SignedInAsync(DemoPeople.Chassis);
+        await SendAsync(browser, await OpenedAsync());
+        var late = await ReportAsync("HandTight");
+        late["group"] = "wheel-nuts";
+        late["positions"]![0]!["cycle"] = 0;
+
+        var answer = await SendAsync(browser, late);
+
+        Assert.Equal(HttpStatusCode.OK, answer.Status);
+        Assert.False(answer.Body["counts"]!.GetValue<bool>());
+        Assert.Equal(Fitting.Open, StateOf().Of(new("wheel.nut", "front-left", 1)).Fitting);
+    }
+
+    [Fact]
+    public async Task Hand_tight_of_the_cycle_that_was_on_the_screen_counts()
+    {
+        var browser = await SignedInAsync(DemoPeople.Chassis);
+        await SendAsync(browser, await OpenedAsync());
+        var report = await ReportAsync("HandTight");
+        report["group"] = "wheel-nuts";
+        report["positions"]![0]!["cycle"] = 1;
+
+        Assert.True((await SendAsync(browser, report)).Body["counts"]!.GetValue<bool>());
+    }
+
+    [Fact]
     public async Task Huge_body_is_refused()
     {
         var browser = await SignedInAsync(DemoPeople.Chassis);

@@ -67,6 +67,24 @@ public sealed class ReasonDialogTests : BunitContext, IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_pull_that_is_voided_asks_whether_it_was_made_and_assumes_nothing()
+    {
+        var pull = StepSheet.Undo(new LastEntry(7, "wheel nut front-left 3, stage 1, 50 N·m", TorqueUnit.NewtonMetre) { IsPull = true });
+        await Button("Not now").ClickAsync(new());
+        await screen.InvokeAsync(() => { asked = pull.AskAsync(Services.GetRequiredService<IDialogService>()); });
+        screen.WaitForElement(".reason-picks");
+        await Button("It did not happen like this").ClickAsync(new());
+        await Button("wrong position").ClickAsync(new());
+
+        await Button("VOID IT").ClickAsync(new());
+        Assert.Contains("nothing is assumed", screen.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        await Button("No, never: a second person confirms it").ClickAsync(new());
+        await Button("VOID IT").ClickAsync(new());
+
+        Assert.Equal(("wrong position", (bool?)false), ((await asked)!.Text, (await asked)!.WasPulled));
+    }
+
+    [Fact]
     public void A_signed_step_leads_on_to_the_next_that_may_begin()
     {
         var bench = StepBench.Wheel().HandTight();

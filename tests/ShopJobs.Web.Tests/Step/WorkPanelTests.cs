@@ -21,6 +21,35 @@ public sealed class WorkPanelTests : BunitContext
     }
 
     [Fact]
+    public void A_report_carries_the_cycle_that_is_on_the_screen()
+    {
+        bench.Car.Open(TestPerson.Tess, bench.Job, bench.Nuts);
+
+        var report = StepBench.Draw(this, bench.Scene("seat")).Find("button.report-main").GetAttribute("data-report");
+
+        Assert.Contains("\"number\":1,\"cycle\":1", report, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Ticks_of_an_earlier_cycle_are_forgotten_when_the_joint_was_opened_again()
+    {
+        bench.HandTight();
+        var draft = new StepAnswersDraft();
+        var scene = bench.Scene("final");
+        draft.For(scene.Redone);
+        var tick = Assert.Single(bench.Scene("faces").Step.Step.Ticks);
+        draft.Set(StepAnswersDraft.NameOf(tick), "yes");
+        draft.For(bench.Scene("final").Redone);
+        Assert.True(draft.IsTicked(tick));
+
+        bench.Car.Open(TestPerson.Tess, bench.Job, bench.Nuts);
+        draft.For(bench.Scene("final").Redone);
+
+        Assert.NotEqual(scene.Redone, bench.Scene("final").Redone);
+        Assert.False(draft.IsTicked(tick));
+    }
+
+    [Fact]
     public void Opened_nuts_are_hand_tight_with_one_touch_or_chosen()
     {
         bench.Car.Open(TestPerson.Tess, bench.Job, bench.Nuts);
@@ -150,7 +179,8 @@ public sealed class WorkPanelTests : BunitContext
         var panel = StepBench.Draw(this, bench.Scene("seat"));
 
         Assert.Contains("the last pull was short: back off, inspect and start again", panel.Find("legend").TextContent, StringComparison.Ordinal);
-        Assert.Equal("BACKED OFF all 5", panel.Find("button.report-main").TextContent.Trim());
+        Assert.Equal("BACKED OFF all 5", panel.Find("button.report-main .report-once").TextContent.Trim());
+        Assert.NotNull(panel.Find("button.report-main").GetAttribute("data-twice"));
     }
 
     [Fact]

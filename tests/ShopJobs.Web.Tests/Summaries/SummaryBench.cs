@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
@@ -46,6 +47,8 @@ internal sealed class SummaryBench
     {
         await using var shop = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
         var lead = await shop.People.SingleAsync(person => person.Name == DemoPeople.Lead.Name);
+        lead.PinHash = new PasswordHasher<Person>().HashPassword(lead, DemoPeople.Lead.Pin);
+        await shop.SaveChangesAsync();
         var present = new Present(
             lead.Id, lead.Name, lead.Initials, await TabletAsync(shop, lead.Id), new SessionId(Guid.NewGuid()), Enum.GetValues<Right>().ToHashSet());
         var bench = new SummaryBench(services, await BlueAsync(shop), present);

@@ -1,6 +1,8 @@
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using MudBlazor;
+using MudBlazor.Services;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.TorqueTools;
@@ -11,7 +13,12 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
 {
     private readonly ToolBench bench = new();
 
-    public ToolPagesTests() => bench.Register(Services);
+    public ToolPagesTests()
+    {
+        bench.Register(Services);
+        Services.AddMudServices();
+        JSInterop.Mode = JSRuntimeMode.Loose;
+    }
 
     Task IAsyncLifetime.InitializeAsync() => bench.OpenAsync(Services);
 
@@ -102,6 +109,8 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
     [Fact]
     public async Task A_reading_says_at_once_what_the_tool_delivers_and_what_will_follow()
     {
+        Render<MudPopoverProvider>();
+        var dialogs = Render<MudDialogProvider>();
         var wrench = await bench.WrenchAsync();
         var page = Render<CalibrationPage>(parameters => parameters.Add(tool => tool.Id, wrench.Value));
         await page.Find("#certificate").InputAsync(new ChangeEventArgs { Value = "Bench 4, 13" });
@@ -110,10 +119,13 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
         Assert.Contains("+9.9 %: delivers 9 % too little", page.Markup, StringComparison.Ordinal);
         Assert.Contains("is in doubt, on every car", page.Find(".preview").TextContent, StringComparison.Ordinal);
 
-        await page.Find("form").SubmitAsync(new());
+        _ = page.Find("form").SubmitAsync(new());
+        dialogs.WaitForElement("#sign-pin", TimeSpan.FromSeconds(30));
+        await dialogs.Find("#sign-pin").InputAsync(new ChangeEventArgs { Value = ToolBench.Pin });
+        await dialogs.Find("#sign-form").SubmitAsync(new());
 
+        page.WaitForAssertion(() => Assert.True(bench.Get<ToolShelf>().Find(wrench)!.Standing.WorkInDoubt), TimeSpan.FromSeconds(30));
         Assert.EndsWith($"/tools/{wrench.Value}", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
-        Assert.True(bench.Get<ToolShelf>().Find(wrench)!.Standing.WorkInDoubt);
     }
 
     [Fact]
