@@ -81,6 +81,10 @@ public sealed class SummaryStandingTests
     }
 
     [Fact]
+    public void Is_not_issued_for_a_car_on_which_no_job_was_started() => Assert.Equal(
+        [HoldReason.NoJobYet], new CarAtWork().Refused(TestPerson.Lee, new IssueSummary(CarAtWork.Reason, 0, CarAtWork.Shown)));
+
+    [Fact]
     public void Is_not_issued_from_a_page_that_the_car_has_left_behind()
     {
         var shown = car.State.Number;
