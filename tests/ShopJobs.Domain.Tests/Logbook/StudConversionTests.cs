@@ -106,7 +106,7 @@ public class StudConversionTests
         DriveStud(1);
         DriveStud(2);
         var end = car.Book.FindLast(line => line.Entry is TorqueRecorded)!.At.AddHours(24);
-        var wheel = Sign(job, $"wheel@{Left}") with { Values = [new MeasuredValue("protrusion", 30.5m, "mm")] };
+        var wheel = car.Shows(Sign(job, $"wheel@{Left}") with { Values = [new MeasuredValue("protrusion", 30.5m, "mm")] });
         var now = car.As(Tess) with { OnTheWall = at => at.AddHours(2) };
 
         var verdict = car.State.Decide(wheel, now);

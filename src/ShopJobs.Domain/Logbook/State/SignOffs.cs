@@ -16,7 +16,7 @@ public static class SignOffs
         ArgumentNullException.ThrowIfNull(placed);
         ArgumentNullException.ThrowIfNull(step);
         var numbers = new SortedSet<long>(placed.Before(step).Select(before => job.SignOffs.GetValueOrDefault(before.Id)?.Number ?? 0));
-        foreach (var work in step.Work.Where(work => !work.Instance.Group.Temporary))
+        foreach (var work in step.Work.Concat(Waited(placed, step)).Where(work => !work.Instance.Group.Temporary))
         {
             var pulls = work.Instance.Positions.Select(state.Of).SelectMany(book => work.Stages.SelectMany(book.Newest));
             numbers.UnionWith(pulls.SelectMany(pull => pull.Fact.RestsOn.Append(pull.Number).Append(pull.WitnessedBy ?? 0)));
@@ -27,4 +27,13 @@ public static class SignOffs
         numbers.Remove(0);
         return [.. numbers];
     }
+
+    // The stages of groups that it waits for; a cure runs from the final one.
+    private static IEnumerable<GroupWork> Waited(PlacedProcedure placed, StepInstance step) =>
+        step.Step.WaitsFor.SelectMany(wait => wait switch
+        {
+            WaitsFor.ForGroup(var group, var stage) => placed.GroupsFor(group, step.Place).Select(instance => new GroupWork(instance, [stage])),
+            WaitsFor.ForCure(var group, _) => placed.GroupsFor(group, step.Place).Select(instance => new GroupWork(instance, [instance.Group.Stages.Count])),
+            _ => [],
+        });
 }
