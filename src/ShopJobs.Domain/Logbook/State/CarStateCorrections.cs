@@ -66,15 +66,16 @@ public sealed partial record CarState
                 // Whoever had looked before, and confirms the figure now, has seen it.
                 WitnessedBy = pull is { Voided: false, LookedBefore: { } looked } && looked.Person == recorded.Person ? looked.Number : pull.WitnessedBy,
                 Witness = pull is { Voided: false, LookedBefore: { } seen } && seen.Person == recorded.Person ? seen.Person : pull.Witness,
-            }).LiftHolds(correction.Fact.Target, target)
+            }).LiftHolds(correction, target)
             : next;
     }
 
     // A slip of typing that is confirmed and in order lifts the hold that only the wrong figure raised, and so does the
-    // confirmed void of a pull that was reported twice. Nothing else does.
-    private CarState LiftHolds(long number, TorqueRecorded fact)
+    // confirmed void of a pull that was reported twice. Both are for the doer to say; nothing else lifts it.
+    private CarState LiftHolds(CorrectionBook correction, TorqueRecorded fact)
     {
-        if (Of(fact.Position).Pulls.Find(pull => pull.Number == number) is not { } pull)
+        var number = correction.Fact.Target;
+        if (Of(fact.Position).Pulls.Find(pull => pull.Number == number) is not { } pull || pull.Person != correction.Person)
         {
             return this;
         }
