@@ -24,6 +24,18 @@ internal sealed class CarAtWork
         Rules = rules ?? HoldRules.Standard;
     }
 
+    private CarAtWork(CarAtWork other)
+    {
+        Register = other.Register;
+        shelf = other.shelf.Copy();
+        Rules = other.Rules;
+        procedures = new(other.procedures);
+        placed = new(other.placed);
+        State = other.State;
+        Book = [.. other.Book];
+        Now = other.Now;
+    }
+
     public HoldRules Rules { get; }
 
     /// <summary>For whom somebody is no second person; nobody where none is named.</summary>
@@ -139,6 +151,9 @@ internal sealed class CarAtWork
 
     public IReadOnlyList<JointPosition> Positions(string key, string place) =>
         [.. Enumerable.Range(1, Register.Kinds[key].Positions).Select(number => new JointPosition(key, place, number))];
+
+    /// <summary>The same car, on which something else may happen from here.</summary>
+    public CarAtWork Copy() => new(this);
 
     public static EnteredTorque NewtonMetres(decimal value) => new(value, TorqueUnit.NewtonMetre);
 }

@@ -18,6 +18,15 @@ internal sealed class ToolShelf
         }
     }
 
+    private ToolShelf(ToolShelf other)
+    {
+        logbooks = other.logbooks.ToDictionary(book => book.Key, book => book.Value.ToList());
+        states = new(other.states);
+    }
+
+    /// <summary>The same tools, of which something else may be told from here.</summary>
+    public ToolShelf Copy() => new(this);
+
     public IReadOnlyDictionary<ToolId, List<Recorded>> Logbooks => logbooks;
 
     public ToolState StateOf(ToolId id) => states.GetValueOrDefault(id, ToolState.Empty);

@@ -5,8 +5,11 @@ namespace ShopJobs.Domain.Tests.Specification.Releases;
 /// <summary>How a release ends, is suspended, withdrawn, and stands again.</summary>
 internal static class ReleaseRules
 {
-    public static RuleBook<ReleasedCar> Book() =>
-        ReleaseFaults.Of(Courses(Requirements(Actions(new RuleBook<ReleasedCar>("Releases", default, car => car.ToString())))));
+    public static RuleBook<ReleasedCar> Book() => ReleaseFaults.Of(Courses(TakingBack(WithoutTakingBack())));
+
+    /// <summary>The same, where an opening stands whatever is said of it later.</summary>
+    public static RuleBook<ReleasedCar> WithoutTakingBack() =>
+        Requirements(Actions(new RuleBook<ReleasedCar>("Releases", default, car => car.ToString())));
 
     private static RuleBook<ReleasedCar> Actions(RuleBook<ReleasedCar> book) => book
         .Action("Give", car => car.Given is not (Given.Stands or Given.Suspended), car => car.Ask(Wish.Give))
@@ -14,10 +17,15 @@ internal static class ReleaseRules
         .Action("Withdraw", car => car.Given is not Given.None, car => car.Ask(Wish.Withdraw))
         .Action("Open", car => car is { Open: false, Against: Against.Nothing }, car => car.Opened())
         .Action("Close again", car => car.Open, car => car.Closed())
-        .Action("Take the opening back, confirmed", car => car is { Open: true, TakenFrom: true }, car => car.TakenBack())
         .Action("Pull on top", car => !car.Open && !car.Against.HasFlag(Against.Hold), car => car.Pulled())
         .Action("Raise", ReleasedCar.Causes, (car, cause) => !car.Open && !car.Against.HasFlag(cause), (car, cause) => car.Raise(cause))
         .Action("Lift", ReleasedCar.Causes, (car, cause) => car.CanLift(cause), (car, cause) => car.Lift(cause));
+
+    private static RuleBook<ReleasedCar> TakingBack(RuleBook<ReleasedCar> book) => book
+        .Action("Take the opening back, confirmed", car => car is { Open: true, TakenFrom: true }, car => car.TakenBack())
+        .On("Take the opening back, confirmed", "12", "TAKEN-BACK-SUSPENDS",
+            "An opening taken back as never done, confirmed by a second person, makes ended into suspended",
+            (before, _) => before.Given == Given.Ended, (_, after) => after.Given == Given.Suspended);
 
     private static bool Lives(ReleasedCar car) => car.Given is Given.Stands or Given.Suspended;
 
@@ -37,9 +45,6 @@ internal static class ReleaseRules
             (before, _) => before is { Could: true, Given: Given.Suspended }, (_, after) => after.Given == Given.Stands)
         .On("Withdraw", "12", "WITHDRAWN-ALONE", "Anybody with the release right withdraws one alone; the customer's link stays and says so",
             (before, _) => Lives(before), (_, after) => after is { Given: Given.Withdrawn, Page: Given.Withdrawn })
-        .On("Take the opening back, confirmed", "12", "TAKEN-BACK-SUSPENDS",
-            "An opening taken back as never done, confirmed by a second person, makes ended into suspended",
-            (before, _) => before.Given == Given.Ended, (_, after) => after.Given == Given.Suspended)
         .Whenever("12", "ENDED-FOR-GOOD", "ends a release for good",
             (before, after) => before.Given is Given.Ended or Given.Withdrawn && after.Given != before.Given,
             (before, after) => after.Wish == Wish.Give || after.Given == Given.Withdrawn || (before.TakenFrom && after.Given == Given.Suspended))

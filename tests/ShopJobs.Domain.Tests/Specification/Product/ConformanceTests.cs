@@ -1,0 +1,44 @@
+using CsCheck;
+using ShopJobs.Domain.Tests.Specification.Corrections;
+using ShopJobs.Domain.Tests.Specification.Proof;
+using ShopJobs.Domain.Tests.Specification.Releases;
+using ShopJobs.Domain.Tests.Specification.ReTorques;
+using ShopJobs.Domain.Tests.Specification.Shown;
+using ShopJobs.Domain.Tests.Specification.SignOffs;
+using ShopJobs.Domain.Tests.Specification.Witnesses;
+using Xunit.Abstractions;
+
+namespace ShopJobs.Domain.Tests.Specification.Product;
+
+/// <summary>The real decider and fold go along every transition of a specification and answer as it does.</summary>
+public sealed class ConformanceTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void A_wheel_nut_knows_its_second_person() => Conforms(WitnessRules.Book(), () => new WitnessedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_stud_knows_who_jammed_the_pair_that_drove_it() => Conforms(WitnessRules.Book(), () => new WitnessedStud(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void Corrections_of_a_pull_need_two_people() => Conforms(CorrectionRules.Book(), () => new CorrectedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void Sign_offs_fall_and_stand_as_the_rules_say() => Conforms(SignOffRules.Book(), () => new SignedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_PIN_signs_what_was_shown() => Conforms(ShownRules.Book(), () => new ShownWheel(), (car, step) => car.Take(step));
+
+    // An opening cannot be taken back in the product yet: that part of the rule is left out here.
+    [Fact]
+    public void A_release_ends_or_is_suspended_as_the_rules_say() => Conforms(ReleaseRules.WithoutTakingBack(), () => new ReleasedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_re_torque_is_reckoned_from_its_first_release() => Conforms(ReTorqueRules.Book(), () => new DrivenWheel(), (car, step) => car.Take(step));
+
+    private void Conforms<TState, TCar>(RuleBook<TState> book, Func<TCar> create, Func<TCar, Transition<TState>, string?> take)
+        where TCar : ProductCar
+    {
+        var report = book.Spec.ConformExhaustive(create, take, output.WriteLine, threads: 1, clone: ProductCar.Copy);
+        Assert.Equal(report.Transitions, report.ConformedTransitions);
+    }
+}
