@@ -9,7 +9,7 @@ internal static class ConditionActions
         .May("WheelUp", Corners, (_, _) => true, (s, corner) => s.With(corner, s[corner].Ended() with { Wheel = Wheel.Up }))
         .May("WheelDown", Corners, (_, _) => true, (s, corner) => s.With(corner, s[corner].Ended() with { Wheel = Wheel.Down }))
         .May("EngineCold", _ => true, s => s.Each(place => place.Ended()) with { Cold = true })
-        .May("Open", Corners, (_, _) => true, (s, corner) => s.With(corner, default))
+        .May("Open", Corners, (_, _) => true, (s, corner) => s[corner].Nut == Nut.Open ? s : s.With(corner, default))
         .May("HandTight", Corners, (s, corner) => s[corner].Nut == Nut.Open, (s, corner) => s.With(corner, s[corner] with { Nut = Nut.HandTight }))
         .May("Pull", Corners, (s, corner) => s[corner].Nut == Nut.HandTight, (s, corner) => s.With(corner, Pulled(s, corner)))
         .May("Release", s => s.Left.Nut == Nut.Good && s.Right.Nut == Nut.Good, Ended)

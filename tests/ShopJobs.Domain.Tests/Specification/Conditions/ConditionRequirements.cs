@@ -13,7 +13,7 @@ internal static class ConditionRequirements
         .MustOn("WheelUp", "SAID-OF-ONE-PLACE", PerPlace, (_, _) => true, (b, a) => b.Left == a.Left || b.Right == a.Right)
         .MustOn("Release", "ENDS-AT-RELEASE", Ends, (_, _) => true, (_, a) => a is { Cold: false, Left.Wheel: Wheel.NotSaid, Right.Wheel: Wheel.NotSaid })
         .MustOn("AgePasses", "ENDS-AT-ITS-AGE", Ends, (_, _) => true, (_, a) => a is { Cold: false, Left.Wheel: Wheel.NotSaid, Right.Wheel: Wheel.NotSaid })
-        .MustOn("Open", "ENDS-AT-OPENING", Ends, (b, a) => b.Right == a.Right, (_, a) => a.Left.Wheel == Wheel.NotSaid || a.Right.Wheel == Wheel.NotSaid)
+        .MustOn("Open", "ENDS-AT-OPENING", Ends, (b, a) => b.Right == a.Right && b.Left.Nut != Nut.Open && b.Left != a.Left, (_, a) => a.Left.Wheel == Wheel.NotSaid || a.Right.Wheel == Wheel.NotSaid)
         .MustOn("Open", "OTHERS-STAND", Ends, (b, _) => b.Left.Wheel == Wheel.Up && b.Right.Wheel == Wheel.Up, (b, a) => (b.Left == a.Left || b.Right == a.Right) && b.Cold == a.Cold)
         .Must("KEEPS-THE-NUMBER", "A record keeps the number of the declaration it rested on.",
             (b, a) => IsMade(b.Left, a.Left) || IsMade(b.Right, a.Right),

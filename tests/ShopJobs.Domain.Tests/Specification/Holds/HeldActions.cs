@@ -19,7 +19,7 @@ internal static class HeldActions
         .May("HandTight", s => s.Pulled == Pulled.No, s => s with { HandTight = true })
         .May("Pull", MayPull, s => (s with { Pulled = Pulled.Good }).Told())
         .May("PullOver", MayPull, s => (s with { Pulled = Pulled.Over, Over = Hold.Standing, Stud = Hold.Standing }).Told())
-        .May("ReportAgain", s => s is { Pulled: Pulled.Good, IsHeld: false, Said: Said.Nothing }, s => (s with { Twin = Hold.Standing, New = false }).Told())
+        .May("ReportAgain", s => s is { Pulled: Pulled.Good, IsHeld: false, Stud: Hold.None, Said: Said.Nothing }, s => (s with { Twin = Hold.Standing, New = false }).Told())
         .May("Hold", s => s.Pressed == Hold.None, s => (s with { Pressed = Hold.Standing, New = s.New && s.IsHeld }).Told())
         .May("NewJob", _ => true, s => s)
         .May("VoidThePull", s => s is { Pulled: Pulled.Over, Over: Hold.Standing, Said: Said.Nothing }, s => s with { Pulled = Pulled.Voided })
@@ -63,11 +63,14 @@ internal static class HeldActions
         return decided with
         {
             Pulled = verdict == Verdict.UseAsIs && s is { Pulled: Pulled.Over, Over: Hold.Standing } ? Pulled.Used : s.Pulled,
-            Said = Said.Nothing,
+            Said = s.Said == Said.SamePull ? Said.SamePull : Said.Nothing,
         };
     }
 
+    // A confirmation lifts a hold that waits; one that was decided is carried out.
     private static HeldState Confirmed(HeldState s) => s.Said == Said.Slip
-        ? s with { Pulled = Pulled.Good, Over = Hold.None, Stud = s.Stud == Hold.Standing ? Hold.None : s.Stud, Said = Said.Nothing }
-        : s with { Twin = Hold.None, Said = Said.Nothing };
+        ? s with { Pulled = Pulled.Good, Over = Lifted(s.Over), Stud = Lifted(s.Stud), Said = Said.Nothing }
+        : s with { Twin = Lifted(s.Twin), Said = Said.Nothing };
+
+    private static Hold Lifted(Hold hold) => hold == Hold.Standing ? Hold.None : hold;
 }

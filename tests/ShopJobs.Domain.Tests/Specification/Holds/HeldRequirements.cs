@@ -26,7 +26,7 @@ internal static class HeldRequirements
             (b, a) => a is { Over: Hold.None, Pulled: Pulled.Good } && a.Stud != Hold.Standing && a.Pressed == b.Pressed)
         .MustOn("ConfirmByASecond", "TOLD-TWICE-LIFTS", "One pull that was reported twice.",
             (b, _) => b.Said == Said.SamePull,
-            (b, a) => a.Twin == Hold.None && a.Pulled == b.Pulled && a.Pressed == b.Pressed)
+            (b, a) => a.Twin != Hold.Standing && a.Pulled == b.Pulled && a.Pressed == b.Pressed)
         .MustOn("Decide", "THE-STUD-BY-ITSELF", Over, (b, _) => b.Stud != Hold.None, (b, a) => a.Stud == b.Stud);
 
     private static bool Stands(HeldState b, HeldState a) =>

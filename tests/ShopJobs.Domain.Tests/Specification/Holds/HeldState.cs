@@ -55,7 +55,7 @@ internal sealed record HeldState(
 
     public bool IsUndecided => IsUndecidedHold(Over) || IsUndecidedHold(Twin) || IsUndecidedHold(Pressed);
 
-    public HeldState Told() => this with { Counts = HandTight && (Pulled is Pulled.Good or Pulled.Used) && !IsHeld && Stud == Hold.None };
+    public HeldState Told() => this with { Counts = HandTight && (Pulled is Pulled.Good or Pulled.Used) && !IsHeld && Stud == Hold.None && Said != Said.SamePull };
 
     /// <summary>The same with each hold of the nut changed.</summary>
     public HeldState Each(Func<Hold, Hold> change) => this with { Over = change(Over), Twin = change(Twin), Pressed = change(Pressed) };

@@ -23,13 +23,13 @@ internal static class DoubtActions
         .May("OpenStud", s => s.Stud != Stands.Nowhere, s => s with { Stud = Stands.Nowhere, Pair = Stands.Nowhere })
         .May("Sign", s => !s.Signed, s => (s with { Signed = DoubtState.Counts(s.Nut) }).Told())
         .May("DayPasses", s => s is { Wrench: Wrench.Good, Doubt: Doubt.None }, s => s with { Wrench = Wrench.Overdue })
-        .May("DoubtByHand", s => s.Doubt == Doubt.None, s => (s.Each(InDoubt) with { Doubt = Doubt.ByHand, Wrench = Wrench.OutOfUse }).Told())
-        .May("FoundBad", s => s.Doubt == Doubt.None, s => (s.Each(InDoubt) with { Doubt = Doubt.ByReadings, Wrench = Wrench.OutOfUse }).Told())
+        .May("DoubtByHand", s => s is { Doubt: Doubt.None, Wrench: Wrench.Good }, s => (s.Each(InDoubt) with { Doubt = Doubt.ByHand, Wrench = Wrench.OutOfUse }).Told())
+        .May("FoundBad", s => s is { Doubt: Doubt.None, Wrench: Wrench.Good }, s => (s.Each(InDoubt) with { Doubt = Doubt.ByReadings, Wrench = Wrench.OutOfUse }).Told())
         .May("FoundBadAndAdjusted", s => s.Doubt == Doubt.None,
-            s => (s.Each(InDoubt).Each(Before) with { Doubt = Doubt.ByReadings, Wrench = Wrench.Good, Adjusted = true }).Told())
-        .May("Calibrate", _ => true, s => (s.Each(Before) with { Wrench = Wrench.Good, Adjusted = s.Doubt != Doubt.None }).Told())
-        .May("LeadFindsItGood", s => s.Doubt != Doubt.None, s => s.Doubt == Doubt.ByHand ? Lifted(s) : s)
-        .May("ReadAgain", s => s.Doubt == Doubt.ByReadings, s => s.Adjusted ? s : Lifted(s))
+            s => (s.Each(InDoubt).Each(Before) with { Doubt = Doubt.ByReadings, Wrench = Wrench.Good, Since = Since.Adjusted }).Told())
+        .May("Calibrate", _ => true, s => (s.Each(Before) with { Wrench = Wrench.Good, Since = s is { Doubt: not Doubt.None, Since: Since.Nothing } ? Since.FoundGood : s.Since }).Told())
+        .May("LeadFindsItGood", s => s.Doubt != Doubt.None, s => s.Doubt == Doubt.ByHand || s.Since == Since.FoundGood ? Lifted(s) : s)
+        .May("ReadAgain", s => s.Doubt == Doubt.ByReadings, s => s.Since == Since.Adjusted ? s : Lifted(s))
         .May("DecideByAWorker", Positions, (s, on) => DoubtState.IsDoubted(At(s, on)), (s, _) => s)
         .May("DecideByAnother", Positions, (s, on) => DoubtState.IsDoubted(At(s, on)),
             (s, on) => (on == On.Nut ? s with { Nut = Freed(s.Nut) } : s with { Stud = Freed(s.Stud) }).Told());
@@ -54,5 +54,5 @@ internal static class DoubtActions
     };
 
     private static DoubtState Lifted(DoubtState s) =>
-        (s.Each(Freed) with { Doubt = Doubt.None, Adjusted = false, Wrench = Wrench.Good }).Told();
+        (s.Each(Freed) with { Doubt = Doubt.None, Since = Since.Nothing, Wrench = Wrench.Good }).Told();
 }

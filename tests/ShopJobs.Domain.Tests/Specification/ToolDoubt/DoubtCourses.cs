@@ -5,7 +5,7 @@ internal static class DoubtCourses
 {
     public static Sheet<DoubtState> WithCourses(this Sheet<DoubtState> sheet) => sheet
         .Honest("DOUBT-WITHOUT-ITS-PAIR", "A stud in doubt whose pair is off", s => s.Stud == Stands.InDoubt && s.Pair == Stands.Nowhere)
-        .Honest("DECIDED", "After an adjustment, decided per position, and the signature stands", s => s is { Doubt: Doubt.ByReadings, Adjusted: true, Nut: Stands.OnItBefore, SignatureStands: true })
+        .Honest("DECIDED", "After an adjustment, decided per position, and the signature stands", s => s is { Doubt: Doubt.ByReadings, Since: Since.Adjusted, Nut: Stands.OnItBefore, SignatureStands: true })
         .Honest("LIFTED", "Everybody used the wrench: lifted by readings, and the signature stands", s => s is { Doubt: Doubt.None, Nut: Stands.OnIt, Stud: Stands.OnIt, SignatureStands: true });
 
     public static Sheet<DoubtState> WithDefects(this Sheet<DoubtState> sheet) => sheet
@@ -14,9 +14,9 @@ internal static class DoubtCourses
         .Defect("a doubt passes a stud by that its pair drove", "HOLDS-DRIVEN-STUDS", "DoubtByHand", (b, _) => b.Stud == Stands.OnIt && b.Pair == Stands.Nowhere, (b, a) => a with { Stud = b.Stud })
         .Defect("a doubt reaches back before the last good readings", "ONLY-SINCE", "DoubtByHand", (b, _) => b.Nut == Stands.OnItBefore, (_, a) => (a with { Nut = Stands.InDoubt }).Told())
         .Defect("the doubt goes with the jam nuts", "PAIR-OFF-KEEPS-DOUBT", "TakePairOff", (b, _) => b.Stud == Stands.InDoubt, (_, a) => a with { Stud = Stands.OnIt })
-        .Defect("the lead alone lifts what readings raised", "NOT-BY-ONE-ALONE", "LeadFindsItGood", (b, _) => b.Doubt == Doubt.ByReadings, (_, a) => a with { Doubt = Doubt.None })
-        .Defect("readings after the rig adjusted the wrench lift the doubt", "NOT-AFTER-ADJUSTMENT", "ReadAgain", (b, _) => b.Adjusted, (_, a) => a with { Doubt = Doubt.None })
-        .Defect("readings before any adjustment don't lift", "BEFORE-ADJUSTMENT-LIFTS", "ReadAgain", (b, _) => !b.Adjusted, (b, _) => b)
+        .Defect("the lead alone lifts what readings raised", "NOT-BY-ONE-ALONE", "LeadFindsItGood", (b, _) => b is { Doubt: Doubt.ByReadings, Since: Since.Nothing }, (_, a) => a with { Doubt = Doubt.None })
+        .Defect("readings after the rig adjusted the wrench lift the doubt", "NOT-AFTER-ADJUSTMENT", "ReadAgain", (b, _) => b.Since == Since.Adjusted, (_, a) => a with { Doubt = Doubt.None })
+        .Defect("readings before any adjustment don't lift", "BEFORE-ADJUSTMENT-LIFTS", "ReadAgain", (b, _) => b.Since != Since.Adjusted, (b, _) => b)
         .Defect("a calibration lifts the doubt", "CALIBRATION-LIFTS-NONE", "Calibrate", (b, _) => DoubtState.IsDoubted(b.Nut), (_, a) => (a with { Nut = Stands.OnItBefore }).Told())
         .Defect("he who tightened it decides", "NOT-A-WORKER", "DecideByAWorker", (b, _) => DoubtState.IsDoubted(b.Stud), (_, a) => a with { Stud = Stands.OnIt })
         .Defect("a wrench past its day brings a nut to torque", "IN-CALIBRATION", "PullNut", (b, _) => b.Wrench == Wrench.Overdue, (_, a) => a with { Nut = Stands.OnIt })

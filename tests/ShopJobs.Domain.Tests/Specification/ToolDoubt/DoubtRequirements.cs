@@ -12,9 +12,9 @@ internal static class DoubtRequirements
         .Must("HOLDS-DRIVEN-STUDS", Holds, (b, a) => IsRaised(b, a) && b.Stud == Stands.OnIt, (_, a) => DoubtState.IsDoubted(a.Stud))
         .Must("ONLY-SINCE", Holds, (b, a) => IsRaised(b, a) && b.Nut is Stands.OnItBefore or Stands.OnTheOther, (b, a) => b.Nut == a.Nut)
         .MustOn("TakePairOff", "PAIR-OFF-KEEPS-DOUBT", "The driven record keeps what it rested on, doubts too.", (_, _) => true, (b, a) => b.Stud == a.Stud)
-        .MustOn("LeadFindsItGood", "NOT-BY-ONE-ALONE", Lifts, (b, _) => b.Doubt == Doubt.ByReadings, (b, a) => b == a)
-        .MustOn("ReadAgain", "NOT-AFTER-ADJUSTMENT", Lifts, (b, _) => b.Adjusted, (b, a) => b == a)
-        .MustOn("ReadAgain", "BEFORE-ADJUSTMENT-LIFTS", Lifts, (b, _) => !b.Adjusted,
+        .MustOn("LeadFindsItGood", "NOT-BY-ONE-ALONE", Lifts, (b, _) => b is { Doubt: Doubt.ByReadings, Since: not Since.FoundGood }, (b, a) => b == a)
+        .MustOn("ReadAgain", "NOT-AFTER-ADJUSTMENT", Lifts, (b, _) => b.Since == Since.Adjusted, (b, a) => b == a)
+        .MustOn("ReadAgain", "BEFORE-ADJUSTMENT-LIFTS", Lifts, (b, _) => b.Since != Since.Adjusted,
             (_, a) => a.Doubt == Doubt.None && !DoubtState.IsDoubted(a.Nut) && !DoubtState.IsDoubted(a.Stud) && !DoubtState.IsDoubted(a.Pair))
         .MustOn("Calibrate", "CALIBRATION-LIFTS-NONE", Lifts, (b, _) => DoubtState.IsDoubted(b.Nut), (_, a) => DoubtState.IsDoubted(a.Nut))
         .MustOn("DecideByAWorker", "NOT-A-WORKER", Lifts, (_, _) => true, (b, a) => b == a)

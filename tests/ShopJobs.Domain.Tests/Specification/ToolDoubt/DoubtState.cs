@@ -22,6 +22,16 @@ internal enum Doubt
     ByReadings,
 }
 
+/// <summary>What was done with the wrench since the doubt.</summary>
+internal enum Since
+{
+    Nothing,
+
+    /// <summary>Its readings as found were good, before any adjustment.</summary>
+    FoundGood,
+    Adjusted,
+}
+
 /// <summary>What a position stands on.</summary>
 internal enum Stands
 {
@@ -47,13 +57,13 @@ internal enum Stands
 }
 
 /// <summary>
-/// A wrench in doubt, a nut, and a stud driven by the second wrench through a pair. <c>Adjusted</c>: the rig has adjusted the wrench
-/// since the doubt. <c>Signed</c>: the nut's step is signed; <c>SignatureStands</c> is what the book says of it.
+/// A wrench in doubt, a nut, and a stud driven by the second wrench through a pair. <c>Signed</c>: the nut's step is signed;
+/// <c>SignatureStands</c> is what the book says of it.
 /// </summary>
 internal sealed record DoubtState(
-    Wrench Wrench, Doubt Doubt, bool Adjusted, Stands Nut, Stands Pair, Stands Stud, bool Signed, bool SignatureStands)
+    Wrench Wrench, Doubt Doubt, Since Since, Stands Nut, Stands Pair, Stands Stud, bool Signed, bool SignatureStands)
 {
-    public static readonly DoubtState AtFirst = new(Wrench.Good, Doubt.None, false, Stands.Nowhere, Stands.Nowhere, Stands.Nowhere, false, false);
+    public static readonly DoubtState AtFirst = new(Wrench.Good, Doubt.None, Since.Nothing, Stands.Nowhere, Stands.Nowhere, Stands.Nowhere, false, false);
 
     public static bool IsDoubted(Stands position) => position is Stands.InDoubt or Stands.InDoubtBefore;
 

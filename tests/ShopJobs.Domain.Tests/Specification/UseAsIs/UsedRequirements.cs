@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace ShopJobs.Domain.Tests.Specification.UseAsIs;
 
 /// <summary>What the rules ask of use as is, each in its own words.</summary>
@@ -10,15 +12,15 @@ internal static class UsedRequirements
         .Must("A-PULL", StandsIn, (_, a) => a.Counts, (_, a) => a is { HandTight: true, Final: true })
         .Must("A-STAGE", StandsIn, (_, a) => a.Counts, (_, a) => a.Snug && !a.Lacks.HasFlag(Piece.Stage))
         .Must("A-WITNESS", StandsIn, (_, a) => a.Counts, (_, a) => a.Witnessed)
-        .Must("THE-ONE-NAMED", StandsIn, (b, a) => b.Holds != a.Holds && b.Final && a.Final && b.Lacks == a.Lacks,
-            (b, a) => IsOne(b.Holds ^ a.Holds) && (a.Accepted & ~b.Accepted & ~(b.Holds ^ a.Holds)) == Piece.None)
+        .MustOn("UseAsIs", "THE-ONE", StandsIn, (b, _) => b.Final && (b.Holds & Piece.Evidence) != Piece.None,
+            (b, a) => BitOperations.PopCount((uint)(a.Accepted & ~b.Accepted)) <= 1 && (a.Holds == b.Holds || (a.Lacks & ~a.Accepted) == Piece.None))
         .Must("EVERY-PIECE", StandsIn, (_, a) => a.Counts, (_, a) => (a.Lacks & ~a.Accepted) == Piece.None && a.Holds == Piece.None)
         .MustOn("Open", "ENDS-AT-OPENING", Ends, (b, _) => b.Accepted != Piece.None, (_, a) => a is { Accepted: Piece.None, Counts: false })
-        .MustOn("PullFinal", "ENDS-AT-PULL", Ends, (b, _) => b.Accepted != Piece.None, (_, a) => a is { Accepted: Piece.None, Counts: false })
-        .MustOn("PullFinal", "SECOND-PULL", "A second pull on top never counts.", (b, _) => b.Final, (_, a) => !a.Meets && !a.Counts)
+        .MustOn("PullFinal", "ENDS-AT-PULL", Ends, (b, _) => b.Accepted != Piece.None,
+            (b, a) => a is { Accepted: Piece.None, Counts: false } && a.Holds.HasFlag(b.Accepted))
+        .MustOn("PullFinal", "SECOND-PULL", "A second pull on a position already at torque, outside its visits and no re-torque, is recorded, does not count, and holds it.",
+            (b, _) => b.Final, (_, a) => a is { Counts: false, IsUndecided: true, Witnessed: false })
         .MustOn("UseAsIsByTheDoer", "NOT-THE-DOER", "Never by the doer.", (_, _) => true, (b, a) => b == a)
         .MustOn("UseAsIsUnwritten", "WRITTEN", "For class A only with an attached written acceptance by the maker or a named engineer.", (_, _) => true, (b, a) => b == a)
-        .MustOn("Open", "HOLD-STAYS", "A hold is cleared only by its decision.", (b, _) => b.Holds != Piece.None, (b, a) => b.Holds == a.Holds);
-
-    private static bool IsOne(Piece pieces) => System.Numerics.BitOperations.PopCount((uint)pieces) == 1;
+        .MustOn("Open", "HOLD-STAYS", "A hold is cleared only by its decision.", (b, _) => b.IsUndecided, (_, a) => a.IsUndecided);
 }

@@ -1,6 +1,6 @@
 namespace ShopJobs.Domain.Tests.Specification.UseAsIs;
 
-/// <summary>A piece of evidence that a final record may fail, or a reason why the nut is held.</summary>
+/// <summary>A piece of evidence that a final record may fail, or another reason why the nut is held.</summary>
 [Flags]
 internal enum Piece
 {
@@ -20,6 +20,14 @@ internal enum Piece
 
     /// <summary>Somebody pressed HOLD.</summary>
     Pressed = 16,
+
+    /// <summary>Whatever held it, it was opened since.</summary>
+    Opened = 32,
+
+    /// <summary>Decided: to be opened and redone.</summary>
+    Redo = 64,
+
+    Evidence = Value | Tool | Stage | Second,
 }
 
 /// <summary>
@@ -30,6 +38,9 @@ internal sealed record UsedState(
     bool HandTight, bool Snug, bool Final, Piece Lacks, Piece Accepted, Piece Holds, bool Witnessed, bool Counts)
 {
     public static readonly UsedState Open = new(false, false, false, Piece.None, Piece.None, Piece.None, false, false);
+
+    /// <summary>Held until somebody decides.</summary>
+    public bool IsUndecided => (Holds & ~Piece.Redo) != Piece.None;
 
     /// <summary>Its final record meets its evidence, or what it fails was used as is.</summary>
     public bool Meets => Final && (Lacks & ~Accepted) == Piece.None;
