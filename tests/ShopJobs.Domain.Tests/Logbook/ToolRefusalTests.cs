@@ -25,7 +25,7 @@ public sealed class ToolRefusalTests
 
     [Fact]
     public void Tool_that_is_in_use_and_not_in_doubt_has_nothing_to_clear() =>
-        Assert.Equal("This tool is neither in doubt nor out of use: use it", Said(Calibrated(), new ClearTool(CarAtWork.Reason)));
+        Assert.Equal("This tool is neither in doubt nor out of use: use it", Said(Calibrated(), new ClearTool(CarAtWork.Reason, CarAtWork.Shown, 0)));
 
     [Fact]
     public void Calibration_of_tomorrow_is_not_entered() => Assert.Equal(
@@ -37,11 +37,12 @@ public sealed class ToolRefusalTests
 
     private static ToolState Calibrated() => ToolBook.Tool(ToolBook.Calibrated(Spring, 1, 1));
 
-    private static Calibrate Calibration(DateOnly date) => new(new Calibration(date, date.AddYears(1), "Lab 12", [], [new(110, 110)]));
+    private static Calibrate Calibration(DateOnly date) => new(new Calibration(date, date.AddYears(1), "Lab 12", [], [new(110, 110)]), CarAtWork.Shown, 0);
 
     private static string Said(ToolState tool, ToolCommand command, TestPerson? person = null)
     {
-        var verdict = tool.Decide(ToolBook.Wrench, command, (person ?? TestPerson.Lee).Rights, Today);
+        var asked = command is SignedToolCommand signed ? signed with { AsOf = tool.Number } : command;
+        var verdict = tool.Decide(ToolBook.Wrench, asked, (person ?? TestPerson.Lee).Rights, Today, _ => false);
         return HoldWords.Say(Assert.Single(Assert.IsType<Verdict.Refused>(verdict).Reasons), HoldNames.Plain).ToString();
     }
 }
