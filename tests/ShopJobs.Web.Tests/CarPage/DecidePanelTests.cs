@@ -25,7 +25,7 @@ public sealed class DecidePanelTests : ScreenBench
     [Fact]
     public async Task Class_A_is_used_as_is_only_with_a_written_acceptance()
     {
-        var panel = Show(Readings.WithHeldNut(), TestPerson.Lee);
+        var panel = Show(Readings.WithStoppedNut(), TestPerson.Lee);
         await Option(panel, "USE AS IS").ClickAsync(new());
         await panel.Find("#decide-why").InputAsync(new ChangeEventArgs { Value = "Measured the thread, it is good" });
         Assert.True(panel.Find("button[type=submit]").HasAttribute("disabled"));

@@ -34,14 +34,28 @@ internal static class Readings
     /// <summary>The left wheel with its first nut pulled over the permitted maximum by Tess.</summary>
     public static CarAtWork WithHeldNut()
     {
+        var car = WithLooseNuts(out var job, out var nuts);
+        car.Pull(TestPerson.Tess, job, "nuts", nuts[0], 1, 75);
+        return car;
+    }
+
+    /// <summary>A nut of the left wheel, run down by hand, on which somebody stopped the work.</summary>
+    public static CarAtWork WithStoppedNut()
+    {
+        var car = WithLooseNuts(out _, out var nuts);
+        car.Do(TestPerson.Tess, new HoldPositions([nuts[0]], CarAtWork.Reason));
+        return car;
+    }
+
+    private static CarAtWork WithLooseNuts(out JobId job, out IReadOnlyList<JointPosition> nuts)
+    {
         var car = new CarAtWork();
-        var job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
-        var nuts = car.Positions(TestRegister.Nut, TestRegister.Left);
+        job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+        nuts = car.Positions(TestRegister.Nut, TestRegister.Left);
         car.Do(TestPerson.Tess, CarWork.Sign(job, $"faces@{TestRegister.Left}", "clean"));
         car.Declare(TestRegister.WheelUp);
         car.Open(TestPerson.Tess, job, nuts);
         car.ByHand(TestPerson.Tess, job, "nuts", nuts);
-        car.Pull(TestPerson.Tess, job, "nuts", nuts[0], 1, 75);
         return car;
     }
 

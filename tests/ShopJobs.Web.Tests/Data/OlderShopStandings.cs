@@ -40,7 +40,7 @@ internal static class OlderShopStandings
         foreach (var kind in Enum.GetValues<ReleaseKind>())
         {
             var given = car.State.Releases.TryGetValue(kind, out var release)
-                ? Text($"given by #{release.Number}, {(release.VoidBy == 0 ? "stands" : Text($"ended by #{release.VoidBy}"))}")
+                ? Text($"given by #{release.Number}, {(release.VoidBy > 0 ? Text($"ended by #{release.VoidBy}") : release.SuspendedBy > 0 ? Text($"suspended by #{release.SuspendedBy}") : "stands")}")
                 : "never given";
             var reasons = car.HoldsOn(kind).GroupBy(hold => hold.Reason).OrderBy(group => group.Key.ToString(), StringComparer.Ordinal)
                 .Select(group => Text($"{group.Key} {group.Count()}"));

@@ -177,7 +177,7 @@ public sealed class ProcedureImportTests : IAsyncLifetime
         var old = Shelf.CurrentRegister()!;
         var wheel = (await Shelf.CurrentAsync()).Single();
 
-        var report = await Import.ImportAsync([Documents.Register.With("hub: [free, held]", "hub: [free, locked]")], by: null);
+        var report = await Import.ImportAsync([Documents.Register.With("hub: {values: [free, held]", "hub: {values: [free, locked]")], by: null);
 
         Assert.True(report.IsTaken);
         var caution = Assert.Single(report.Documents[0].Problems);

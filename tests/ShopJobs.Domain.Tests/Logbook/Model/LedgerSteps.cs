@@ -117,11 +117,17 @@ internal sealed partial class Ledger
     /// <summary>Lines a sign-off rests on: pulls of its work with what those rest on, witnesses, results.</summary>
     private IReadOnlyList<long> RestsOfStep(JobReading job, StepAt step)
     {
-        var pulls = from work in job.WorkOf(step)
-                    where !work.Group.Rules.Temporary
-                    from position in work.Group.Positions
-                    from stage in work.Stages
-                    from pull in Newest(position, stage)
+        // Rule 11: of every joint that its step works or waits for.
+        var waited = step.Rules.WaitsFor.SelectMany(wait => wait switch
+        {
+            WaitsFor.ForGroup(var name, var stage) => job.GroupsAt(name, step.Place).Select(@group => (Group: @group, Stage: stage)),
+            WaitsFor.ForCure(var name, _) => job.GroupsAt(name, step.Place).Select(@group => (Group: @group, Stage: @group.Rules.Stages.Count)),
+            _ => [],
+        });
+        var pulls = from at in job.WorkOf(step).SelectMany(work => work.Stages.Select(stage => (work.Group, Stage: stage))).Concat(waited)
+                    where !at.Group.Rules.Temporary
+                    from position in at.Group.Positions
+                    from pull in Newest(position, at.Stage)
                     select pull;
         var names = step.Rules.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(step.Rules.Records);
         return
