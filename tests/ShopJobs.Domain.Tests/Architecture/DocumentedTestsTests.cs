@@ -7,6 +7,7 @@ public partial class DocumentedTestsTests
 {
     [Theory]
     [InlineData("edge-cases.md")]
+    [InlineData("gate.md")]
     public void Every_test_that_a_page_names_is_there(string page)
     {
         var root = Root();
