@@ -4,7 +4,7 @@ namespace ShopJobs.Domain.Logbook;
 public static class HoldReasons
 {
     /// <summary>
-    /// <em>Use as is</em> stands in for one failed piece of evidence on a final record, never for a missing pull, stage or opening.
+    /// <em>Use as is</em> stands in for the failed evidence of the one final record it names, never for a missing pull, stage or opening.
     /// </summary>
     public static bool MayBeUsedAsIs(HoldReason reason) => reason is not (
         HoldReason.LowerStageMissing or HoldReason.BackOffFirst or HoldReason.CellMoved or HoldReason.NotHandTight
