@@ -5,6 +5,7 @@ using ShopJobs.Domain.Tests.Specification.Holds;
 using ShopJobs.Domain.Tests.Specification.Joint;
 using ShopJobs.Domain.Tests.Specification.Riding;
 using ShopJobs.Domain.Tests.Specification.ToolDoubt;
+using ShopJobs.Domain.Tests.Specification.UseAsIs;
 using Xunit.Abstractions;
 
 namespace ShopJobs.Domain.Tests.Specification.Product;
@@ -17,6 +18,9 @@ public sealed class GateConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_nut_counts_with_what_it_rides_on() => Conforms(RidingSpecificationTests.Sheet(), RidingProduct.Car, RidingProduct.Step);
+
+    [Fact]
+    public void Use_as_is_stands_in_for_what_it_names() => Conforms(UseAsIsSpecificationTests.Sheet(), UsedProduct.Car, UsedProduct.Step);
 
     [Fact]
     public void A_hold_is_cleared_only_by_its_decision() => Conforms(HoldsSpecificationTests.Sheet(), HeldProduct.Car, HeldProduct.Step);

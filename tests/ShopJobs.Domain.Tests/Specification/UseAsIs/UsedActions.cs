@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace ShopJobs.Domain.Tests.Specification.UseAsIs;
 
 /// <summary>What happens to the nut, and what the book makes of it.</summary>
@@ -11,6 +9,7 @@ internal static class UsedActions
         .May("Open", _ => true, s => UsedState.Open with { Holds = s.IsUndecided ? Piece.Opened : Piece.None })
         .May("HandTight", s => s is { HandTight: false }, s => s with { HandTight = true })
         .May("PullSnug", s => s is { HandTight: true, Snug: false, Final: false, Holds: Piece.None }, s => s with { Snug = true })
+        .May("PullSnugOver", s => s is { HandTight: true, Snug: false, Final: false, Holds: Piece.None }, s => s with { Holds = Piece.Lower })
         .May("PullFinal", Values, (s, _) => s is { HandTight: true, Holds: Piece.None }, (s, value) => Pulled(s, value).Told())
         .May("Hold", s => !s.Holds.HasFlag(Piece.Pressed), s => (s with { Holds = s.Holds | Piece.Pressed }).Told())
         .May("Witness", s => s is { Final: true, Witnessed: false, Holds: Piece.None }, s => (s with { Witnessed = s.Meets }).Told())
@@ -19,19 +18,20 @@ internal static class UsedActions
         .May("UseAsIsUnwritten", s => s.IsUndecided, s => s)
         .May("Rework", s => s.IsUndecided, s => (s with { Holds = s.Holds == Piece.Opened ? Piece.None : Piece.Redo }).Told());
 
-    // A pull on top ends what was used as is: what that stood in for is failed again.
+    // A pull on top ends what was used as is: the final record is this one now.
     private static UsedState Pulled(UsedState s, Piece value)
     {
-        var lacks = s.Final ? s.Lacks | value | Piece.Second : value | (s.Snug ? Piece.None : Piece.Stage);
+        var lacks = value | (s.Final ? Piece.Second : Piece.None) | (s.Snug ? Piece.None : Piece.Stage);
         return s with { Final = true, Lacks = lacks, Accepted = Piece.None, Holds = lacks, Witnessed = false };
     }
 
-    // It names one failed piece, and never a missing stage.
+    // It accepts the final record with all that it fails, never a missing stage and never a record of a lower one. What was
+    // decided before as rework still waits for that.
     private static UsedState Used(UsedState s)
     {
         var failed = s.Holds & Piece.Evidence;
-        return failed.HasFlag(Piece.Stage) || BitOperations.PopCount((uint)failed) > 1 || s.Holds.HasFlag(Piece.Redo)
+        return failed.HasFlag(Piece.Stage) || s.Holds.HasFlag(Piece.Lower)
             ? s
-            : s with { Holds = Piece.None, Accepted = s.Accepted | failed };
+            : s with { Holds = s.Holds & Piece.Redo, Accepted = s.Accepted | failed };
     }
 }

@@ -27,6 +27,9 @@ internal enum Piece
     /// <summary>Decided: to be opened and redone.</summary>
     Redo = 64,
 
+    /// <summary>A record of a lower stage fails.</summary>
+    Lower = 128,
+
     Evidence = Value | Tool | Stage | Second,
 }
 
