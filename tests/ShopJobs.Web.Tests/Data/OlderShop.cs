@@ -38,7 +38,7 @@ internal static class OlderShop
         "+ Orange | step P5 by-hand@front-right: Void",
         "+ Orange | step P5 faces@front-right: Void",
         "+ Orange | step P5 snug@front-right: Void",
-        "+ White | release Road: given by #78, suspended by #87; waits for: Held 5",
+        "+ White | release Road: given by #78, suspended by #91; waits for: Held 5",
     ];
 
     /// <summary>The database file, unpacked.</summary>
