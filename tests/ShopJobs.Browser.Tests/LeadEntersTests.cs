@@ -60,7 +60,8 @@ public sealed class LeadEntersTests : IAsyncLifetime
             ("date", Day(today)), ("due", Day(today.AddYears(1))), ("certificate", "Rig sheet 88"),
             ("set-0", "24"), ("left-0", "24.2"), ("set-1", "72"), ("left-1", "71.5"), ("set-2", "120"), ("left-2", "119"));
         await page.IsAccessibleAsync("calibration");
-        await SaveAsync(page, "Enter the calibration", tool);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Enter the calibration" }).SignWithAsync(page, DemoPeople.Lead, "SIGN");
+        await page.WaitForURLAsync(url => new Uri(url).AbsolutePath == tool);
         await page.GetByText("Rig sheet 88").First.WaitForAsync();
         await page.IsAccessibleAsync("tool");
         Assert.NotEqual(default, await shop.CarAsync("Amber"));

@@ -234,6 +234,19 @@ public sealed class MainJobTests : IAsyncLifetime
         await desk.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).SignWithAsync(desk, DemoPeople.Lead, "DECIDE");
         await desk.GetByText(new Regex("Decided: replace")).First.WaitForAsync();
         await step.ReportedAsync();
+
+        // A stud that came out takes what was signed of its hole with it: looked at and signed anew, then the new one is turned in.
+        await page.GetByText("Not yet").First.WaitForAsync();
+        await page.IsAccessibleAsync("step-opened-again");
+        await SignedAsync(step, "wheel-off@front-left", ("sheared-screws", 1));
+        await SignedAsync(step, "compare", ("studs", 5));
+        await SignedAsync(step, "threads@front-left");
+        await SignedAsync(step, "hold-hub@front-left");
+        await step.OpenAsync("by-hand@front-left");
+        await step.ReportAllAsync();
+        await step.AnswerAsync();
+        await step.SignAsync(DemoPeople.Chassis);
+        await step.OpenAsync("drive@front-left");
     }
 
     private static async Task SignedAsync(StepScreen step, string id, params (string Measure, decimal Value)[] values)
@@ -337,12 +350,13 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.Locator(".open-button").WaitForAsync();
         await page.IsAccessibleAsync("joint-before-opening");
         await page.Locator(".open-button").ClickAsync();
+        await page.Locator(".open-sure").ClickAsync();
         await page.GetByText("Open already").WaitForAsync();
         await page.IsAccessibleAsync("joint-opened");
 
         await Sheet(floor).GetByText("NO", new() { Exact = true }).WaitForAsync();
         await page.OpenAsync($"/cars/{car.Value}/release");
-        await page.Locator("#road", new() { HasTextRegex = new Regex("void") }).WaitForAsync();
+        await page.Locator("#road", new() { HasTextRegex = new Regex("ended") }).WaitForAsync();
         await page.KeepAsync("release-void");
         await page.OpenAsync($"/cars/{car.Value}/summary");
         await page.Locator(".summary-preview").GetByText("Not finished").WaitForAsync();
