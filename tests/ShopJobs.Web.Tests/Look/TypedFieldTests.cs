@@ -17,8 +17,11 @@ public sealed partial class TypedFieldTests
         var fields = pages.SelectMany(page => Field().Matches(File.ReadAllText(page.FullName)).Select(field => (page.Name, Text: field.Value))).ToList();
 
         Assert.Contains(fields, field => field.Text.Contains("@bind:event=\"oninput\"", StringComparison.Ordinal));
-        Assert.DoesNotContain(fields, field => field.Text.Contains("@oninput", StringComparison.Ordinal));
+        Assert.DoesNotContain(fields, field => field.Text.Contains("@oninput", StringComparison.Ordinal) && Written().IsMatch(field.Text));
     }
+
+    [GeneratedRegex(@"\svalue=|@bind")]
+    private static partial Regex Written();
 
     [GeneratedRegex("<(?:input|textarea)(?:[^>]|=>)*>")]
     private static partial Regex Field();

@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using ShopJobs.Browser.Tests.Harness;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Tests.Shared;
+using ShopJobs.Web.Demo;
+
+namespace ShopJobs.Browser.Tests;
+
+/// <summary>A line on which every answer takes at least 300 ms, and people who type faster than that.</summary>
+public sealed class SlowLineTests : IAsyncLifetime
+{
+    private const int BetweenTaps = 120;
+    private static readonly TimeSpan OneWay = TimeSpan.FromMilliseconds(150);
+
+    private DemoFolder folder = null!;
+    private ShopServer server = null!;
+    private TcpProxy Line { get; set; } = null!;
+    private ShopBrowser chromium = null!;
+    private CarId car;
+
+    public async Task InitializeAsync()
+    {
+        folder = await DemoFolder.MakeAsync();
+        (car, _) = await folder.Work.StartAsync("Grey", "P5", DemoPeople.Chassis.Name, "front-left");
+        await folder.Work.DoAsync(car, DemoPeople.Chassis.Name, new HoldPositions([.. Enumerable.Range(1, 5).Select(Nut)], ContentDigest.Of([], [])));
+        server = await ShopServer.StartAsync(folder.Folder);
+        Line = new TcpProxy(server.Address);
+        chromium = await ShopBrowser.StartAsync();
+    }
+
+    public async Task DisposeAsync()
+    {
+        await chromium.DisposeAsync();
+        await Line.DisposeAsync();
+        await server.DisposeAsync();
+        await folder.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task No_digit_of_five_pins_and_no_letter_of_five_reasons_is_lost()
+    {
+        var tablet = await chromium.TabletAsync(Line.Address);
+        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        for (var nut = 1; nut <= 5; nut++)
+        {
+            Line.OneWay = TimeSpan.Zero;
+            await page.OpenAsync($"/cars/{car.Value}/held/wheel.nut/front-left/{nut.ToString(CultureInfo.InvariantCulture)}");
+            Line.OneWay = OneWay;
+            var why = string.Create(CultureInfo.InvariantCulture, $"Back it off, look at cone {nut}");
+            await page.Locator(".decide-option", new() { HasTextRegex = new Regex("^\\s*REWORK") }).ClickAsync();
+            await page.Locator("#decide-why").PressSequentiallyAsync(why, new() { Delay = 40 });
+            Assert.Equal(why, await page.Locator("#decide-why").InputValueAsync());
+            await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).ClickAsync();
+
+            var dialog = page.Locator(".sign-dialog");
+            await dialog.GetByText($"Why: {why}").WaitForAsync();
+            await dialog.Locator(".person-tile", new() { HasText = DemoPeople.Lead.Name }).ClickAsync();
+            await TapAsync(dialog, DemoPeople.Lead.Pin);
+            Assert.Equal(DemoPeople.Lead.Pin, await dialog.Locator("#sign-pin").InputValueAsync());
+            await dialog.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).ClickAsync();
+            await dialog.WaitForAsync(new() { State = WaitForSelectorState.Detached });
+            await page.GetByText(new Regex("Decided: rework")).First.WaitForAsync();
+        }
+
+        Assert.All(Enumerable.Range(1, 5), nut => Assert.Equal(Disposition.Rework, folder.Read(car).State.Of(Nut(nut)).Holds[0].Decision));
+    }
+
+    /// <summary>One key after the other, at a person's pace whatever the line does.</summary>
+    private static async Task TapAsync(ILocator dialog, string pin) => await dialog.EvaluateAsync(
+        """
+        async (dialog, [pin, pause]) => {
+            for (const digit of pin) {
+                dialog.querySelector(`[data-pin-key="${digit}"]`).click();
+                await new Promise(next => setTimeout(next, pause));
+            }
+        }
+        """,
+        new object[] { pin, BetweenTaps });
+
+    private static JointPosition Nut(int number) => new("wheel.nut", "front-left", number);
+}
