@@ -85,7 +85,8 @@ public sealed class SigningDeskTests : DialogBench
         await ElsewhereAsync(DemoPeople.Chassis, new OpenPositions(Nuts, Job, null));
         var reading = Services.GetRequiredService<CarDesk>().Read(Car, null);
         var command = reading.State.AsShown(
-            reading.Now, Sign("faces", ["faces-bare", "cones-bare", "threads-dry", "hub-ring"])) with { Shown = named };
+            reading.Now, Sign("faces", ["faces-bare", "cones-bare", "threads-dry", "hub-ring"])) with
+        { Shown = named };
         var proof = await Signing.ProveAsync(await IdAsync(DemoPeople.Chassis), DemoPeople.Chassis.Pin, proved, shown);
         return await Services.GetRequiredService<CarDesk>().SignAsync(Car, proof, asked, given, command);
     }

@@ -51,23 +51,23 @@ public sealed partial record CarState
     private static PositionBook OpenOne(Recorded recorded, PositionBook book, JobId? job) => book.IsBare
         ? book with { InForce = job ?? book.InForce, Holds = book.Holds.RemoveAll(hold => hold.Decision is not null) }
         : book with
-    {
-        Cycle = book.Cycle + 1,
-        Fitting = Fitting.Open,
-        TouchedBefore = Math.Max(book.OpenedBy, book.On),
-        OpenedBy = recorded.Number,
-        Since = recorded.At,
-        HandTightBy = 0,
-        On = 0,
-        SettledBy = 0,
-        Settled = null,
-        NewHardwareSince = book.ReplaceFor ?? book.NewHardwareSince,
-        InForce = job ?? book.InForce,
-        Pulls = [],
-        Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
-        DoubtsDecided = [],
-        Workers = [],
-    };
+        {
+            Cycle = book.Cycle + 1,
+            Fitting = Fitting.Open,
+            TouchedBefore = Math.Max(book.OpenedBy, book.On),
+            OpenedBy = recorded.Number,
+            Since = recorded.At,
+            HandTightBy = 0,
+            On = 0,
+            SettledBy = 0,
+            Settled = null,
+            NewHardwareSince = book.ReplaceFor ?? book.NewHardwareSince,
+            InForce = job ?? book.InForce,
+            Pulls = [],
+            Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
+            DoubtsDecided = [],
+            Workers = [],
+        };
 
     private CarState Undo(long by, IReadOnlyList<Undone> undone)
     {
