@@ -139,7 +139,10 @@ public sealed partial record CarState
             next = next.Fell(recorded.Number, seen);
         }
 
-        if (before.WitnessedBy is null && after.WitnessedBy is { } again)
+        // A look at several pulls stands again only when each of them has it again.
+        if (before.WitnessedBy is null && after.WitnessedBy is { } again
+            && !Positions.Values.Any(other => other.Pulls.Exists(pull =>
+                pull.Number != number && pull.WitnessedBy is null && pull.LookedBefore?.Number == again)))
         {
             next = next with { Fallen = next.Fallen.Remove(again) };
         }

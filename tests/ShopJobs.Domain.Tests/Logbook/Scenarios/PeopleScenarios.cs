@@ -105,6 +105,24 @@ public class PeopleScenarios
     }
 
     [Fact]
+    public void A_look_at_two_nuts_stands_again_when_both_figures_are_confirmed()
+    {
+        car.Do(Theo, Looks(job, "nuts", Left, 2));
+        car.Do(Tess, Sign(job, $"final@{Left}"));
+        var corrections = new List<long>();
+        foreach (var nut in Nuts.Take(2))
+        {
+            car.Do(Tess, new Restate(car.State.Of(nut).Last!.Number, CarAtWork.NewtonMetres(110.4m), CarAtWork.Reason, CarAtWork.Shown));
+            corrections.Add(car.Last);
+        }
+
+        car.Do(Theo, new ConfirmCorrection(corrections[1], CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(StepStanding.Void, car.Standing(job, $"final@{Left}"));
+        car.Do(Theo, new ConfirmCorrection(corrections[0], CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(StepStanding.Signed, car.Standing(job, $"final@{Left}"));
+    }
+
+    [Fact]
     public void A_confirmed_slip_of_typing_lifts_the_hold_that_only_the_wrong_figure_raised()
     {
         Redo();
