@@ -141,12 +141,13 @@ internal sealed partial class Ledger
     private IEnumerable<HoldReason> ReasonsOf(ModelHold hold, JointPosition position) => At(hold.Number) switch
     {
         { Entry: TorqueRecorded fact } pull when fact.Position == position && FirstOpenedAfter(position, pull.Number) == 0 => ProblemsNow(pull),
-        { Entry: TorqueRecorded fact } pull when fact.Position == position =>
-            pull.Problems.OrderBy(problem => problem is HoldReason.OverRange or HoldReason.TurnOutside ? 0 : 1).Take(1),
+
+        // Opened since, the hold says only what was written first.
+        { Entry: TorqueRecorded fact } when fact.Position == position => fact.Problems.Take(1),
         { Entry: TorqueRecorded } => [HoldReason.OverRange],
         { Entry: HandTightened } => [HoldReason.NotOpened],
         { Entry: Opened } => [HoldReason.CellMoved],
-        { Entry: Settled } settled => settled.Problems.Take(1),
+        { Entry: Settled fact } => fact.Problems.Take(1),
         _ => [],
     };
 
