@@ -121,8 +121,8 @@ public static class PullRules
     private static bool WrongCondition(PullQuestion q) => !q.Stage!.Conditions.All(condition => q.State.Is(q.Now, condition, q.Instance.Place));
 
     // Whether the record of it still stands or not: an angle is turned once in a cycle.
-    private static bool TurnedAlready(PullQuestion q) => q.Book.Cells.Any(pull =>
-        pull.IsTurn && pull.Fact.Stage == q.Stage!.Number && pull.Fact.Visit == q.Visit);
+    private static bool TurnedAlready(PullQuestion q) => q.Book.Pulls.Exists(pull =>
+        pull is { IsTurn: true, IsGone: false } && pull.Fact.Stage == q.Stage!.Number && pull.Fact.Visit == q.Visit);
 
     private static bool LowerStageMissing(PullQuestion q) => Enumerable.Range(1, q.Stage!.Number - 1).Any(stage =>
         q.Instance.Positions.Any(position => !q.State.IsDone(q.State.Of(position), stage)));
