@@ -45,7 +45,7 @@ internal static class Duties
     private static string Latest(SummarySubject car, PositionBook book) => string.Join(" or ", new[]
     {
         car.State.LatestKm(book) is { } km ? $"by {SummarySubject.Km(km)}" : null,
-        car.State.LatestDay(book) is { } day ? $"by {SummarySubject.Words(day)}" : null,
+        car.State.LatestDay(car.Now, book) is { } day ? $"by {SummarySubject.Words(day)}" : null,
     }.OfType<string>());
 
     private static string Distance(SummarySubject car, ReTorque rule, PositionBook book)
@@ -59,7 +59,7 @@ internal static class Duties
             : words;
     }
 
-    private static string Limit(SummarySubject car, ReTorque rule, PositionBook book) => (rule.WithinDays, car.State.LatestDay(book)) switch
+    private static string Limit(SummarySubject car, ReTorque rule, PositionBook book) => (rule.WithinDays, car.State.LatestDay(car.Now, book)) switch
     {
         (_, { } day) => $", at the latest by {SummarySubject.Words(day)}",
         ({ } days, null) => $", at the latest {SummarySubject.Count(days, "day")} after the first drive",

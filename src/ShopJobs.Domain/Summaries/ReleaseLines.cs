@@ -56,7 +56,7 @@ internal static class ReleaseLines
     }
 
     private static bool HasLapsed(SummarySubject car, ReleaseBook release) =>
-        release.Fact.LapsesOn < car.Now.Today || release.Fact.LapsesAtKm < car.Facts.OdometerKm;
+        ReleaseStandings.HasLapsed(car.Now, release) || release.Fact.LapsesAtKm < car.Facts.OdometerKm;
 
     private static string Given(SummarySubject car, ReleaseKind kind, ReleaseBook release, string day)
     {

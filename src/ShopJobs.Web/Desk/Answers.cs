@@ -16,6 +16,7 @@ internal static class Answers
         Verdict verdict,
         HoldNames names,
         Kept kept,
+        SeenClock seen,
         Action<SqliteTransaction>? rows)
     {
         if (verdict is Verdict.Refused refused)
@@ -25,11 +26,15 @@ internal static class Answers
 
         var entries = ((Verdict.Accepted)verdict).Entries.Select(entry => entry with { SignedAs = kept.SignedAs, ShownAs = kept.ShownAs }).ToList();
         var encoded = entries.Select(entry => (Entry: entry, Written: EntryCodec.Encode(entry))).ToList();
-        var number = reader.Head(logbook).Number;
+        var unsaid = seen.Unsaid.Select(step => (Entry: step, Written: EntryCodec.Encode(step))).ToList();
+        var number = reader.Head(logbook).Number + (logbook == LogbookId.Shop ? unsaid.Count : 0);
         var answer = new DeskAnswer(
             [.. encoded.Select(e => new EntryAnswer(++number, e.Written.Kind, e.Entry.Facets().Problems))], []);
         return new Decision.Accept(
-            [.. encoded.Select(e => new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, e.Entry.Facets().Keys))],
+            [
+                .. unsaid.Select(e => new NewEntry(LogbookId.Shop, e.Written.Kind, e.Written.Version, e.Written.Payload, e.Entry.Facets().Keys)),
+                .. encoded.Select(e => new NewEntry(logbook, e.Written.Kind, e.Written.Version, e.Written.Payload, e.Entry.Facets().Keys)),
+            ],
             kept.Contents,
             answer)
         {

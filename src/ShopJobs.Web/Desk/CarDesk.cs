@@ -7,7 +7,7 @@ using ShopJobs.Web.Data.Logbook;
 namespace ShopJobs.Web.Desk;
 
 /// <summary>Where commands on cars are decided and cars are read. Every command is judged against the database.</summary>
-public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Surroundings surroundings, TimeProvider time)
+public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Surroundings surroundings, ClockWatch watch, TimeProvider time)
 {
     /// <summary>Runs a report or another command that nobody signs.</summary>
     /// <param name="id">Made by the client before the first send, the same on each retry.</param>
@@ -105,9 +105,10 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
                 }
 
                 var state = reader.Fold(logbook, Folders.Car);
-                var now = surroundings.Of(reader, stamp.Person);
+                var seen = watch.Look(reader);
+                var now = surroundings.Of(reader, stamp.Person, seen);
                 var verdict = state.Decide(command, now);
-                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), kept, rows);
+                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), kept, seen, rows);
             },
             cancellation);
         return Answers.Of(result);

@@ -12,7 +12,9 @@ public static class DeskRegistration
         ArgumentNullException.ThrowIfNull(folder);
         return services.AddLogbook(folder.Database)
             .AddSingleton<Documents>()
+            .AddSingleton<ClockWatch>()
             .AddSingleton<Surroundings>()
+            .AddSingleton<ClockDesk>()
             .AddSingleton<CarDesk>()
             .AddSingleton<CarEntries>()
             .AddSingleton<ToolDesk>();

@@ -11,6 +11,8 @@ internal static class Folders
 
     public static readonly Folder<ToolState> Tool = new("tool", ToolState.Empty, (state, envelope) => state.Apply(Read(envelope)));
 
+    public static readonly Folder<ShopState> Shop = new("shop", ShopState.Empty, (state, envelope) => state.Apply(Read(envelope)));
+
     public static LogbookId LogbookOf(CarId car) => new(LogbookKind.Car, car.Value);
 
     public static LogbookId LogbookOf(ToolId tool) => new(LogbookKind.Tool, tool.Value);

@@ -9,13 +9,16 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Desk;
 
 /// <summary>What is known beside a car's own logbook: rights, register, procedures, tools. Everything read is a dependency.</summary>
-public sealed class Surroundings(Documents documents, ShopClock clock)
+public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatch watch)
 {
     private static readonly JointRegister NoRegister = new(
         "none", false, new Dictionary<string, JointKind>(), new Dictionary<string, IReadOnlyList<string>>(), new Dictionary<string, IReadOnlyList<Undone>>());
 
     /// <summary>Circumstances that read tools and procedures as they are asked for; good within one reading.</summary>
-    internal Circumstances Of(LogbookReader reader, PersonId person)
+    internal Circumstances Of(LogbookReader reader, PersonId person) => Of(reader, person, watch.Look(reader));
+
+    /// <summary>As the other, with the clock as it was seen.</summary>
+    internal Circumstances Of(LogbookReader reader, PersonId person, SeenClock seen)
     {
         var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
         return new Circumstances(
@@ -28,6 +31,8 @@ public sealed class Surroundings(Documents documents, ShopClock clock)
             tool => reader.Fold(Folders.LogbookOf(tool), Folders.Tool))
         {
             OnTheWall = clock.OnTheWall,
+            Shop = seen.Shop,
+            Ahead = reader.At - reader.Clock,
             TiedTo = TiedTo(reader, person),
         };
     }

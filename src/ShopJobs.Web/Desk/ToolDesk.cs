@@ -8,7 +8,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Desk;
 
 /// <summary>Where commands on tools are decided and tools are read.</summary>
-public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, ShopClock clock, TimeProvider time)
+public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, ShopClock clock, ClockWatch watch, TimeProvider time)
 {
     /// <summary>Runs a command on a tool that nobody signs.</summary>
     public Task<DeskAnswer> RunAsync(
@@ -74,7 +74,7 @@ public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, S
             stamp,
             reader => Surroundings.IsActive(reader, stamp.Person)
                 ? Answers.ToDecision(
-                    reader, logbook, Decide(reader, reader.Fold(logbook, Folders.Tool), tool, stamp.Person, command), HoldNames.Plain, kept, rows)
+                    reader, logbook, Decide(reader, reader.Fold(logbook, Folders.Tool), tool, stamp.Person, command), HoldNames.Plain, kept, watch.Look(reader), rows)
                 : Answers.NotActive(),
             cancellation);
         return Answers.Of(result);

@@ -1,5 +1,6 @@
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
+using ShopJobs.Web.Components.Clock;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.LogbookPages;
@@ -23,7 +24,8 @@ internal static class Features
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoTablets>().AddSingleton<DemoWork>();
         services.AddScoped<CarsDesk>();
         services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
-        services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
+        services.AddSingleton<ClockShelf>();
+        services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();

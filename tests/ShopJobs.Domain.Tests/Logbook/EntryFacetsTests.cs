@@ -10,7 +10,7 @@ namespace ShopJobs.Domain.Tests.Logbook;
 public class EntryFacetsTests
 {
     // Kept outside the entry and shown by other means: who signed it, and the page that was issued.
-    private static readonly string[] NoTexts = [nameof(Entry.SignedAs), nameof(SummaryIssued.Snapshot)];
+    private static readonly string[] NoTexts = [nameof(Entry.SignedAs), nameof(Entry.ShownAs), nameof(SummaryIssued.Snapshot)];
 
     public static TheoryData<string> Files => [.. GoldenFiles.Payloads.Select(golden => golden.File)];
 

@@ -47,6 +47,8 @@ public sealed partial class EntryWordsTests
         new Quarantined(Text),
         new Doubted(Text),
         new Cleared([3], Text),
+        new ClockStepped(new DateTime(2026, 3, 4, 9, 0, 0, DateTimeKind.Utc), new DateTime(2026, 3, 2, 8, 0, 0, DateTimeKind.Utc)),
+        new ClockSet([1], "s"),
     ];
 
     public static TheoryData<string> Kinds => [.. typeof(Entry).Assembly.GetTypes()

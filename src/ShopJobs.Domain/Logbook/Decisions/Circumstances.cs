@@ -23,6 +23,12 @@ public sealed record Circumstances(
     /// <summary>An instant (UTC) as the shop's clock shows it; UTC itself where no shop is known. For words alone, never for a rule.</summary>
     public Func<DateTime, DateTime> OnTheWall { get; init; } = static at => at;
 
+    /// <summary>How the shop's clock went: what runs out by time asks it.</summary>
+    public ShopState Shop { get; init; } = ShopState.Empty;
+
+    /// <summary>By how much <see cref="At"/> is ahead of what the clock shows; zero where it is what the clock shows.</summary>
+    public TimeSpan Ahead { get; init; }
+
     /// <summary>People for whom the actor is no second person: they enrolled him, gave him his right or reset his PIN, and no third has confirmed him.</summary>
     public IReadOnlySet<PersonId> TiedTo { get; init; } = System.Collections.Frozen.FrozenSet<PersonId>.Empty;
 

@@ -23,7 +23,7 @@ public static partial class Decider
             return new Verdict.Refused(changed);
         }
 
-        return command switch
+        var verdict = command switch
         {
             StartJob start => Start(state, start, now, rules),
             DeclareCondition declare => Declare(state, declare, now),
@@ -47,6 +47,9 @@ public static partial class Decider
             IssueSummary issue => Issue(state, issue, now, rules),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a car."),
         };
+        return verdict is Verdict.Accepted accepted && now.Shop.Number > 0
+            ? new Verdict.Accepted([.. accepted.Entries.Select(entry => entry with { Clock = now.Shop.Number, Ahead = now.Ahead > TimeSpan.Zero ? now.Ahead : null })])
+            : verdict;
     }
 
     private static Verdict Accept(params IReadOnlyList<Entry> entries) => new Verdict.Accepted(entries);

@@ -24,6 +24,15 @@ public abstract record Entry
     /// <summary>The lines that were shown to the signer, kept outside the entry; null where nothing was signed.</summary>
     public ContentDigest? ShownAs { get; init; }
 
+    /// <summary>Newest entry of the shop's logbook when this was recorded: what came before a step of the clock, and what after. Null where it had none.</summary>
+    public long? Clock { get; init; }
+
+    /// <summary>
+    /// By how much its instant is ahead of what the clock showed: no entry is earlier than the one before it, also where the clock went
+    /// back. Null where the instant is what the clock showed.
+    /// </summary>
+    public TimeSpan? Ahead { get; init; }
+
     /// <summary>What it is about: its job, positions, tool, problems and texts.</summary>
     public abstract EntryFacets Facets();
 }

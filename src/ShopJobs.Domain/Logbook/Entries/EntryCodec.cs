@@ -36,6 +36,8 @@ public static class EntryCodec
         Add("quarantined", json.Quarantined);
         Add("doubted", json.Doubted);
         Add("cleared", json.Cleared);
+        Add("clock-stepped", json.ClockStepped);
+        Add("clock-set", json.ClockSet);
     }
 
     /// <summary>Every kind this program writes.</summary>

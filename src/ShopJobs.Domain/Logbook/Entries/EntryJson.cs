@@ -146,4 +146,6 @@ internal static class EntryJson
 [JsonSerializable(typeof(Quarantined))]
 [JsonSerializable(typeof(Doubted))]
 [JsonSerializable(typeof(Cleared))]
+[JsonSerializable(typeof(ClockStepped))]
+[JsonSerializable(typeof(ClockSet))]
 internal sealed partial class EntryJsonContext : JsonSerializerContext;

@@ -11,6 +11,9 @@ public readonly record struct LogbookId(LogbookKind Kind, Guid Owner)
     /// <summary>The logbook of a torque tool.</summary>
     public static LogbookId Of(Tools.ToolId tool) => new(LogbookKind.Tool, tool.Value);
 
+    /// <summary>The shop's own logbook: one database is one shop.</summary>
+    public static readonly LogbookId Shop = new(LogbookKind.Shop, new Guid(1, 0, 0, new byte[8]));
+
     /// <summary>The kind as it is stored: <c>car</c>, <c>tool</c> or <c>shop</c>.</summary>
     public string KindName => Kind switch
     {

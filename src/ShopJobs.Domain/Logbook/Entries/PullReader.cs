@@ -50,6 +50,7 @@ internal static class PullReader
         var conditions = text.Next(",\"conditions\":"u8) ? text.Numbers() : null;
         var drivenBy = text.Next(",\"drivenBy\":"u8) ? text.Numbers() : null;
         long? toolEntry = text.Next(",\"toolEntry\":"u8) ? text.Number() : null;
+        long? clock = text.Next(",\"clock\":"u8) ? text.Number() : null;
         text.Literal("}"u8);
         return text.IsWhole && SpecificationIn(spec) is { } inForce
             ? new TorqueRecorded(job, group, position, cycle, stage, visit, kind, value, tool, on, inForce, [], restsOn, [])
@@ -58,6 +59,7 @@ internal static class PullReader
                 Conditions = conditions,
                 DrivenBy = drivenBy,
                 ToolEntry = toolEntry,
+                Clock = clock,
             }
             : null;
     }

@@ -59,6 +59,9 @@ public sealed record HoldPoint(HoldReason Reason)
     /// <summary>When the wait is over (UTC); null while it has not begun.</summary>
     public DateTime? Until { get; init; }
 
+    /// <summary>Nobody knows when the wait is over before the lead has signed the time.</summary>
+    public bool ClockInDoubt { get; init; }
+
     /// <summary>The day it is about.</summary>
     public DateOnly? Day { get; init; }
 

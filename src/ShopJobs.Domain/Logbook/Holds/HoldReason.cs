@@ -35,6 +35,7 @@ public enum HoldReason
     TooLate,
     ReTorqueEarly,
     MovedTooFar,
+    CalibrationUnknown,
 
     // why a position does not count
     Held,
@@ -117,4 +118,5 @@ public enum HoldReason
     ToolUnitFixed,
     CalibrationAhead,
     CalibrationOlder,
+    ClockNotInDoubt,
 }

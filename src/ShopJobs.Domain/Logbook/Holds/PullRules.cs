@@ -77,7 +77,7 @@ public static class PullRules
         new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
         new(HoldReason.RidesOnLoose, RidesOnLoose),
-        new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Book.HandTightBy > 0 && q.Now.At - q.Book.Since > q.Instance.Group.Within),
+        new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Book.HandTightBy > 0 && IsTooLate(q)),
         new(HoldReason.StepBefore, q => q.Step is { } step && HoldRules.Standard.BeforeStart(
             new StepQuestion(q.State, q.Now, q.Job, q.Placed, step, StepAnswers.None)).Count > 0),
         new(HoldReason.LowerStageMissing, LowerStageMissing),
@@ -112,8 +112,12 @@ public static class PullRules
         new(HoldReason.ToolUnknown, q => q.Tool.Tool is null),
         new(HoldReason.ToolQuarantined, q => q.Tool.OutOfUseBy > 0),
         new(HoldReason.ToolOverdue, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && !q.Tool.IsCalibratedOn(q.Now.Today)),
+        new(HoldReason.CalibrationUnknown, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && q.Tool.IsCalibratedOn(q.Now.Today) && !q.Tool.IsCalibratedOn(q.Now.Shop.Latest(q.Now.Today))),
         new(HoldReason.ToolOutOfRange, q => q is { Tool.Tool: { } tool, Value: { } torque } && !tool.IsInRange(torque)),
     ];
+
+    private static bool IsTooLate(PullQuestion q) =>
+        q.Instance.Group.Within is { } within && q.Book.SinceEntry is { } hand && q.Now.Shop.MayHavePassed(within, q.Book.Since, hand, q.Now.At);
 
     private static bool RidesOnLoose(PullQuestion q) =>
         Riding.Against(q.State, q.Now, q.Book.Position, q.Instance.Group.Temporary) is not null;

@@ -87,15 +87,22 @@ public static class StepRules
     private static IEnumerable<HoldPoint> Cures(StepQuestion q) =>
         from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForCure>()
         from instance in q.Placed.GroupsFor(wait.Group, q.Step.Place)
-        let last = LastFinal(q, instance)
-        where last is null || last.Value.AddHours((double)wait.Hours) > q.Now.At
-        select Point(q, HoldReason.Cure) with { Name = instance.Group.Name, Hours = wait.Hours, Until = last?.AddHours((double)wait.Hours) };
+        let length = TimeSpan.FromHours((double)wait.Hours)
+        let finals = Finals(q, instance)
+        where finals.Count == 0 || !finals.All(pull => q.Now.Shop.HasPassed(length, pull.At, pull.Fact, q.Now.At))
+        select Point(q, HoldReason.Cure) with
+        {
+            Name = instance.Group.Name,
+            Hours = wait.Hours,
+            Until = finals.Max(pull => (DateTime?)q.Now.Shop.OnThisClock(pull.At, pull.Fact))?.Add(length),
+            ClockInDoubt = finals.Count > 0 && q.Now.Shop.ClockInDoubt,
+        };
 
-    // When the last position of the group came to torque; null while one has not.
-    private static DateTime? LastFinal(StepQuestion q, GroupInstance instance)
+    // The pulls that brought the group to torque; none while a position is not there.
+    private static List<Pull> Finals(StepQuestion q, GroupInstance instance)
     {
         var books = instance.Positions.Select(q.State.Of).ToList();
-        return books.TrueForAll(q.State.IsAtTorque) ? books.Max(book => book.Last!.At) : null;
+        return books.TrueForAll(q.State.IsAtTorque) ? [.. books.Select(book => book.Last!)] : [];
     }
 
     private static IEnumerable<HoldPoint> NotYetOpened(StepQuestion q) =>

@@ -5,7 +5,7 @@ namespace ShopJobs.Domain.Logbook;
 
 /// <summary>One aspect of the car's condition as somebody declared it.</summary>
 /// <param name="Number">Entry that says so.</param>
-public sealed record DeclaredCondition(string Aspect, string Value, string? Place, long Number, DateTime At, PersonId Person);
+public sealed record DeclaredCondition(string Aspect, string Value, string? Place, long Number, DateTime At, PersonId Person, CarConditionDeclared Fact);
 
 /// <summary>
 /// Which declarations of the car's condition are good. One ends at a release, at an opening that its aspect depends on, and at its age.
@@ -44,9 +44,9 @@ public static class CarConditions
             return new ConditionEnd.ByRelease(released.Fact.Kind);
         }
 
-        if (aspect.LastsHours is { } hours && now.At - said.At > TimeSpan.FromHours((double)hours))
+        if (aspect.LastsHours is { } hours && now.Shop.MayHavePassed(TimeSpan.FromHours((double)hours), said.At, said.Fact, now.At))
         {
-            return new ConditionEnd.ByAge(hours);
+            return now.Shop.ClockInDoubt ? new ConditionEnd.ByClock() : new ConditionEnd.ByAge(hours);
         }
 
         return state.Positions.Values.FirstOrDefault(book => book.OpenedBy > said.Number && aspect.EndsAt.Contains(book.Position.Key)

@@ -31,7 +31,7 @@ public sealed partial record CarState
     {
         var said = from condition in fact.Conditions
                    from place in fact.Places is { Count: > 0 } places ? places : [null!]
-                   select new DeclaredCondition(condition.Aspect, condition.Value, place, recorded.Number, recorded.At, recorded.Person);
+                   select new DeclaredCondition(condition.Aspect, condition.Value, place, recorded.Number, recorded.At, recorded.Person, fact);
         return this with { Conditions = Conditions.SetItems(said.Select(one => KeyValuePair.Create((one.Place, one.Aspect), one))) };
     }
 
@@ -57,6 +57,7 @@ public sealed partial record CarState
             TouchedBefore = Math.Max(book.OpenedBy, book.On),
             OpenedBy = recorded.Number,
             Since = recorded.At,
+            SinceEntry = recorded.Entry,
             HandTightBy = 0,
             On = 0,
             SettledBy = 0,
@@ -124,6 +125,7 @@ public sealed partial record CarState
                     HandTightBy = recorded.Number,
                     On = recorded.Number,
                     Since = recorded.At,
+                    SinceEntry = recorded.Entry,
                     InForce = fact.Job,
                     Workers = workers,
                 };

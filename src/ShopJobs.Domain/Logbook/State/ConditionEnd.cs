@@ -14,6 +14,9 @@ public abstract record ConditionEnd
     /// <summary>It is older than the register lets it last.</summary>
     public sealed record ByAge(decimal Hours) : ConditionEnd;
 
+    /// <summary>The clock went back or jumped since: nobody knows how old it is.</summary>
+    public sealed record ByClock : ConditionEnd;
+
     private ConditionEnd()
     {
     }

@@ -59,6 +59,16 @@ public static class EntryStandings
             : EntryStanding.Stands;
     }
 
+    /// <summary>The standing of an entry of the shop's logbook.</summary>
+    public static EntryStanding StandingOf(this ShopState state, Recorded recorded)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(recorded);
+        return state.Steps.Find(step => step.Number == recorded.Number) is { } said
+            ? new EntryStanding(false, said.IsOpen ? "waits for the lead's signature of the time" : $"answered by entry {said.SignedBy}")
+            : EntryStanding.Stands;
+    }
+
     private static string Waiting(CorrectionBook correction) =>
         correction.Confirmed ? ", confirmed by a second person" : "; waits for a second person to confirm it";
 }

@@ -124,6 +124,9 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>When it was last opened or run down by hand.</summary>
     public DateTime Since { get; init; }
 
+    /// <summary>The entry that says so; null when it never was.</summary>
+    public Entry? SinceEntry { get; init; }
+
     /// <summary>Entry that last fitted new hardware, in any cycle; 0 when never.</summary>
     public long FittedNewBy { get; init; }
 

@@ -21,14 +21,19 @@ public static class ReTorqueReckoning
         state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.LatestKm;
 
     /// <summary>The last day on which it is not overdue; null without a first drive or a date limit.</summary>
-    public static DateOnly? LatestDay(this CarState state, PositionBook book) =>
-        state.FirstDrive(book) is { } drive && Rule(book)?.WithinDays is { } days ? drive.Day.AddDays(days) : null;
+    public static DateOnly? LatestDay(this CarState state, Circumstances now, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        return state.FirstDrive(book) is { } drive && Rule(book)?.WithinDays is { } days
+            ? now.Shop.OnThisClock(drive.Day, drive.Fact).AddDays(days)
+            : null;
+    }
 
     /// <summary>True when it is overdue by distance or by date.</summary>
     public static bool IsOverdue(this CarState state, Circumstances now, PositionBook book, decimal? odometerKm)
     {
         ArgumentNullException.ThrowIfNull(now);
-        return odometerKm > state.LatestKm(book) || now.Today > state.LatestDay(book);
+        return odometerKm > state.LatestKm(book) || now.Shop.Latest(now.Today) > state.LatestDay(now, book);
     }
 
     /// <summary>
@@ -38,7 +43,7 @@ public static class ReTorqueReckoning
     {
         ArgumentNullException.ThrowIfNull(now);
         return odometerKm < state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.AfterKm
-            && !(now.May(Right.Lead) && now.Today >= state.LatestDay(book));
+            && !(now.May(Right.Lead) && now.Shop.Earliest(now.Today) >= state.LatestDay(now, book));
     }
 
     private static ReTorque? Rule(PositionBook book) => book.Last?.Fact.Spec.ReTorque;

@@ -57,7 +57,7 @@ public static class ReleaseStandings
         var why = state.AgainstStanding(now, release);
         return why.Count > 0 || release.SuspendedBy > 0 || state.WasDoubtedSince(now, release)
             ? new ReleaseStanding(ReleaseStandingKind.Suspended, release, why)
-            : new ReleaseStanding(release.Fact.LapsesOn < now.Today ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands, release, []);
+            : new ReleaseStanding(HasLapsed(now, release) ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands, release, []);
     }
 
     /// <summary>What the rules find against a release that was given.</summary>
@@ -66,6 +66,10 @@ public static class ReleaseStandings
         .. HoldRules.Standard.OnRelease(state, now, release.Fact.Kind, customerAccepted: true)
             .Where(point => point.Job is not { } job || point.Reason != HoldReason.StepNotSigned || state.Jobs[job].Number < release.Number),
     ];
+
+    /// <summary>True when its day is over, or may be.</summary>
+    internal static bool HasLapsed(Circumstances now, ReleaseBook release) =>
+        release.Fact.LapsesOn is { } day && now.Shop.OnThisClock(day, release.Fact) < now.Shop.Latest(now.Today);
 
     // A doubt that was raised under the release, lifted, decided or not: the lead looks and signs before it stands again.
     private static bool WasDoubtedSince(this CarState state, Circumstances now, ReleaseBook release) =>

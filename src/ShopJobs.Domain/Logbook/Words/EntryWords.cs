@@ -36,7 +36,7 @@ public static class EntryWords
             ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} stands.",
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
-            _ => ToolEntryWords.Of(entry, names),
+            _ => ShopEntryWords.Of(entry) ?? ToolEntryWords.Of(entry, names),
         };
     }
 

@@ -30,6 +30,8 @@ internal static class HoldSentences
         HoldReason.WrongCarCondition => (on.With("the car was not in the condition asked"), Redo),
         HoldReason.ToolUnknown => (on.With("the tool is not known"), OtherTool),
         HoldReason.ToolOverdue => (on.With("the tool is past its calibration"), OtherTool),
+        HoldReason.CalibrationUnknown => (
+            on.With("the clock is in doubt, and the tool's calibration may have ended"), "the lead signs the time; then back off and redo, or the lead decides"),
         HoldReason.ToolQuarantined => (on.With("the tool is out of use"), OtherTool),
         HoldReason.ToolOutOfRange => (on.With("outside the tool's range"), OtherTool),
         HoldReason.EvidenceNotAllowed => (on.With("this tool can't give the record this step asks for"), OtherTool),
@@ -82,6 +84,8 @@ internal static class HoldSentences
         HoldReason.ResultMissing => ($"The result “{point.Name}” is missing or void", "record it"),
         HoldReason.ResultJointLoose when point.Because is { } behind && Say(behind, on) is var loose => ($"“{point.Name}” hangs on {loose.Words}", loose.Next),
         HoldReason.ResultJointLoose => ($"“{point.Name}” hangs on a joint that is not finished", "finish it first"),
+        HoldReason.Cure when point.ClockInDoubt => (
+            string.Create(CultureInfo.InvariantCulture, $"The clock is in doubt, and with it the {point.Hours} h cure of {point.Name}"), "the lead signs the time"),
         HoldReason.Cure when point.Until is { } until => (
             string.Create(CultureInfo.InvariantCulture, $"{point.Name} cures until {on.Names.OnTheWall(until):d MMM yyyy HH:mm}"), "wait for the cure"),
         HoldReason.Cure => (string.Create(CultureInfo.InvariantCulture, $"The {point.Hours} h cure of {point.Name} has not begun"), "wait for the cure"),
@@ -167,6 +171,7 @@ internal static class HoldSentences
         HoldReason.ToolUnitFixed => ($"{point.Tool?.Name} has calibrations in {point.Tool?.Unit.Symbol()}", "enter a tool in another unit as a new tool"),
         HoldReason.CalibrationAhead => ($"The calibration is dated {Day(point)}, after today", "read the certificate's date again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
+        HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),
         _ => throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
     };
 

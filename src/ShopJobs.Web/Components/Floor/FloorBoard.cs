@@ -36,7 +36,7 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
         var manned = people.Select(on => (on.Job, on.Step)).ToHashSet();
         // A cure runs out without an entry: a glance is good for a minute.
         var key = new GlanceKey(
-            reading.HeadHash, tools, reading.Now.Register, now.Ticks / TimeSpan.TicksPerMinute,
+            reading.HeadHash, tools, reading.Now.Register, reading.Now.Shop.Number, now.Ticks / TimeSpan.TicksPerMinute,
             string.Join(',', manned.Select(on => $"{on.Job.Value:N}{on.Step}").Order(StringComparer.Ordinal)));
         if (!glances.TryGetValue(car.Id, out var known) || known.Key != key)
         {
@@ -63,5 +63,5 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
 
     private sealed record Manned(JobId Job, string? Step, OnIt Who);
 
-    private sealed record GlanceKey(string Head, string Tools, JointRegister Register, long Minute, string Manned);
+    private sealed record GlanceKey(string Head, string Tools, JointRegister Register, long Clock, long Minute, string Manned);
 }

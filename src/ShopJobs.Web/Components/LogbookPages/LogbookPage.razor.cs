@@ -6,7 +6,7 @@ using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.LogbookPages;
 
-/// <summary>The logbook of a car or a tool, newest entry first.</summary>
+/// <summary>The logbook of a car, a tool or the shop, newest entry first.</summary>
 public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, LogbookNotices notices, ShopSettings settings)
 {
     private const int ShownAbove = 3;
@@ -31,11 +31,16 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
     [SupplyParameterFromQuery]
     public long? Entry { get; set; }
 
-    private LogbookId Logbook => CarId is { } car ? new LogbookId(LogbookKind.Car, car) : new LogbookId(LogbookKind.Tool, ToolId!.Value);
+    private LogbookId Logbook => 
+        CarId is { } car ? new LogbookId(LogbookKind.Car, car)
+        : ToolId is { } tool ? new LogbookId(LogbookKind.Tool, tool)
+        : LogbookId.Shop;
 
-    private string Back => CarId is { } car ? $"/cars/{car}" : $"/tools/{ToolId}";
+    private string Back => CarId is { } car ? $"/cars/{car}" : ToolId is { } tool ? $"/tools/{tool}" : "/clock";
 
-    private string Here => $"{Back}/logbook";
+    private string BackTo => Logbook.Kind == LogbookKind.Shop ? "the time" : sheet!.Title;
+
+    private string Here => Logbook.Kind == LogbookKind.Shop ? "/shop/logbook" : $"{Back}/logbook";
 
     private bool Demo => settings.Current.Demo;
 

@@ -17,13 +17,26 @@ public sealed class LogbookShelf(
     /// <summary>Entries on one page.</summary>
     public const int PageSize = 40;
 
-    /// <summary>A page of a logbook; null when there is no such car or tool.</summary>
+    /// <summary>A page of a logbook; null when there is no such car or tool; the shop always has one.</summary>
     /// <param name="newest">Number of the newest entry to show; the last one when null.</param>
     public async Task<LogbookSheet?> ReadAsync(LogbookId logbook, long? newest)
     {
         var looks = await here.LookingAsync();
-        return logbook.Kind == LogbookKind.Car ? OfCar(new CarId(logbook.Owner), newest, looks, await people.WithRightAsync(Right.Decide)) : OfTool(new ToolId(logbook.Owner), newest);
+        return logbook.Kind switch
+        {
+            LogbookKind.Car => OfCar(new CarId(logbook.Owner), newest, looks, await people.WithRightAsync(Right.Decide)),
+            LogbookKind.Tool => OfTool(new ToolId(logbook.Owner), newest),
+            _ => OfShop(newest),
+        };
     }
+
+    private LogbookSheet OfShop(long? newest) => snapshots.Read(reader =>
+    {
+        var folded = reader.FoldAsFarAsReadable(LogbookId.Shop, Folders.Shop);
+        var names = Names(reader, surroundings.Of(reader, default), new Dictionary<JobId, JobBook>());
+        return Sheet(reader, LogbookId.Shop, "the shop", newest, folded.Unreadable, (entry, envelope) =>
+            Line(reader, names, entry, envelope, folded.State.StandingOf(entry)));
+    });
 
     private LogbookSheet? OfCar(CarId car, long? newest, Present? looks, IReadOnlyList<PeopleBook.Named> deciders) => snapshots.Read(reader =>
     {

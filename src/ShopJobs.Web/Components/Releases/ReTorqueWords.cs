@@ -39,7 +39,7 @@ public static class ReTorqueWords
 
         var from = drive.Fact.OdometerKm is { } start ? start + book.Last!.Fact.Spec.ReTorque!.AfterKm : null;
         var distance = from is { } first ? string.Create(CultureInfo.InvariantCulture, $" from {first:0.#}{(reading.State.LatestKm(book) is { } last ? $" to {last:0.#}" : "")} km") : "";
-        var day = reading.State.LatestDay(book) is { } by ? string.Create(CultureInfo.InvariantCulture, $", by {by:d MMM yyyy}") : "";
+        var day = reading.State.LatestDay(reading.Now, book) is { } by ? string.Create(CultureInfo.InvariantCulture, $", by {by:d MMM yyyy}") : "";
         return reading.State.IsOverdue(reading.Now, book, odometerKm ?? reading.State.Odometer) ? $"OVERDUE: was due{distance}{day}" : $"Due{distance}{day}";
     }
 }

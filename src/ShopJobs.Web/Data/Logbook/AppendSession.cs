@@ -53,10 +53,12 @@ internal sealed class AppendSession : IDisposable
             : throw new InvalidOperationException("A decision changed a row while it read. It only reads; what it wants written it puts into its answer.");
     }
 
-    /// <summary>Writes entries, each behind the one before it in its logbook, from the heads that the decision read.</summary>
-    public List<AppendedEntry> Append(IReadOnlyList<NewEntry> entries, CommandId command, Stamp stamp, LogbookReader reader)
+    /// <summary>Writes entries, each behind the one before it in its logbook.</summary>
+    /// <param name="read">The heads that the decision read.</param>
+    /// <param name="at">The instant of the entries, UTC.</param>
+    public List<AppendedEntry> Append(IReadOnlyList<NewEntry> entries, CommandId command, Stamp stamp, IReadOnlyDictionary<LogbookId, Head> read, DateTime at)
     {
-        var heads = new Dictionary<LogbookId, Head>(reader.Heads);
+        var heads = new Dictionary<LogbookId, Head>(read);
         var appended = new List<AppendedEntry>(entries.Count);
         foreach (var entry in entries)
         {
@@ -68,7 +70,7 @@ internal sealed class AppendSession : IDisposable
             var envelope = new Envelope(
                 entry.Logbook,
                 head.Number + 1,
-                reader.At,
+                at,
                 stamp.Person,
                 stamp.SessionPerson,
                 stamp.Device,

@@ -14,15 +14,28 @@ public sealed class LogbookReader
     private readonly Dictionary<LogbookId, Head> heads = [];
     private readonly Dictionary<string, ReadRow> rows = [];
 
-    internal LogbookReader(ReadSession session, FoldCache cache, DateTime at)
+    /// <param name="clock">What the clock shows, UTC.</param>
+    /// <param name="setsClock">What is decided on this reading sets the time anew: it takes the clock's instant, whatever the newest entry says.</param>
+    internal LogbookReader(ReadSession session, FoldCache cache, DateTime clock, bool setsClock = false)
     {
         this.session = session;
         this.cache = cache;
-        At = at;
+        Clock = clock;
+        Newest = session.NewestInstant();
+        At = Newest > clock && !setsClock ? Newest.Value : clock;
     }
 
-    /// <summary>The instant of this reading, UTC; it becomes the instant of the entries decided on it.</summary>
+    /// <summary>
+    /// The instant of this reading, UTC; it becomes the instant of the entries decided on it. It is what the clock shows, and never
+    /// before the newest entry.
+    /// </summary>
     public DateTime At { get; }
+
+    /// <summary>What the clock shows, UTC.</summary>
+    internal DateTime Clock { get; }
+
+    /// <summary>Instant of the newest entry in any logbook, UTC; null while there is none.</summary>
+    internal DateTime? Newest { get; }
 
     /// <summary>The heads read so far.</summary>
     internal IReadOnlyDictionary<LogbookId, Head> Heads => heads;

@@ -193,7 +193,9 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
                 session.Keep(content);
             }
 
-            appended = session.Append(accepted.Entries, command.Id, command.Stamp, reader);
+            // Somebody else's entry may have come since the decision: it is not put before that one.
+            var at = session.Reading.NewestInstant() is { } newest && newest > reader.At && !command.Stamp.SetsClock ? newest : reader.At;
+            appended = session.Append(accepted.Entries, command.Id, command.Stamp, reader.Heads, at);
             foreach (var digest in accepted.Erase)
             {
                 session.Erase(digest, reader.At);
@@ -221,7 +223,7 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
             return new Judged(earlier, null, null);
         }
 
-        var reader = new LogbookReader(session, cache, Envelope.InstantOf(time.GetUtcNow()));
+        var reader = new LogbookReader(session, cache, Envelope.InstantOf(time.GetUtcNow()), command.Stamp.SetsClock);
         return command.Decide(reader) switch
         {
             Decision.Refuse refused => new Judged(new RunResult.Refused(refused.Answer), null, null),

@@ -67,6 +67,10 @@ internal sealed class ReadSession : IDisposable
         return command.ExecuteScalar();
     }
 
+    /// <summary>Instant of the newest entry in any logbook; null while there is none.</summary>
+    public DateTime? NewestInstant() =>
+        Ask("SELECT at FROM entries ORDER BY id DESC LIMIT 1", []) is long at ? MicrosecondClock.FromStored(at) : null;
+
     public Head HeadOf(LogbookId logbook)
     {
         Name(head, logbook);

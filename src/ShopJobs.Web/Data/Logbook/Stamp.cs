@@ -6,4 +6,8 @@ namespace ShopJobs.Web.Data.Logbook;
 /// <param name="Person">The verified signer, or the person of the session where nothing was signed.</param>
 /// <param name="SessionPerson">Whose session the tablet is in, if anybody's.</param>
 /// <param name="Device">The tablet or scanner.</param>
-public sealed record Stamp(PersonId Person, PersonId? SessionPerson, DeviceId Device);
+public sealed record Stamp(PersonId Person, PersonId? SessionPerson, DeviceId Device)
+{
+    /// <summary>The command sets the time anew: its entry alone may be earlier than the newest one.</summary>
+    public bool SetsClock { get; init; }
+}

@@ -45,7 +45,7 @@ internal static class ClockRules
         .Fault("a pull is refused while the clock is doubtful", "FACTS-NEVER-REFUSED", "Record",
             (_, after) => after.Doubtful, (_, clock) => clock with { Refused = true })
         .Fault("a cure passes in minutes by a jump", "CURE-NEVER-EARLY", "Load the joint",
-            (before, after) => before.InDoubt == false && after.Last - before.BookedSince >= ShopClock.Cure, (_, clock) => clock with { Loaded = true })
+            (before, _) => !before.InDoubt && Math.Max(before.Shows, before.Last) - before.BookedSince >= ShopClock.Cure, (_, clock) => clock with { Loaded = true })
         .Fault("a cure that began on a doubtful clock ends by itself", "WAITS-FOR-SIGNATURE", "Load the joint",
             (before, _) => before.InDoubt && before.True - before.CuringSince >= ShopClock.Cure, (_, clock) => clock with { Loaded = true })
         .Fault("the lead's signature leaves the doubt", "SIGNED-SETS-ANEW", "The lead signs the time",

@@ -15,8 +15,10 @@ namespace ShopJobs.Domain.Tests.Specification.Clocks;
 /// <param name="Loaded">The cure was taken as over and the joint loaded.</param>
 /// <param name="BySignature">The lead signed the time while this cure ran.</param>
 /// <param name="Refused">A fact was refused.</param>
+/// <param name="EndedBefore">The cure was over when the clock was first seen wrong: it ended before, not in between.</param>
 internal readonly record struct ShopClock(
-    int True, int Off, int Last, bool WentBack, bool Doubtful, bool Said, int CuringSince, int BookedSince, bool InDoubt, bool Loaded, bool BySignature, bool Refused)
+    int True, int Off, int Last, bool WentBack, bool Doubtful, bool Said, int CuringSince, int BookedSince, bool InDoubt, bool Loaded, bool BySignature, bool Refused,
+    bool EndedBefore)
 {
     public const int LastHour = 6;
     public const int Cure = 2;
@@ -27,27 +29,27 @@ internal readonly record struct ShopClock(
 
     public int Shows => True + Off;
 
-    public bool CureOver => CuringSince >= 0 && !InDoubt && Math.Max(Shows, Last) - BookedSince >= Cure;
+    public bool CureOver => CuringSince >= 0 && (EndedBefore || (!InDoubt && Math.Max(Shows, Last) - BookedSince >= Cure));
 
     public ShopClock Hour() => this with { True = True + 1 };
 
     /// <summary>Somebody sets the clock: the next entry sees it.</summary>
     public ShopClock Set(int by) => this with { Off = Off + by };
 
-    /// <summary>Any fact: its instant is never before the last one's; a clock that went back or jumped is said.</summary>
-    public ShopClock Record() => See();
+    /// <summary>Any fact: its instant is never before the last one's; a clock that went back or jumped is said with it.</summary>
+    public ShopClock Record() => Look().Write();
 
     public ShopClock Apply()
     {
-        var seen = See();
-        return seen with { CuringSince = True, BookedSince = seen.Last, InDoubt = seen.Doubtful, Loaded = false, BySignature = false };
+        var seen = Look().Write();
+        return seen with { CuringSince = True, BookedSince = seen.Last, InDoubt = seen.Doubtful, EndedBefore = false, Loaded = false, BySignature = false };
     }
 
-    /// <summary>The joint is to be loaded: asked of the book, at an instant that is seen like any other.</summary>
+    /// <summary>The joint is to be loaded: asked at an instant that is seen like any other, and written only where it is granted.</summary>
     public ShopClock Load()
     {
-        var seen = See();
-        return seen.CureOver ? seen with { Loaded = true } : seen;
+        var seen = Look();
+        return seen.CureOver ? seen.Write() with { Loaded = true } : seen;
     }
 
     /// <summary>The lead reads a clock he trusts and signs it: from here the time is right, and he says from when the cure runs.</summary>
@@ -64,11 +66,12 @@ internal readonly record struct ShopClock(
 
     private bool Jumped => Off != 0;
 
-    private ShopClock See() => this with
+    private ShopClock Look() => this with
     {
-        Last = Math.Max(Last, Shows),
         Doubtful = Doubtful || Jumped,
-        Said = Said || Jumped,
-        InDoubt = InDoubt || (CuringSince >= 0 && !Loaded && Jumped),
+        EndedBefore = EndedBefore || (Jumped && !Doubtful && !InDoubt && CuringSince >= 0 && True - CuringSince >= Cure),
+        InDoubt = InDoubt || (CuringSince >= 0 && !Loaded && Jumped && True - CuringSince < Cure),
     };
+
+    private ShopClock Write() => this with { Last = Math.Max(Last, Shows), Said = Said || Doubtful };
 }

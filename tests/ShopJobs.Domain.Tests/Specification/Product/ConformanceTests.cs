@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopJobs.Domain.Tests.Specification.Clocks;
 using ShopJobs.Domain.Tests.Specification.Corrections;
 using ShopJobs.Domain.Tests.Specification.Proof;
 using ShopJobs.Domain.Tests.Specification.Releases;
@@ -34,6 +35,14 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_re_torque_is_reckoned_from_its_first_release() => Conforms(ReTorqueRules.Book(), () => new DrivenWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void However_the_clock_is_set_a_cure_ends_as_the_rules_say()
+    {
+        var report = ClockRules.Book().Spec.ConformExhaustive(
+            () => new CuredNut(), (car, step) => car.Take(step), output.WriteLine, threads: 1, clone: car => car.Copy());
+        Assert.Equal(report.Transitions, report.ConformedTransitions);
+    }
 
     private void Conforms<TState, TCar>(RuleBook<TState> book, Func<TCar> create, Func<TCar, Transition<TState>, string?> take)
         where TCar : ProductCar
