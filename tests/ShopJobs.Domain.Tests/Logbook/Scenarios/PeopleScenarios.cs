@@ -136,6 +136,17 @@ public class PeopleScenarios
     }
 
     [Fact]
+    public void A_slip_that_the_lead_says_for_the_doer_lifts_no_hold()
+    {
+        Redo();
+        car.Pull(Tess, job, "nuts", Nuts[0], 2, 130, TestTools.Dial);
+        car.Do(Lee, new Restate(car.Last, CarAtWork.NewtonMetres(110), CarAtWork.Reason, CarAtWork.Shown));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.Held, car.Shows(Nuts[0]));
+        Assert.Equal(PositionState.Held, car.Shows(Nuts[0] with { Key = TestRegister.Stud }));
+    }
+
+    [Fact]
     public void One_pull_reported_twice_lets_go_once_a_second_person_confirms()
     {
         car.Pull(Tess, job, "nuts", Nuts[0], 2, 110);
