@@ -26,9 +26,8 @@ public sealed partial record CarState
                 WasPulled = fact.Restated is null ? fact.WasPulled : pull.WasPulled,
                 Unconfirmed = fact.Restated is { } value ? pull.Unconfirmed.Add(value) : pull.Unconfirmed,
                 CorrectionConfirmed = false,
-                LookedBefore = pull is { WitnessedBy: { } number, Witness: { } person } ? (number, person) : pull.LookedBefore,
-                WitnessedBy = null,
-                Witness = null,
+                Looks = [],
+                LooksBefore = pull.LooksBefore.AddRange(pull.Looks),
                 AcceptedBy = null,
             }).HoldTurned(recorded, fact),
             Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
@@ -64,8 +63,8 @@ public sealed partial record CarState
                 Unconfirmed = [],
 
                 // Whoever had looked before, and confirms the figure now, has seen it.
-                WitnessedBy = pull is { Voided: false, LookedBefore: { } looked } && looked.Person == recorded.Person ? looked.Number : pull.WitnessedBy,
-                Witness = pull is { Voided: false, LookedBefore: { } seen } && seen.Person == recorded.Person ? seen.Person : pull.Witness,
+                Looks = pull.Looks.AddRange(pull.LooksBefore.Where(look => !pull.Voided && look.Person == recorded.Person)),
+                LooksBefore = pull.LooksBefore.RemoveAll(look => !pull.Voided && look.Person == recorded.Person),
             }).LiftHolds(correction, target)
             : next;
     }
@@ -134,18 +133,7 @@ public sealed partial record CarState
         var next = this.Passes(after)
             ? this with { Fallen = Fallen.Remove(number), TakenBack = TakenBack.Remove(number) }
             : TakeBack(recorded.Number, number);
-        if (before.WitnessedBy is { } seen && after.WitnessedBy is null)
-        {
-            next = next.Fell(recorded.Number, seen);
-        }
-
-        // A look at several pulls stands again only when each of them has it again.
-        if (before.WitnessedBy is null && after.WitnessedBy is { } again
-            && !Positions.Values.Any(other => other.Pulls.Exists(pull =>
-                pull.Number != number && pull.WitnessedBy is null && pull.LookedBefore?.Number == again)))
-        {
-            next = next with { Fallen = next.Fallen.Remove(again) };
-        }
+        next = next.Fell(recorded.Number, before.Looks.Except(after.Looks).Select(look => look.Number));
 
         // A record restated to what would have held it holds it now, and so does one that was used as is as it stood before.
         var holds = recorded.Entry is Corrected && after.HoldReason is not null && !book.Holds.Exists(hold => hold.Number == number);
@@ -158,6 +146,7 @@ public sealed partial record CarState
                 ? book.Holds.Add(new Hold(number, recorded.At, before.Person, after.HoldReason!.Value) { Workers = workers })
                 : book.Holds,
         });
+        next = after.Looks.Except(before.Looks).Aggregate(next, (state, look) => state.SeenAgain(look.Number));
         if (recorded.Entry is not Corrected)
         {
             return next;
@@ -167,6 +156,12 @@ public sealed partial record CarState
         next = next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person]);
         return before.ReachesWhatItRidesOn ? next : next.HoldRidden(after, recorded);
     }
+
+    // A look at several pulls stands again only when each of them has it again.
+    private CarState SeenAgain(long look) => ((Witnessed)Correctables[look].Entry).Records
+        .All(number => Positions.Values.Any(book => book.Pulls.Exists(pull => pull.Number == number && pull.Looks.Exists(one => one.Number == look))))
+            ? this with { Fallen = Fallen.Remove(look) }
+            : this;
 
     private CarState TakeBack(long by, long number) => (this with { TakenBack = TakenBack.Add(number) }).Fell(by, number);
 
@@ -179,9 +174,8 @@ public sealed partial record CarState
             {
                 Pulls = [.. book.Pulls.Select(pull => pull with
                 {
-                    WitnessedBy = pull.WitnessedBy == number ? null : pull.WitnessedBy,
-                    Witness = pull.WitnessedBy == number ? null : pull.Witness,
-                    LookedBefore = pull.LookedBefore?.Number == number ? null : pull.LookedBefore,
+                    Looks = pull.Looks.RemoveAll(look => look.Number == number),
+                    LooksBefore = pull.LooksBefore.RemoveAll(look => look.Number == number),
                 })],
             });
         }

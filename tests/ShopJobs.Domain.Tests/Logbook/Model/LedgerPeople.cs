@@ -35,7 +35,7 @@ internal sealed partial class Ledger
 
     private Line? SeenBy(Line pull) => lines
         .Where(line => line.Entry is Witnessed { Accepted: true } && line.About.Contains(pull.Number) && LookOn(line, pull.Number).FellAt == 0)
-        .MaxBy(line => LookOn(line, pull.Number).Since);
+        .MaxBy(line => (LookOn(line, pull.Number).Since, line.Number));
 
     private bool IsWitnessed(JointPosition position, int stage, bool asked) => Newest(position, stage).All(pull =>
         (!asked && !GroupOf(pull).Stage(stage).Witness) || SeenBy(pull) is not null);

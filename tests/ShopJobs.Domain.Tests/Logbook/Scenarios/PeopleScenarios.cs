@@ -105,6 +105,19 @@ public class PeopleScenarios
     }
 
     [Fact]
+    public void A_witness_who_looks_anew_and_then_confirms_the_figure_keeps_both_looks()
+    {
+        car.Do(Theo, Looks(job, "nuts", Left, 2));
+        car.Do(Tess, Sign(job, $"final@{Left}"));
+        car.Do(Tess, new Restate(car.State.Of(Nuts[0]).Last!.Number, CarAtWork.NewtonMetres(110.4m), CarAtWork.Reason, CarAtWork.Shown));
+        var correction = car.Last;
+        car.Do(Theo, Looks(job, "nuts", Left, 2));
+        Assert.Equal(StepStanding.Void, car.Standing(job, $"final@{Left}"));
+        car.Do(Theo, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(StepStanding.Signed, car.Standing(job, $"final@{Left}"));
+    }
+
+    [Fact]
     public void A_look_at_two_nuts_stands_again_when_both_figures_are_confirmed()
     {
         car.Do(Theo, Looks(job, "nuts", Left, 2));
