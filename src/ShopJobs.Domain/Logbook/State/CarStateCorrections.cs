@@ -86,11 +86,7 @@ public sealed partial record CarState
         foreach (var position in lifts ? new[] { fact.Position, fact.RidesOn ?? fact.Position }.Distinct() : [])
         {
             var book = next.Of(position);
-            next = next.Put(book with
-            {
-                Holds = book.Holds.RemoveAll(hold => hold.Number == number && hold.Decision is null),
-                Fitting = position == fact.Position && pull is { Voided: false, Problems.Count: 0 } ? Fitting.HandTight : book.Fitting,
-            });
+            next = next.Put(book with { Holds = book.Holds.RemoveAll(hold => hold.Number == number && hold.Decision is null) });
         }
 
         return next;
@@ -130,7 +126,8 @@ public sealed partial record CarState
 
         var before = book.Pulls[index];
         var after = change(before);
-        var next = this.Passes(after)
+        var passes = this.Passes(after);
+        var next = passes
             ? this with { Fallen = Fallen.Remove(number), TakenBack = TakenBack.Remove(number) }
             : TakeBack(recorded.Number, number);
         next = next.Fell(recorded.Number, before.Looks.Except(after.Looks).Select(look => look.Number));
@@ -141,6 +138,9 @@ public sealed partial record CarState
         next = next.Put(book with
         {
             Pulls = book.Pulls.SetItem(index, after),
+
+            // What is tight by a figure that a second person confirmed is on, whatever was wrong with the figure before.
+            Fitting = passes && recorded.Entry is CorrectionConfirmed ? Fitting.HandTight : book.Fitting,
             Workers = workers,
             Holds = holds
                 ? book.Holds.Add(new Hold(number, recorded.At, before.Person, after.HoldReason!.Value) { Workers = workers })

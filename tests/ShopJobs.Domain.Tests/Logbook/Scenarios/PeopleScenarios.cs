@@ -160,6 +160,36 @@ public class PeopleScenarios
     }
 
     [Fact]
+    public void A_confirmed_figure_does_not_bring_a_hand_tight_back_that_was_voided()
+    {
+        car.Open(Tess, job, Nuts);
+        car.ByHand(Tess, job, "nuts", Nuts);
+        var byHand = car.Last;
+        car.Do(Tess, Sign(job, $"faces@{Left}", "clean"));
+        car.Declare(TestRegister.WheelUp);
+        car.Pull(Tess, job, "nuts", Nuts[0], 1, 50);
+        var pull = car.Last;
+        car.Do(Tess, new VoidEntry(byHand, null, CarAtWork.Reason));
+        car.Do(Tess, new Restate(pull, CarAtWork.NewtonMetres(50.4m), CarAtWork.Reason, CarAtWork.Shown));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.Open, car.Shows(Nuts[0]));
+    }
+
+    [Fact]
+    public void A_jam_nut_is_on_once_its_figure_is_confirmed_whoever_said_the_slip()
+    {
+        var studs = car.StartJob(TestProcedures.Studs(1, 3, 5, 2, 4), Left);
+        var jam = new JointPosition(TestRegister.Jam, Left, 1);
+        car.Open(Tess, studs, Nuts[0] with { Key = TestRegister.Stud });
+        car.FitNew(Tess, studs, "studs", Nuts[0] with { Key = TestRegister.Stud });
+        car.ByHand(Tess, studs, "studs", Nuts[0] with { Key = TestRegister.Stud });
+        Assert.Equal([HoldReason.UnderRange], car.Pull(Tess, studs, "jam", jam, 1, 9, TestTools.Dial).Problems);
+        car.Do(Lee, new Restate(car.Last, CarAtWork.NewtonMetres(90), CarAtWork.Reason, CarAtWork.Shown));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.AtTorque, car.Shows(jam));
+    }
+
+    [Fact]
     public void One_pull_reported_twice_lets_go_once_a_second_person_confirms()
     {
         car.Pull(Tess, job, "nuts", Nuts[0], 2, 110);
