@@ -79,9 +79,10 @@ public sealed partial record CarState
             return this;
         }
 
+        // Used as is, the figure is no more in order than it was.
         var lifts = pull.Voided
             ? pull is { IsGone: true, WasPulled: false } && fact.Problems.Contains(HoldReason.SecondPull)
-            : pull.HoldReason is null;
+            : (pull with { AcceptedBy = null }).HoldReason is null;
         var next = this;
         foreach (var position in lifts ? new[] { fact.Position, fact.RidesOn ?? fact.Position }.Distinct() : [])
         {

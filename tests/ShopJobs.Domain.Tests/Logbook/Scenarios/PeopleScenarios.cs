@@ -160,6 +160,16 @@ public class PeopleScenarios
     }
 
     [Fact]
+    public void A_confirmed_figure_over_the_maximum_leaves_the_stud_held_where_the_nut_was_used_as_is()
+    {
+        car.Do(Tess, new Restate(car.State.Of(Nuts[0]).Last!.Number, CarAtWork.NewtonMetres(130), CarAtWork.Reason, CarAtWork.Shown));
+        var correction = car.Last;
+        car.Do(Lee, Decision(Nuts[0], Disposition.UseAsIs, accepted: true));
+        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.Held, car.Shows(Nuts[0] with { Key = TestRegister.Stud }));
+    }
+
+    [Fact]
     public void A_confirmed_figure_does_not_bring_a_hand_tight_back_that_was_voided()
     {
         car.Open(Tess, job, Nuts);
