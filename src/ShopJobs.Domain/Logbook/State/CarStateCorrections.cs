@@ -26,9 +26,8 @@ public sealed partial record CarState
                 WasPulled = fact.Restated is null ? fact.WasPulled : pull.WasPulled,
                 Unconfirmed = fact.Restated is { } value ? pull.Unconfirmed.Add(value) : pull.Unconfirmed,
                 CorrectionConfirmed = false,
-                LookedBefore = pull is { WitnessedBy: { } number, Witness: { } person } ? (number, person) : pull.LookedBefore,
-                WitnessedBy = null,
-                Witness = null,
+                Looks = [],
+                LooksBefore = pull.LooksBefore.AddRange(pull.Looks),
                 AcceptedBy = null,
             }).HoldTurned(recorded, fact),
             Witnessed witnessed => next.Unwitness(fact.Target, witnessed),
@@ -64,8 +63,8 @@ public sealed partial record CarState
                 Unconfirmed = [],
 
                 // Whoever had looked before, and confirms the figure now, has seen it.
-                WitnessedBy = pull is { Voided: false, LookedBefore: { } looked } && looked.Person == recorded.Person ? looked.Number : pull.WitnessedBy,
-                Witness = pull is { Voided: false, LookedBefore: { } seen } && seen.Person == recorded.Person ? seen.Person : pull.Witness,
+                Looks = pull.Looks.AddRange(pull.LooksBefore.Where(look => !pull.Voided && look.Person == recorded.Person)),
+                LooksBefore = pull.LooksBefore.RemoveAll(look => !pull.Voided && look.Person == recorded.Person),
             }).LiftHolds(correction, target)
             : next;
     }
@@ -80,18 +79,15 @@ public sealed partial record CarState
             return this;
         }
 
+        // Used as is, the figure is no more in order than it was.
         var lifts = pull.Voided
             ? pull is { IsGone: true, WasPulled: false } && fact.Problems.Contains(HoldReason.SecondPull)
-            : pull.HoldReason is null;
+            : (pull with { AcceptedBy = null }).HoldReason is null;
         var next = this;
         foreach (var position in lifts ? new[] { fact.Position, fact.RidesOn ?? fact.Position }.Distinct() : [])
         {
             var book = next.Of(position);
-            next = next.Put(book with
-            {
-                Holds = book.Holds.RemoveAll(hold => hold.Number == number && hold.Decision is null),
-                Fitting = position == fact.Position && pull is { Voided: false, Problems.Count: 0 } ? Fitting.HandTight : book.Fitting,
-            });
+            next = next.Put(book with { Holds = book.Holds.RemoveAll(hold => hold.Number == number && hold.Decision is null) });
         }
 
         return next;
@@ -131,21 +127,11 @@ public sealed partial record CarState
 
         var before = book.Pulls[index];
         var after = change(before);
-        var next = this.Passes(after)
+        var passes = this.Passes(after);
+        var next = passes
             ? this with { Fallen = Fallen.Remove(number), TakenBack = TakenBack.Remove(number) }
             : TakeBack(recorded.Number, number);
-        if (before.WitnessedBy is { } seen && after.WitnessedBy is null)
-        {
-            next = next.Fell(recorded.Number, seen);
-        }
-
-        // A look at several pulls stands again only when each of them has it again.
-        if (before.WitnessedBy is null && after.WitnessedBy is { } again
-            && !Positions.Values.Any(other => other.Pulls.Exists(pull =>
-                pull.Number != number && pull.WitnessedBy is null && pull.LookedBefore?.Number == again)))
-        {
-            next = next with { Fallen = next.Fallen.Remove(again) };
-        }
+        next = next.Fell(recorded.Number, before.Looks.Except(after.Looks).Select(look => look.Number));
 
         // A record restated to what would have held it holds it now, and so does one that was used as is as it stood before.
         var holds = recorded.Entry is Corrected && after.HoldReason is not null && !book.Holds.Exists(hold => hold.Number == number);
@@ -153,11 +139,15 @@ public sealed partial record CarState
         next = next.Put(book with
         {
             Pulls = book.Pulls.SetItem(index, after),
+
+            // What is tight by a figure that a second person confirmed is on, whatever was wrong with the figure before.
+            Fitting = passes && recorded.Entry is CorrectionConfirmed ? Fitting.HandTight : book.Fitting,
             Workers = workers,
             Holds = holds
                 ? book.Holds.Add(new Hold(number, recorded.At, before.Person, after.HoldReason!.Value) { Workers = workers })
                 : book.Holds,
         });
+        next = after.Looks.Except(before.Looks).Aggregate(next, (state, look) => state.SeenAgain(look.Number));
         if (recorded.Entry is not Corrected)
         {
             return next;
@@ -167,6 +157,12 @@ public sealed partial record CarState
         next = next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person]);
         return before.ReachesWhatItRidesOn ? next : next.HoldRidden(after, recorded);
     }
+
+    // A look at several pulls stands again only when each of them has it again.
+    private CarState SeenAgain(long look) => ((Witnessed)Correctables[look].Entry).Records
+        .All(number => Positions.Values.Any(book => book.Pulls.Exists(pull => pull.Number == number && pull.Looks.Exists(one => one.Number == look))))
+            ? this with { Fallen = Fallen.Remove(look) }
+            : this;
 
     private CarState TakeBack(long by, long number) => (this with { TakenBack = TakenBack.Add(number) }).Fell(by, number);
 
@@ -179,9 +175,8 @@ public sealed partial record CarState
             {
                 Pulls = [.. book.Pulls.Select(pull => pull with
                 {
-                    WitnessedBy = pull.WitnessedBy == number ? null : pull.WitnessedBy,
-                    Witness = pull.WitnessedBy == number ? null : pull.Witness,
-                    LookedBefore = pull.LookedBefore?.Number == number ? null : pull.LookedBefore,
+                    Looks = pull.Looks.RemoveAll(look => look.Number == number),
+                    LooksBefore = pull.LooksBefore.RemoveAll(look => look.Number == number),
                 })],
             });
         }

@@ -21,8 +21,8 @@ public sealed partial record CarState
         {
             var seen = book with
             {
-                Pulls = [.. book.Pulls.Select(pull => fact.Records.Contains(pull.Number)
-                    ? pull with { WitnessedBy = fact.Accepted ? recorded.Number : null, Witness = fact.Accepted ? recorded.Person : null }
+                Pulls = [.. book.Pulls.Select(pull => fact.Accepted && fact.Records.Contains(pull.Number)
+                    ? pull with { Looks = pull.Looks.Add(new Look(recorded.Number, recorded.Person)) }
                     : pull)],
             };
             next = next.Put(fact.Accepted

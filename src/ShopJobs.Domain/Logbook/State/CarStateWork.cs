@@ -40,7 +40,10 @@ public sealed partial record CarState
         foreach (var pull in book.Pulls)
         {
             yield return pull.Number;
-            yield return pull.WitnessedBy ?? 0;
+            foreach (var look in pull.Looks)
+            {
+                yield return look.Number;
+            }
         }
 
         yield return book.HandTightBy;
@@ -181,24 +184,24 @@ public sealed partial record CarState
         var next = this;
         foreach (var joint in positions.Select(position => position.Joint).Distinct().Where(LookedAt.Contains))
         {
-            foreach (var book in next.Positions.Values.Where(book => book.Position.Joint == joint && book.Pulls.Exists(MayLookAgain)).ToList())
-            {
-                next = next.Put(book with { Pulls = [.. book.Pulls.Select(pull => MayLookAgain(pull) ? pull with { LookedBefore = null } : pull)] });
-            }
-
             foreach (var book in next.Positions.Values.Where(book => book.Position.Joint == joint && book.Pulls.Exists(Looked)).ToList())
             {
-                next = next.Put(book with { Pulls = [.. book.Pulls.Select(pull => Looked(pull) ? pull with { WitnessedBy = null, Witness = null } : pull)] })
-                    .Fell(by, book.Pulls.Where(Looked).Select(pull => pull.WitnessedBy!.Value)).RunAgain(by).SuspendReleases(by);
+                var fell = book.Pulls.SelectMany(pull => pull.Looks).Where(IsOfAWorker).Select(look => look.Number).ToList();
+                next = next.Put(book with { Pulls = [.. book.Pulls.Select(Unseen)] });
+                next = fell.Count > 0 ? next.Fell(by, fell).RunAgain(by).SuspendReleases(by) : next;
             }
         }
 
         return next;
 
-        // A look that fell by a correction does not come back to somebody who has worked there since.
-        bool MayLookAgain(Pull pull) => pull.LookedBefore is { Person: var before } && workers.Contains(before);
+        bool IsOfAWorker(Look look) => workers.Contains(look.Person);
 
-        bool Looked(Pull pull) => pull.Witness is { } witness && workers.Contains(witness);
+        bool Looked(Pull pull) => pull.Looks.Exists(IsOfAWorker) || pull.LooksBefore.Exists(IsOfAWorker);
+
+        // A look that fell by a correction does not come back to somebody who has worked there since.
+        Pull Unseen(Pull pull) => Looked(pull)
+            ? pull with { Looks = pull.Looks.RemoveAll(IsOfAWorker), LooksBefore = pull.LooksBefore.RemoveAll(IsOfAWorker) }
+            : pull;
     }
 
     private CarState WithSettled(Recorded recorded, Settled fact)

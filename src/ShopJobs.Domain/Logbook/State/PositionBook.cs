@@ -14,6 +14,9 @@ public enum Fitting
     HandTight,
 }
 
+/// <summary>A second person's look at a pull.</summary>
+public sealed record Look(long Number, PersonId Person);
+
 /// <summary>One pull of the present cycle, with what happened to its record since.</summary>
 public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecorded Fact)
 {
@@ -35,14 +38,14 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>Decided <em>use as is</em>: number of the decision.</summary>
     public long? AcceptedBy { get; init; }
 
-    /// <summary>Number of the witness's entry.</summary>
-    public long? WitnessedBy { get; init; }
+    /// <summary>Looks at it that stand, in the order in which they were given or came back.</summary>
+    public ImmutableList<Look> Looks { get; init; } = [];
 
-    /// <summary>Who looked; null while nobody has.</summary>
-    public PersonId? Witness { get; init; }
+    /// <summary>Looks that fell when the value was restated: each stands again when the same person confirms the figure.</summary>
+    public ImmutableList<Look> LooksBefore { get; init; } = [];
 
-    /// <summary>The look that fell when the value was restated: it stands again when the same person confirms the figure.</summary>
-    public (long Number, PersonId Person)? LookedBefore { get; init; }
+    /// <summary>Number of the witness's entry; null while nobody has looked.</summary>
+    public long? WitnessedBy => Looks.IsEmpty ? null : Looks[^1].Number;
 
     /// <summary>Somebody with the right answers for it: number of the entry. Null while nobody does.</summary>
     public long? CountersignedBy { get; init; }

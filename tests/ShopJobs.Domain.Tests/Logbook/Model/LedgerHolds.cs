@@ -89,17 +89,17 @@ internal sealed partial class Ledger
                 opened = false;
                 Raise(line, Upto(line.Number).ProblemsNow(pull), Upto(line.Number));
             }
-            else if (line.Entry is CorrectionConfirmed confirmed && At(confirmed.Correction).Entry is Corrected { Target: var target } correction
-                && target == pull.Number && hold is { IsDecided: false } && IsLifted(correction, line.Number))
+            else if (line.Entry is CorrectionConfirmed confirmed && hold is { IsDecided: false } && IsLifted(At(confirmed.Correction), line.Number))
             {
                 hold = null;
             }
         }
 
-        // One pull that was reported twice, or a slip of typing that is in order now.
-        bool IsLifted(Corrected correction, long at) => correction.Restated is null
-            ? correction.WasPulled == false && pull.Problems.Contains(HoldReason.SecondPull)
-            : !Holds(Upto(at).ProblemsNow(pull));
+        // One pull that was reported twice, or a slip of typing that is in order now, each said by the doer.
+        bool IsLifted(Line said, long at) => said.Person == pull.Person && said.Entry is Corrected correction && correction.Target == pull.Number
+            && (correction.Restated is null
+                ? correction.WasPulled == false && pull.Problems.Contains(HoldReason.SecondPull)
+                : !Holds(Upto(at).ProblemsNow(pull)));
 
         void Raise(Line line, IReadOnlyList<HoldReason> problems, Ledger then)
         {

@@ -9,8 +9,12 @@ internal sealed partial class Ledger
     private readonly Remembered<(long, long), (long Since, long FellAt)> looks = new();
     private readonly Remembered<(Joint, PersonId, long), long> work = new();
 
-    /// <summary>Everybody who recorded, held, helped, corrected or answered for something since it was opened.</summary>
-    private IEnumerable<PersonId> WorkersOn(JointPosition position) => Since(position).SelectMany(line => WorkersAt(line, position));
+    /// <summary>
+    /// Everybody who recorded, held, helped, corrected or answered for something since it was opened; where a late report holds what it
+    /// also opens by another joint, whoever made it too.
+    /// </summary>
+    private IEnumerable<PersonId> WorkersOn(JointPosition position) =>
+        lines.Skip((int)Math.Max(0, LastOpened(position) - 1)).SelectMany(line => WorkersAt(line, position));
 
     private IEnumerable<PersonId> WorkersAt(Line line, JointPosition position) => line.Entry switch
     {
@@ -35,7 +39,7 @@ internal sealed partial class Ledger
 
     private Line? SeenBy(Line pull) => lines
         .Where(line => line.Entry is Witnessed { Accepted: true } && line.About.Contains(pull.Number) && LookOn(line, pull.Number).FellAt == 0)
-        .MaxBy(line => LookOn(line, pull.Number).Since);
+        .MaxBy(line => (LookOn(line, pull.Number).Since, line.Number));
 
     private bool IsWitnessed(JointPosition position, int stage, bool asked) => Newest(position, stage).All(pull =>
         (!asked && !GroupOf(pull).Stage(stage).Witness) || SeenBy(pull) is not null);

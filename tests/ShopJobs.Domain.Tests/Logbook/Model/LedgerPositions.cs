@@ -119,6 +119,8 @@ internal sealed partial class Ledger
                 TorqueRecorded fact when fact.Position == position && line.Problems.Count == 0 => (On.Run, hand),
                 Countersigned fact when fact.Records.Any(number => IsPullOfCycle(number, position, line.Number)) => (On.Run, hand),
                 Decided { Disposition: Disposition.UseAsIs } fact when fact.Position == position && TakesAPull(line) => (On.Run, hand),
+                CorrectionConfirmed fact when ((Corrected)At(fact.Correction).Entry).Target is var target && IsPullOfCycle(target, position, line.Number)
+                    && Upto(line.Number).Passes(At(target)) => (On.Run, hand),
                 _ => (on, hand),
             };
         }

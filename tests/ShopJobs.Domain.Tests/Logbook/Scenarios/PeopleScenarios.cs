@@ -105,6 +105,19 @@ public class PeopleScenarios
     }
 
     [Fact]
+    public void A_witness_who_looks_anew_and_then_confirms_the_figure_keeps_both_looks()
+    {
+        car.Do(Theo, Looks(job, "nuts", Left, 2));
+        car.Do(Tess, Sign(job, $"final@{Left}"));
+        car.Do(Tess, new Restate(car.State.Of(Nuts[0]).Last!.Number, CarAtWork.NewtonMetres(110.4m), CarAtWork.Reason, CarAtWork.Shown));
+        var correction = car.Last;
+        car.Do(Theo, Looks(job, "nuts", Left, 2));
+        Assert.Equal(StepStanding.Void, car.Standing(job, $"final@{Left}"));
+        car.Do(Theo, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(StepStanding.Signed, car.Standing(job, $"final@{Left}"));
+    }
+
+    [Fact]
     public void A_look_at_two_nuts_stands_again_when_both_figures_are_confirmed()
     {
         car.Do(Theo, Looks(job, "nuts", Left, 2));
@@ -133,6 +146,57 @@ public class PeopleScenarios
         car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
         Assert.Equal(PositionState.AtTorque, car.Shows(Nuts[0]));
         Assert.Equal(PositionState.AsFound, car.Shows(Nuts[0] with { Key = TestRegister.Stud }));
+    }
+
+    [Fact]
+    public void A_slip_that_the_lead_says_for_the_doer_lifts_no_hold()
+    {
+        Redo();
+        car.Pull(Tess, job, "nuts", Nuts[0], 2, 130, TestTools.Dial);
+        car.Do(Lee, new Restate(car.Last, CarAtWork.NewtonMetres(110), CarAtWork.Reason, CarAtWork.Shown));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.Held, car.Shows(Nuts[0]));
+        Assert.Equal(PositionState.Held, car.Shows(Nuts[0] with { Key = TestRegister.Stud }));
+    }
+
+    [Fact]
+    public void A_confirmed_figure_over_the_maximum_leaves_the_stud_held_where_the_nut_was_used_as_is()
+    {
+        car.Do(Tess, new Restate(car.State.Of(Nuts[0]).Last!.Number, CarAtWork.NewtonMetres(130), CarAtWork.Reason, CarAtWork.Shown));
+        var correction = car.Last;
+        car.Do(Lee, Decision(Nuts[0], Disposition.UseAsIs, accepted: true));
+        car.Do(Lee, new ConfirmCorrection(correction, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.Held, car.Shows(Nuts[0] with { Key = TestRegister.Stud }));
+    }
+
+    [Fact]
+    public void A_confirmed_figure_does_not_bring_a_hand_tight_back_that_was_voided()
+    {
+        car.Open(Tess, job, Nuts);
+        car.ByHand(Tess, job, "nuts", Nuts);
+        var byHand = car.Last;
+        car.Do(Tess, Sign(job, $"faces@{Left}", "clean"));
+        car.Declare(TestRegister.WheelUp);
+        car.Pull(Tess, job, "nuts", Nuts[0], 1, 50);
+        var pull = car.Last;
+        car.Do(Tess, new VoidEntry(byHand, null, CarAtWork.Reason));
+        car.Do(Tess, new Restate(pull, CarAtWork.NewtonMetres(50.4m), CarAtWork.Reason, CarAtWork.Shown));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.Open, car.Shows(Nuts[0]));
+    }
+
+    [Fact]
+    public void A_jam_nut_is_on_once_its_figure_is_confirmed_whoever_said_the_slip()
+    {
+        var studs = car.StartJob(TestProcedures.Studs(1, 3, 5, 2, 4), Left);
+        var jam = new JointPosition(TestRegister.Jam, Left, 1);
+        car.Open(Tess, studs, Nuts[0] with { Key = TestRegister.Stud });
+        car.FitNew(Tess, studs, "studs", Nuts[0] with { Key = TestRegister.Stud });
+        car.ByHand(Tess, studs, "studs", Nuts[0] with { Key = TestRegister.Stud });
+        Assert.Equal([HoldReason.UnderRange], car.Pull(Tess, studs, "jam", jam, 1, 9, TestTools.Dial).Problems);
+        car.Do(Lee, new Restate(car.Last, CarAtWork.NewtonMetres(90), CarAtWork.Reason, CarAtWork.Shown));
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
+        Assert.Equal(PositionState.AtTorque, car.Shows(jam));
     }
 
     [Fact]
