@@ -35,6 +35,7 @@ public enum HoldReason
     TooLate,
     ReTorqueEarly,
     MovedTooFar,
+    ToolLengthMissing,
 
     // why a position does not count
     Held,
