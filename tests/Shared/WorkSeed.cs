@@ -70,10 +70,10 @@ public sealed class WorkSeed(IServiceProvider services)
     {
         await OpenAsync();
         await ImportAsync();
-        await EnterAsync(W3, "W3", ToolKind.Click, 5, 25, 0.5m);
-        await EnterAsync(W5, "W5", ToolKind.Click, 20, 100, 1);
-        await EnterAsync(W7, "W7", ToolKind.Click, 40, 200, 1);
-        await EnterAsync(WA, "WA", ToolKind.Indicating, 20, 200, 0.1m);
+        await EnterAsync(W3, "W3", ToolKind.Click, 5, 25, 0.5m, 320);
+        await EnterAsync(W5, "W5", ToolKind.Click, 20, 100, 1, 400);
+        await EnterAsync(W7, "W7", ToolKind.Click, 40, 200, 1, 460);
+        await EnterAsync(WA, "WA", ToolKind.Indicating, 20, 200, 0.1m, 500);
     }
 
     /// <summary>Starts a job on a car and puts a person on it.</summary>
@@ -176,7 +176,7 @@ public sealed class WorkSeed(IServiceProvider services)
         await shop.SaveChangesAsync();
     }
 
-    private async Task EnterAsync(ToolId id, string name, ToolKind kind, decimal lowest, decimal top, decimal graduation)
+    private async Task EnterAsync(ToolId id, string name, ToolKind kind, decimal lowest, decimal top, decimal graduation, decimal length)
     {
         await using var shop = await ShopAsync();
         var lead = await LeadAsync(shop);
@@ -188,7 +188,8 @@ public sealed class WorkSeed(IServiceProvider services)
         var today = DateOnly.FromDateTime(Now);
         var points = new CalibrationPoint[] { new(lowest, lowest), new(top, top) };
         Require(await desk.RunAsync(id, NewCommand(), lead, new EnterTool(new TorqueTool(
-            id, name, $"NB-{name}", kind, TorqueUnit.NewtonMetre, lowest, top, graduation, 4))));
+            id, name, $"NB-{name}", kind, TorqueUnit.NewtonMetre, lowest, top, graduation, 4)
+        { LengthMm = length })));
         Require(await Signing.SignAsync(id, lead.Person, DemoPeople.Lead.Pin, (shown, asOf) => new Calibrate(
             new Calibration(today.AddDays(-60), today.AddDays(300), "Rig sheet, invented", points, points), shown, asOf)));
     }

@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 using UnitsNet;
 
 namespace ShopJobs.Domain.Procedures;
@@ -136,12 +137,19 @@ public sealed record JointGroup(
 
     /// <summary>
     /// What is set on the wrench for a torque stage: its torque, with the run-down torque where the instruction leaves that out, through the
-    /// adapter. In the stage's unit, not rounded to a tool.
+    /// adapter by the tool's own length. In the stage's unit, not rounded to a tool.
     /// </summary>
-    public EnteredTorque SettingFor(Stage stage, EnteredTorque? runDown)
+    /// <param name="tool">The tool that pulls; null, or one whose length is not entered, for the wrench that the procedure states.</param>
+    public EnteredTorque SettingFor(Stage stage, EnteredTorque? runDown, TorqueTool? tool = null)
     {
         ArgumentNullException.ThrowIfNull(stage);
         var atFastener = runDown is { } measured ? RunDownTorque.ToSet(stage.Value, RunDown, measured) : stage.Value;
-        return Adapter?.Setting.SettingFor(atFastener) ?? atFastener;
+        return LeverOn(tool)?.SettingFor(atFastener) ?? atFastener;
     }
+
+    /// <summary>False where an adapter hangs on the length of a tool that nobody entered: then it is not known what the tool is to be set to.</summary>
+    public bool KnowsSettingOf(TorqueTool tool) => Adapter is not { } adapter || adapter.On(tool) is not null;
+
+    /// <summary>The adapter by the tool's own length, else by the length that the procedure states; null without an adapter.</summary>
+    public AdapterSetting? LeverOn(TorqueTool? tool) => Adapter?.On(tool) ?? Adapter?.Setting;
 }

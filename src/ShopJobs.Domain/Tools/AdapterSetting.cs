@@ -10,6 +10,9 @@ namespace ShopJobs.Domain.Tools;
 /// </summary>
 public sealed record AdapterSetting
 {
+    /// <summary>Least lever in mm that wrench and adapter leave together.</summary>
+    public const double ShortestLever = 1;
+
     /// <summary>
     /// L above zero; E of any sign (below zero shortens, as 180 degrees does); the angle from 0 to 180 degrees;
     /// L + E cos a above zero.
@@ -49,6 +52,10 @@ public sealed record AdapterSetting
 
     /// <summary>Setting over torque at the fastener: L/(L + E cos a).</summary>
     public decimal Ratio { get; }
+
+    /// <summary>The same adapter on a wrench of another length; null where the two leave no lever.</summary>
+    public AdapterSetting? On(Length wrench) =>
+        wrench.Millimeters + (Adapter.Millimeters * Cosine(Angle)) >= ShortestLever ? new AdapterSetting(wrench, Adapter, Angle) : null;
 
     /// <summary>What to set for a torque at the fastener, in the same unit, not rounded.</summary>
     public EnteredTorque SettingFor(EnteredTorque atFastener) => atFastener with { Value = atFastener.Value * Ratio };

@@ -29,6 +29,18 @@ public sealed record TorqueTool(
     /// <summary>The step between marks, above zero.</summary>
     public decimal Graduation { get; init => field = AboveZero(value); } = AboveZero(Graduation);
 
+    /// <summary>Longest hand tool that is taken for one, in mm: common practice, no source.</summary>
+    public const decimal LongestMm = 3000;
+
+    /// <summary>Effective length in mm, from the mark of the hand to the square drive; null where nobody entered it.</summary>
+    public decimal? LengthMm
+    {
+        get;
+        init => field = value is null or (> 0 and <= LongestMm)
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(LengthMm), value, $"The length of a tool is above 0 and at most {LongestMm} mm.");
+    }
+
     /// <summary>True from the lowest marked value to the top, both inside, compared in decimal N·m.</summary>
     public bool IsInRange(EnteredTorque torque) =>
         torque.NewtonMetres >= InUnit(LowestMarked).NewtonMetres && torque.NewtonMetres <= InUnit(Top).NewtonMetres;

@@ -11,12 +11,12 @@ internal static class DemoTools
 {
     private static readonly DemoTool[] All =
     [
-        new("W3", "NB-0311", ToolKind.Click, "5", "25", "0.1", MonthsAgo: [2], ["5", "15", "25"], ["5.1", "15.1", "25.3"]),
-        new("W5", "NB-0542", ToolKind.Click, "20", "100", "0.5", MonthsAgo: [24, 12], ["20", "60", "100"], ["20.2", "60.6", "100.5"]),
-        new("W7", "NB-0727", ToolKind.Click, "40", "200", "1", MonthsAgo: [14, 3], ["40", "110", "200"], ["40.4", "110.9", "201.5"]),
-        new("W8", "NB-0809", ToolKind.Indicating, "20", "200", "0.1", MonthsAgo: [5], ["20", "120", "200"], ["20.1", "120.6", "199.2"]),
-        new("WA", "NB-1020", ToolKind.Angle, "20", "200", "0.1", MonthsAgo: [4], ["20", "100", "200"], ["20.1", "100.4", "199.5"]),
-        new("W9", "NB-0930", ToolKind.Click, "100", "500", "2", MonthsAgo: [13], ["100", "300", "500"], ["101", "302", "497"]),
+        new("W3", "NB-0311", ToolKind.Click, "5", "25", "0.1", "320", MonthsAgo: [2], ["5", "15", "25"], ["5.1", "15.1", "25.3"]),
+        new("W5", "NB-0542", ToolKind.Click, "20", "100", "0.5", "400", MonthsAgo: [24, 12], ["20", "60", "100"], ["20.2", "60.6", "100.5"]),
+        new("W7", "NB-0727", ToolKind.Click, "40", "200", "1", "460", MonthsAgo: [14, 3], ["40", "110", "200"], ["40.4", "110.9", "201.5"]),
+        new("W8", "NB-0809", ToolKind.Indicating, "20", "200", "0.1", "480", MonthsAgo: [5], ["20", "120", "200"], ["20.1", "120.6", "199.2"]),
+        new("WA", "NB-1020", ToolKind.Angle, "20", "200", "0.1", "500", MonthsAgo: [4], ["20", "100", "200"], ["20.1", "100.4", "199.5"]),
+        new("W9", "NB-0930", ToolKind.Click, "100", "500", "2", "650", MonthsAgo: [13], ["100", "300", "500"], ["101", "302", "497"]),
     ];
 
     /// <summary>Enters what of them is not there yet; W9 is past its calibration, W5 is due soon. Gives their ids by name.</summary>
@@ -36,6 +36,7 @@ internal static class DemoTools
                 LowestMarked = tool.Lowest,
                 Top = tool.Top,
                 Graduation = tool.Graduation,
+                Length = tool.Length,
             };
             if (there is null)
             {
@@ -71,5 +72,5 @@ internal static class DemoTools
     }
 
     private sealed record DemoTool(
-        string Name, string Serial, ToolKind Kind, string Lowest, string Top, string Graduation, int[] MonthsAgo, string[] Sets, string[] Left);
+        string Name, string Serial, ToolKind Kind, string Lowest, string Top, string Graduation, string Length, int[] MonthsAgo, string[] Sets, string[] Left);
 }

@@ -68,6 +68,17 @@ public sealed partial class EntryWordsTests
     }
 
     [Fact]
+    public void The_length_of_a_tool_is_said_where_it_was_entered()
+    {
+        var tool = Samples.OfType<ToolEntered>().Single();
+
+        Assert.Equal("Entered W7, click, serial S-71, 40 to 200 N·m, graduation 1, within 4 %.", EntryWords.Of(tool, Names));
+        Assert.Equal(
+            "Entered W7, click, serial S-71, 40 to 200 N·m, graduation 1, within 4 %, 320.5 mm from hand to square.",
+            EntryWords.Of(tool with { LengthMm = 320.5m }, Names));
+    }
+
+    [Fact]
     public void A_click_is_told_apart_from_a_reading()
     {
         var click = (TorqueRecorded)Samples.Single(entry => entry is TorqueRecorded);

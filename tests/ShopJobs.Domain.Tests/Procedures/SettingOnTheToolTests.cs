@@ -1,6 +1,7 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Procedures.Documents;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Tests.Procedures;
 
@@ -17,6 +18,17 @@ public class SettingOnTheToolTests
         // F7: 110 x 320/350.
         Assert.Equal(100.571m, Math.Round(nuts.SettingFor(nuts.Final, null).Value, 3));
         Assert.Equal(nuts.Source, nuts.Adapter!.Source);
+    }
+
+    [Fact]
+    public void The_length_of_the_tool_in_hand_goes_before_the_stated_one()
+    {
+        var nuts = Nuts(With(Crowfoot));
+        var tool = new TorqueTool(null, "W7", "", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1);
+        // F7: 110 x 500/530 on the tool; 110 x 320/350 where its length is not entered.
+        Assert.Equal(103.774m, Math.Round(nuts.SettingFor(nuts.Final, null, tool with { LengthMm = 500 }).Value, 3));
+        Assert.Equal(100.571m, Math.Round(nuts.SettingFor(nuts.Final, null, tool).Value, 3));
+        Assert.Equal((true, false), (nuts.KnowsSettingOf(tool with { LengthMm = 500 }), nuts.KnowsSettingOf(tool)));
     }
 
     [Fact]

@@ -36,6 +36,21 @@ public class AdapterSettingTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Adapter(wrench, adapter, angle));
 
     [Fact]
+    public void On_another_wrench_the_lever_is_another()
+    {
+        // F7: 320/350 on the one, 400/430 on the other.
+        Assert.Equal(320m / 350, Adapter(320, 30, 0).Ratio, 12);
+        Assert.Equal(400m / 430, Adapter(320, 30, 0).On(Length.FromMillimeters(400))!.Ratio, 12);
+    }
+
+    [Theory]
+    [InlineData(50)]
+    [InlineData(50.5)]
+    [InlineData(40)]
+    public void A_wrench_too_short_for_an_adapter_turned_back_leaves_no_lever(double wrench) =>
+        Assert.Null(Adapter(320, 50, 180).On(Length.FromMillimeters(wrench)));
+
+    [Fact]
     public void The_torque_at_the_fastener_leads_back() => Gen.Select(Gen.Double[100, 900], Gen.Double[0, 90], Gen.Double[0, 180], Gen.Decimal[1, 500])
         .Sample((wrench, adapter, angle, torque) =>
         {

@@ -78,6 +78,13 @@ public class TorqueToolTests
             () => new TorqueTool(null, "W0", "", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 40, 1));
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    [InlineData(3001)]
+    public void A_length_that_no_hand_tool_has_is_refused(int length) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => W7 with { LengthMm = length });
+
     private static Calibration Certificate(params CalibrationPoint[] asLeft) =>
         new(new DateOnly(2026, 3, 2), new DateOnly(2027, 3, 1), "Certificate 26-0311", [], asLeft);
 }

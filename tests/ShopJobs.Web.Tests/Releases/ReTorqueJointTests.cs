@@ -56,6 +56,21 @@ public sealed class ReTorqueJointTests : ScreenBench
         Assert.Equal(["D1", "W7"], Show().FindAll(".choice").Select(tool => tool.TextContent));
     }
 
+    [Fact]
+    public async Task Through_a_crowfoot_the_setting_is_by_the_length_of_the_tool_and_one_without_is_not_offered()
+    {
+        car.TellTool(TestTools.Dial, TestTools.StrangeEntered with { Tool = TestTools.Dial, Name = "D1" });
+
+        var joint = Show(adapter: TestProcedures.Crowfoot(400, 20));
+
+        Assert.Equal(["W7"], joint.FindAll(".choice").Select(tool => tool.TextContent));
+        Assert.Contains("Not offered, because its own length is not entered: D1.", joint.Markup, StringComparison.Ordinal);
+        Assert.Contains("choose the tool for what it is set to", joint.Markup, StringComparison.Ordinal);
+        await ChooseAsync(joint, "103");
+        // F7: 110 x 300/320 = 103.125 on the 300 mm of W7.
+        Assert.Contains("103.1 N·m on the tool for 110 N·m with the crowfoot", joint.Markup, StringComparison.Ordinal);
+    }
+
     private static AngleSharp.Dom.IElement Button(IRenderedComponent<ReTorqueJoint> joint, string words) =>
         joint.FindAll(".actions button").Single(button => button.TextContent.Contains(words, StringComparison.Ordinal));
 
@@ -138,12 +153,13 @@ public sealed class ReTorqueJointTests : ScreenBench
     public void What_is_overdue_says_so() =>
         Assert.Contains("OVERDUE: was due from 48260 to 48310 km, by 16 Mar 2026", Show(km: 48_311).Markup, StringComparison.Ordinal);
 
-    private IRenderedComponent<ReTorqueJoint> Show(decimal? km = 48_310)
+    private IRenderedComponent<ReTorqueJoint> Show(decimal? km = 48_310, Domain.Procedures.Adapter? adapter = null)
     {
         var reading = Readings.Of(car, TestPerson.Tess);
+        var due = Assert.Single(DueJoint.Of(reading));
         return Render<ReTorqueJoint>(parameters => parameters
             .Add(joint => joint.Reading, reading)
-            .Add(joint => joint.Due, Assert.Single(DueJoint.Of(reading)))
+            .Add(joint => joint.Due, due with { Instance = due.Instance with { Group = due.Instance.Group with { Adapter = adapter } } })
             .Add(joint => joint.Km, km)
             .Add(joint => joint.OnRecord, asked =>
             {

@@ -21,10 +21,37 @@ public sealed class SettingOnTheToolTests : BunitContext
         Assert.Equal("75", panel.Find(".number-digits").TextContent);
         Assert.Contains("permitted at the fastener 75..85 N·m", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
         Assert.Contains(
-            "for 80 N·m at the fastener: crowfoot, 20 mm straight out, on a wrench of 300 mm with the hand at its mark",
+            "for 80 N·m at the fastener: crowfoot, 20 mm straight out, on W7 of 300 mm with the hand at its mark",
             panel.Find(".number").TextContent,
             StringComparison.Ordinal);
         Assert.Contains("\"instructed\":75.0", panel.Find("[data-keypad]").GetAttribute("data-guard"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_number_to_set_is_by_the_length_of_the_tool_in_hand()
+    {
+        var bench = Clamp();
+        bench.Car.TellTool(TestTools.Click, TestTools.StrangeEntered with { Tool = TestTools.Click, Name = "W7", LengthMm = 500 });
+
+        var panel = StepBench.Draw(this, bench.Scene("in"), TestTools.Click);
+
+        // F7: 80 x 500/520 = 76.92, to the graduation of one.
+        Assert.Equal("77", panel.Find(".number-digits").TextContent);
+        Assert.Contains("on W7 of 500 mm", panel.Find(".number").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_tool_whose_length_nobody_entered_is_not_offered_and_says_why()
+    {
+        var bench = Clamp();
+        bench.Car.TellTool(TestTools.Click, TestTools.StrangeEntered with { Tool = TestTools.Click, Name = "W7" });
+
+        var panel = StepBench.Draw(this, bench.Scene("in"), null);
+
+        var offer = panel.FindAll(".tool-offer").Single(tool => tool.QuerySelector(".tool-name")!.TextContent == "W7");
+        Assert.True(offer.HasAttribute("disabled"));
+        Assert.Contains("the tool's own length is not entered", offer.QuerySelector(".tool-why")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Choose the tool: what it is set to hangs on its own length", panel.Find(".number").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -3,6 +3,8 @@ using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Summaries;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Data.Summaries;
@@ -92,6 +94,23 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
         Assert.Equal("This link does not open anything", answers[0].Heading);
         Assert.Single(answers.Select(answer => Nonce().Replace(answer.Text, "")).Distinct());
         Assert.Single(answers.Select(HeadersOf).Distinct());
+    }
+
+    [Fact]
+    public async Task The_links_of_the_owner_before_end_when_the_car_changes_hands()
+    {
+        await bench.IssueAsync();
+        var before = await NewLinkAsync();
+        Assert.Equal(HttpStatusCode.OK, (await customer.GetAsync(before)).Status);
+
+        await SellAsync();
+
+        var ended = await customer.GetAsync(before);
+        var unknown = await customer.GetAsync("/s/AAAAAAAAAAAAAAAAAAAAAA");
+        Assert.Equal(HttpStatusCode.NotFound, ended.Status);
+        Assert.Equal(Nonce().Replace(unknown.Text, ""), Nonce().Replace(ended.Text, ""));
+        Assert.Equal(HeadersOf(unknown), HeadersOf(ended));
+        Assert.Equal(HttpStatusCode.OK, (await customer.GetAsync(await NewLinkAsync())).Status);
     }
 
     [Fact]
@@ -203,6 +222,23 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
             return await rows.SaveChangesAsync();
         });
         return $"/s/{token}";
+    }
+
+    /// <summary>The lead gives the car another owner on its form.</summary>
+    private async Task SellAsync()
+    {
+        await using var scope = shop.Services.CreateAsyncScope();
+        var circuit = new ShopOnDisk.FakeCircuit
+        {
+            User = PersonClaims.Of(await scope.ServiceProvider.GetRequiredService<SessionBook>().OpenAsync(bench.Lead.Person, bench.Lead.Tablet), bench.Lead.Name),
+        };
+        var desk = ActivatorUtilities.CreateInstance<CarsDesk>(
+            scope.ServiceProvider, ActivatorUtilities.CreateInstance<WhoIsHere>(scope.ServiceProvider, circuit));
+        var buyer = new CustomerForm { Name = "The next owner" };
+        Assert.Null(await desk.SaveAsync(buyer));
+        var form = CarForm.Of((await desk.CarsAsync()).Single(car => car.Id == bench.Car));
+        form.Customer = buyer.Id.Value.ToString();
+        Assert.Null(await desk.SaveAsync(form));
     }
 
     private Task<string> LinkRowsAsync() => shop.RowsAsync(async rows => string.Join(

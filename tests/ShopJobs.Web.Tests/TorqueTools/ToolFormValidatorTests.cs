@@ -81,6 +81,33 @@ public sealed class ToolFormValidatorTests
         Assert.Contains("percent", Assert.Single(Wrong(form)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("320")]
+    [InlineData("320,5 mm")]
+    [InlineData("3000")]
+    public void A_length_may_be_left_out_or_is_in_millimetres(string typed)
+    {
+        var form = ToolBench.Form();
+        form.Length = typed;
+
+        Assert.Empty(Wrong(form));
+    }
+
+    [Theory]
+    [InlineData("0", "above 0 and not above 3000 mm")]
+    [InlineData("3001", "above 0 and not above 3000 mm")]
+    [InlineData("-320", "Write the length in mm")]
+    [InlineData("32 cm", "Write the length in mm")]
+    [InlineData("long", "Write the length in mm")]
+    public void A_bad_length_is_told_in_plain_words(string typed, string says)
+    {
+        var form = ToolBench.Form();
+        form.Length = typed;
+
+        Assert.Contains(says, Assert.Single(Wrong(form)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Name_and_serial_are_asked_for_and_bounded()
     {

@@ -150,6 +150,21 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
     }
 
     [Theory]
+    [InlineData("320,5", "320.5 mm from hand to square")]
+    [InlineData("", "not entered: no crowfoot or extension on it")]
+    public async Task The_page_of_a_tool_shows_its_own_length_or_that_nobody_entered_it(string typed, string says)
+    {
+        var form = ToolBench.Form();
+        form.Length = typed;
+        Assert.True((await bench.Get<ToolShelf>().SaveAsync(form)).Recorded);
+
+        var page = Render<ToolPage>(parameters => parameters.Add(tool => tool.Id, form.Id.Value));
+
+        Assert.Contains(says, page.Find(".facts").TextContent, StringComparison.Ordinal);
+        Assert.Equal(typed.Replace(',', '.'), ToolForm.Of(form.Id, bench.Get<ToolShelf>().Find(form.Id)!.Tool).Length);
+    }
+
+    [Theory]
     [InlineData(ToolKind.Angle, true)]
     [InlineData(ToolKind.Indicating, false)]
     public async Task The_page_of_a_wrench_that_measures_angle_says_that_its_angle_is_not_calibrated_here(ToolKind kind, bool says)

@@ -240,7 +240,7 @@ public static partial class Decider
             group.IfShort,
             group.ReTorque)
         {
-            SettingRatio = stage.Turn is null ? group.Adapter?.Setting.Ratio : null,
+            SettingRatio = stage.Turn is null ? group.LeverOn(tool)?.Ratio : null,
             Turn = stage.Turn,
             JointMaximum = group.Final.Permitted.Maximum.NewtonMetres is var joint && joint > stage.Permitted.Maximum.NewtonMetres ? joint : null,
         };

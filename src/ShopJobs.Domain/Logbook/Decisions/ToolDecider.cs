@@ -39,7 +39,8 @@ public static class ToolDecider
             EnterTool enter when !state.Calibrations.IsEmpty && enter.Tool.Unit != state.Tool!.Unit => Refuse(new HoldPoint(HoldReason.ToolUnitFixed) { Tool = state.Tool }),
             EnterTool enter => Accept(new ToolEntered(
                 tool, enter.Tool.Name, enter.Tool.Serial, enter.Tool.Kind, enter.Tool.Unit, enter.Tool.LowestMarked, enter.Tool.Top,
-                enter.Tool.Graduation, enter.Tool.ClassDeviationPercent)),
+                enter.Tool.Graduation, enter.Tool.ClassDeviationPercent)
+            { LengthMm = enter.Tool.LengthMm }),
             Calibrate { Calibration: var calibration } => Calibrated(state, calibration, today),
             Quarantine quarantine => Accept(new Quarantined(quarantine.Reason)),
             RaiseDoubt doubt => Accept(new Doubted(doubt.Reason)),

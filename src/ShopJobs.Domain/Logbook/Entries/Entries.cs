@@ -152,7 +152,10 @@ public sealed record SpecificationInForce(
     IfShort IfShort,
     ReTorque? ReTorque)
 {
-    /// <summary>Setting of the tool over torque at the fastener, where an adapter sits between; null where none does.</summary>
+    /// <summary>
+    /// Setting of the tool over torque at the fastener, where an adapter sits between; null where none does. By the tool's own length;
+    /// where that was not known the pull has that problem, and this is by the length that the procedure states.
+    /// </summary>
     public decimal? SettingRatio { get; init; }
 
     /// <summary>The angle asked for, in degrees; null at a torque stage.</summary>

@@ -15,6 +15,9 @@ public sealed record ToolEntered(
     decimal Graduation,
     decimal? ClassDeviationPercent) : Entry
 {
+    /// <summary>Effective length in mm, from the mark of the hand to the square drive; null where it is not entered.</summary>
+    public decimal? LengthMm { get; init; }
+
     public override EntryFacets Facets() => new() { Tool = Tool };
 }
 

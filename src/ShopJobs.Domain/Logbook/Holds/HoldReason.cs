@@ -36,6 +36,7 @@ public enum HoldReason
     ReTorqueEarly,
     MovedTooFar,
     CalibrationUnknown,
+    ToolLengthMissing,
 
     // why a position does not count
     Held,

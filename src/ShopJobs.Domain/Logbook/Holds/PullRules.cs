@@ -114,6 +114,7 @@ public static class PullRules
         new(HoldReason.ToolOverdue, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && !q.Tool.IsCalibratedOn(q.Now.Today)),
         new(HoldReason.CalibrationUnknown, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && q.Tool.IsCalibratedOn(q.Now.Today) && !q.Tool.IsCalibratedOn(q.Now.Shop.Latest(q.Now.Today))),
         new(HoldReason.ToolOutOfRange, q => q is { Tool.Tool: { } tool, Value: { } torque } && !tool.IsInRange(torque)),
+        new(HoldReason.ToolLengthMissing, q => q.Stage!.Turn is null && q.Tool.Tool is { } tool && !q.Instance.Group.KnowsSettingOf(tool)),
     ];
 
     private static bool IsTooLate(PullQuestion q) =>

@@ -77,8 +77,9 @@ public static class NextSteps
         _ => null,
     };
 
-    // At an angle stage no torque is asked of the tool.
+    // At an angle stage no torque is asked of the tool, and no lever.
     private static bool Covers(TorqueTool tool, Cell cell) =>
         Enum.GetValues<TorqueKind>().Any(record => cell.Stage.Takes(record) && tool.Kind.Gives(record))
-        && (cell.Stage.Turn is not null || tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, null)));
+        && (cell.Stage.Turn is not null
+            || (cell.Instance.Group.KnowsSettingOf(tool) && tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, null, tool))));
 }

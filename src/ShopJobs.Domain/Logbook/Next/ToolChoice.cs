@@ -13,6 +13,7 @@ public static class ToolChoice
         HoldReason.ToolQuarantined,
         HoldReason.ToolOverdue,
         HoldReason.ToolOutOfRange,
+        HoldReason.ToolLengthMissing,
         HoldReason.EvidenceNotAllowed,
     ];
 
@@ -61,7 +62,7 @@ public static class ToolChoice
         var question = new PullQuestion(state, now, job, now.Placed(job), instance, state.Of(position))
         {
             Stage = stage,
-            Value = stage.Turn is null ? instance.Group.SettingFor(stage, runDown) : null,
+            Value = stage.Turn is null ? instance.Group.SettingFor(stage, runDown, now.Tool(tool).Tool) : null,
             AngleDegrees = stage.Turn?.Degrees,
             ToolId = tool,
             Kind = (now.Tool(tool).Tool?.Kind ?? ToolKind.Indicating).Evidence(stage),

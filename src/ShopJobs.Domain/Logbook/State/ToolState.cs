@@ -110,7 +110,8 @@ public sealed record ToolState
             {
                 Tool = new TorqueTool(
                     fact.Tool, fact.Name, fact.Serial, fact.Kind, fact.Unit,
-                    fact.LowestMarked, fact.Top, fact.Graduation, fact.ClassDeviationPercent, LastGood),
+                    fact.LowestMarked, fact.Top, fact.Graduation, fact.ClassDeviationPercent, LastGood)
+                { LengthMm = fact.LengthMm },
             },
             Calibrated fact => WithCalibration(recorded, fact),
             Quarantined => this with { OutOfUseBy = recorded.Number },

@@ -60,6 +60,10 @@ internal static class HoldSentences
         HoldReason.ReTorqueEarly => (on.With("not driven far enough to settle"), "drive on and re-torque again"),
         HoldReason.MovedTooFar => (on.With("it moved further than a joint settles"), "do not drive; call the lead, then back off, inspect and redo"),
 
+        HoldReason.ToolLengthMissing => (
+            on.With("what the adapter makes of the tool's setting is not known: the tool's own length is not entered, or too short for it"),
+            "the lead enters the tool's length, or take another tool; call the lead, then back off, inspect and redo"),
+
         // a fastener
         HoldReason.Held => Held(point, on),
         HoldReason.ToolInDoubt => (

@@ -10,7 +10,7 @@ internal static class ToolEntryWords
     public static string Of(Entry entry, EntryNames names) => entry switch
     {
         ToolEntered fact => FormattableString.Invariant(
-            $"Entered {fact.Name}, {KindOf(fact.Kind)}, serial {fact.Serial}, {fact.LowestMarked} to {fact.Top} {fact.Unit.Symbol()}, graduation {fact.Graduation}{Class(fact)}."),
+            $"Entered {fact.Name}, {KindOf(fact.Kind)}, serial {fact.Serial}, {fact.LowestMarked} to {fact.Top} {fact.Unit.Symbol()}, graduation {fact.Graduation}{Class(fact)}{Length(fact)}."),
         Calibrated fact => FormattableString.Invariant(
             $"Calibrated on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; {Points("as found", fact.AsFound)}; {Points("as left", fact.AsLeft)}."),
         Quarantined => "Taken out of use.",
@@ -30,6 +30,9 @@ internal static class ToolEntryWords
 
     private static string Class(ToolEntered fact) =>
         fact.ClassDeviationPercent is { } percent ? FormattableString.Invariant($", within {percent} %") : "";
+
+    private static string Length(ToolEntered fact) =>
+        fact.LengthMm is { } length ? FormattableString.Invariant($", {length} mm from hand to square") : "";
 
     private static string Points(string what, IReadOnlyList<CalibrationPoint> points) => points.Count == 0
         ? $"no readings {what}"

@@ -9,7 +9,6 @@ internal sealed class FastenerReader(ProblemBook problems)
 {
     private const decimal SmallestLength = 0.01m;
     private const decimal LargestLength = 1000;
-    private const double ShortestLever = 1;
 
     private static readonly string[] SeatKinds = ["flat", "cone", "ball"];
     private static readonly string[] FlatKeys = ["kind", "head", "hole"];
@@ -199,7 +198,7 @@ internal sealed class FastenerReader(ProblemBook problems)
             return null;
         }
 
-        if (lever.Millimeters + (reach.Millimeters * Math.Cos((double)degrees * Math.PI / 180)) < ShortestLever)
+        if (lever.Millimeters + (reach.Millimeters * Math.Cos((double)degrees * Math.PI / 180)) < AdapterSetting.ShortestLever)
         {
             problems.Error(adapter.Map, "Wrench and adapter leave no lever", "measure both lengths and the angle again");
             return null;

@@ -26,6 +26,14 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
         return await shop.Customers.AsNoTracking().OrderBy(customer => customer.Name).ToListAsync(cancellation);
     }
 
+    /// <summary>How many customer's links of a car open now. They end when the car gets another owner.</summary>
+    public async Task<int> OpenLinksAsync(CarId car, CancellationToken cancellation = default)
+    {
+        var now = clock.Now;
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.CustomerLinks.CountAsync(link => link.CarId == car && link.RevokedAt == null && link.ExpiresAt > now, cancellation);
+    }
+
     public async Task<string?> SaveAsync(CustomerForm form, CancellationToken cancellation = default)
     {
         if (Broken(new CustomerFormValidator().Validate(form)) is { } broken)
@@ -83,6 +91,10 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
             else
             {
                 shop.Entry(car).Property(row => row.Revision).OriginalValue = form.Revision;
+                if (car.CustomerId != owner)
+                {
+                    await EndLinksAsync(shop, car.Id, cancellation);
+                }
             }
 
             Copy(form, car, name, owner);
@@ -130,6 +142,14 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
 
         await locked.CommitAsync(cancellation);
         return null;
+    }
+
+    /// <summary>Ends the links that were made for the owner before, those that ran out too: a clock set back must not open them again.</summary>
+    private async Task EndLinksAsync(ShopDbContext shop, CarId car, CancellationToken cancellation)
+    {
+        var now = clock.Now;
+        await shop.CustomerLinks.Where(link => link.CarId == car && link.RevokedAt == null)
+            .ExecuteUpdateAsync(rows => rows.SetProperty(link => link.RevokedAt, now).SetProperty(link => link.ChangedHands, true), cancellation);
     }
 
     private static void Copy(CarForm form, Car car, string name, CustomerId owner)

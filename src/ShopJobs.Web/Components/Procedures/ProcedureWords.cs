@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Web.Components.Procedures;
 
@@ -41,12 +42,16 @@ public static class ProcedureWords
     };
 
     /// <summary>An adapter with its lengths, and where the hand has to be.</summary>
-    public static string Words(this Adapter adapter)
+    /// <param name="tool">The tool it goes on; null for the wrench that the procedure states.</param>
+    public static string Words(this Adapter adapter, TorqueTool? tool = null)
     {
         ArgumentNullException.ThrowIfNull(adapter);
         var (setting, angle) = (adapter.Setting, adapter.Setting.Angle.Degrees);
         var direction = angle switch { 0 => "straight out", 90 => "at 90 degrees, where it changes nothing", _ => FormattableString.Invariant($"at {angle:0.#} degrees") };
-        return FormattableString.Invariant($"{adapter.Name}, {setting.Adapter.Millimeters:0.#} mm {direction}, on a wrench of {setting.Wrench.Millimeters:0.#} mm with the hand at its mark");
+        var wrench = adapter.AsksLength && tool?.LengthMm is { } length
+            ? FormattableString.Invariant($"on {tool.Name} of {length:0.#} mm")
+            : FormattableString.Invariant($"on a wrench of {setting.Wrench.Millimeters:0.#} mm");
+        return FormattableString.Invariant($"{adapter.Name}, {setting.Adapter.Millimeters:0.#} mm {direction}, {wrench} with the hand at its mark");
     }
 
     /// <summary>What the instruction says of the run-down torque.</summary>

@@ -38,11 +38,15 @@ public sealed partial class ReTorqueJoint
     private JointPosition? Next => Due.Due is [var first, ..] ? first : null;
 
     /// <summary>What the tool is set to: through the adapter, with the run-down torque that was recorded at the final pull.</summary>
-    private EnteredTorque ToSet => Due.Instance.Group.SettingFor(Due.Instance.Group.Final, RunDown);
+    private EnteredTorque ToSet => ToSetOn(Tool);
+
+    private EnteredTorque ToSetOn(TorqueTool? on) => Due.Instance.Group.SettingFor(Due.Instance.Group.Final, RunDown, on);
 
     private EnteredTorque? RunDown => Due.Instance.Group.RunDown == Domain.Fasteners.RunDown.Add && Next is { } next ? Reading.State.Of(next).RunDownOf() : null;
 
-    private string Setting => ToSet == Due.Instance.Group.Final.Value
+    private string Setting => Tool is null && Due.Instance.Group.Adapter is { AsksLength: true } through
+        ? $"{Due.Instance.Group.Final.Value} at the fastener with the {through.Name}; choose the tool for what it is set to"
+        : ToSet == Due.Instance.Group.Final.Value
         ? Due.Instance.Group.Final.Value.ToString()
         : FormattableString.Invariant($"{ToSet.Value:0.0} {ToSet.Unit.Symbol()} on the tool for {Due.Instance.Group.Final.Value}{(RunDown is { } added ? $" and {added} run-down" : "")}{(Due.Instance.Group.Adapter is { } adapter ? $" with the {adapter.Name}" : "")}");
 
@@ -54,9 +58,14 @@ public sealed partial class ReTorqueJoint
     [
         .. Reading.Tools.Values.Where(candidate => candidate.OutOfUseBy == 0 && candidate.IsCalibratedOn(Reading.Now.Today))
             .Select(candidate => candidate.Tool).OfType<TorqueTool>()
-            .Where(candidate => candidate.IsInRange(ToSet))
+            .Where(candidate => candidate.IsInRange(ToSetOn(candidate)))
             .OrderBy(candidate => candidate.Name, StringComparer.OrdinalIgnoreCase),
     ];
+
+    // Through an adapter only a tool whose own length is entered says what it is to be set to.
+    private IEnumerable<TorqueTool> Ready => tools.Where(Due.Instance.Group.KnowsSettingOf);
+
+    private IReadOnlyList<string> WithoutLength => [.. tools.Except(Ready).Select(candidate => candidate.Name)];
 
     private decimal? Turned => TypedNumber.Alone(angle, "°");
 

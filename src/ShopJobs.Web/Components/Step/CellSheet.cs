@@ -84,7 +84,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
 
     private EnteredTorque? Recorded => Scene.State.Of(Cell.Position).RunDownOf();
 
-    private EnteredTorque Exact => Cell.Instance.Group.SettingFor(Cell.Stage, RunDownTorque);
+    private EnteredTorque Exact => Cell.Instance.Group.SettingFor(Cell.Stage, RunDownTorque, Tool.Tool);
 
     /// <summary>
     /// What to set or to pull to, in the tool's own unit; where that is not the instruction's own number, it is rounded to the

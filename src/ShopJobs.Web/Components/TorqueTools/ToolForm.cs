@@ -33,6 +33,9 @@ public sealed class ToolForm
     /// <summary>Plus-minus percent stated by the maker; empty for the limits of ISO 6789.</summary>
     public string ClassDeviation { get; set; } = "";
 
+    /// <summary>From the mark of the hand to the square drive, in mm; empty where nobody measured it.</summary>
+    public string Length { get; set; } = "";
+
     public static ToolForm Of(ToolId id, TorqueTool tool) => new()
     {
         Id = id,
@@ -45,5 +48,6 @@ public sealed class ToolForm
         Top = TypedNumber.Plain(tool.Top),
         Graduation = TypedNumber.Plain(tool.Graduation),
         ClassDeviation = tool.ClassDeviationPercent is { } percent ? TypedNumber.Plain(percent) : "",
+        Length = tool.LengthMm is { } length ? TypedNumber.Plain(length) : "",
     };
 }

@@ -26,6 +26,13 @@ public sealed class ToolFormValidator : AbstractValidator<ToolForm>
                 context.AddFailure(problem!);
             }
         });
+        RuleFor(form => form.Length).Custom((text, context) =>
+        {
+            if (!string.IsNullOrWhiteSpace(text) && Typing.Length(text, out var problem) is null)
+            {
+                context.AddFailure(problem!);
+            }
+        });
         RuleFor(form => form.Top).Custom((_, context) =>
         {
             var form = context.InstanceToValidate;

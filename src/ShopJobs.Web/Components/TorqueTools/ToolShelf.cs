@@ -33,7 +33,8 @@ public sealed class ToolShelf(
             Typing.Torque(form.LowestMarked, form.Unit, out _)!.Value,
             Typing.Torque(form.Top, form.Unit, out _)!.Value,
             Typing.Torque(form.Graduation, form.Unit, out _)!.Value,
-            string.IsNullOrWhiteSpace(form.ClassDeviation) ? null : Typing.Percent(form.ClassDeviation, out _));
+            string.IsNullOrWhiteSpace(form.ClassDeviation) ? null : Typing.Percent(form.ClassDeviation, out _))
+        { LengthMm = string.IsNullOrWhiteSpace(form.Length) ? null : Typing.Length(form.Length, out _) };
         if (Taken(form.Id, tool) is { } taken)
         {
             return DeskAnswer.Failed(taken);

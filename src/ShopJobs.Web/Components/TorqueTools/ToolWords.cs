@@ -32,5 +32,12 @@ public static class ToolWords
             : "±6 % up to 10 N·m, ±4 % above (ISO 6789, from memory)";
     }
 
+    /// <summary>Its own length, by which an adapter on it is reckoned.</summary>
+    public static string Length(this TorqueTool tool)
+    {
+        ArgumentNullException.ThrowIfNull(tool);
+        return tool.LengthMm is { } length ? $"{TypedNumber.Plain(length)} mm from hand to square" : "not entered: no crowfoot or extension on it";
+    }
+
     public static string Day(this DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

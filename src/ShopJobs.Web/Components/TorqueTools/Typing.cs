@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.TorqueTools;
@@ -27,6 +28,16 @@ internal static class Typing
             _ => TypedTorque.TooMuch(value),
         };
         return problem is null ? value.Value : null;
+    }
+
+    /// <summary>A tool's length in mm, above 0 and at most <see cref="TorqueTool.LongestMm"/>; null with the problem in words.</summary>
+    internal static decimal? Length(string text, out string? problem)
+    {
+        var length = TypedNumber.Alone(text, "mm");
+        problem = length is null ? "Write the length in mm, for example 320."
+            : length is <= 0 or > TorqueTool.LongestMm ? FormattableString.Invariant($"Write a length above 0 and not above {TorqueTool.LongestMm} mm, for example 320.")
+            : null;
+        return problem is null ? length : null;
     }
 
     /// <summary>A percent above 0 and at most 20; null with the problem in words.</summary>

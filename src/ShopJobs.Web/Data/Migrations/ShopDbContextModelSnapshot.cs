@@ -679,6 +679,9 @@ namespace ShopJobs.Web.Data.Migrations
                     b.Property<Guid>("CarId")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("ChangedHands")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime>("CreatedAt")
                         .HasColumnType("TEXT");
 

@@ -22,4 +22,7 @@ public sealed class CustomerLink
     public DateTime ExpiresAt { get; init; }
 
     public DateTime? RevokedAt { get; set; }
+
+    /// <summary>True when it ended because the car changed hands, and nobody took it back.</summary>
+    public bool ChangedHands { get; set; }
 }

@@ -124,7 +124,7 @@ internal sealed partial class Ledger
         var ground = restated.FindLastIndex(IsConfirmed);
         var values = restated.Skip(Math.Max(ground, 0)).Select(line => ((Corrected)line.Entry).Restated);
         return (ground < 0 ? values.Prepend(Fact(pull).Value) : values).OfType<EnteredTorque>()
-            .Select(value => AtFastener(value.NewtonMetres, pull.RunDown, GroupOf(pull).Rules));
+            .Select(value => AtFastener(value.NewtonMetres, pull.RunDown, GroupOf(pull).Rules, Tool(Fact(pull).Tool, pull.At)));
     }
 
     /// <summary>The pull by which this line holds a position that was reached through another one; null when it holds none.</summary>

@@ -201,7 +201,7 @@ internal sealed partial class Ledger
         }
 
         var torque = CorrectionsOf(pull.Number).Select(line => ((Corrected)line.Entry).Restated).LastOrDefault(value => value is not null) ?? fact.Value;
-        return torque is { } onTool && AtFastener(onTool.NewtonMetres, pull.RunDown, GroupOf(pull).Rules) is var value
+        return torque is { } onTool && AtFastener(onTool.NewtonMetres, pull.RunDown, GroupOf(pull).Rules, Tool(fact.Tool, pull.At)) is var value
             && value >= asked.Permitted.Minimum.NewtonMetres && value <= asked.Permitted.Maximum.NewtonMetres;
     }
 }

@@ -54,7 +54,7 @@ internal sealed partial class Ledger
             (HoldReason.ValueOutside, pull.RunDown is { } turned && group.Rules.RunDownPermitted is { } permitted
                 && (turned.NewtonMetres < permitted.Minimum.NewtonMetres || turned.NewtonMetres > permitted.Maximum.NewtonMetres)),
             (HoldReason.TurnOutside, stage.Turn is { } turn && (pull.AngleDegrees < turn.Minimum || pull.AngleDegrees > turn.Maximum)),
-            .. ToolProblems(pull.Tool, pull.Value, pull.Kind, stage, line.Day),
+            .. ToolProblems(pull.Tool, pull.Value, pull.Kind, group.Rules, stage, line.Day),
             .. ValueProblemsOf(pull.Kind, pull.Value, RunDownOf(pull), group.Rules, pull.Stage, pull.Tool),
         ]);
     }
@@ -77,7 +77,7 @@ internal sealed partial class Ledger
             (HoldReason.MovedTooFar, settled.AngleDegrees > 30),
             (HoldReason.ReTorqueEarly, IsTooEarly(position, settled.OdometerKm, line.Day, rights)),
             (HoldReason.WrongCarCondition, !group.Stages[^1].Conditions.All(condition => DeclaredBy(condition, position.Place, line.At) > 0)),
-            .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group.Stages[^1], line.Day),
+            .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group, group.Stages[^1], line.Day),
             .. ValueProblemsOf(settled.Kind, settled.Value, group.RunDown == RunDown.Add ? RunDownOn(position) : null, group, group.Stages.Count, settled.Tool),
         ]);
     }
@@ -87,7 +87,7 @@ internal sealed partial class Ledger
     {
         var rules = group.Stages[stage - 1];
         var added = runDown?.NewtonMetres ?? 0;
-        var value = AtFastener(onTool, runDown, group);
+        var value = AtFastener(onTool, runDown, group, tool);
         if (value > rules.Permitted.Maximum.NewtonMetres)
         {
             return [HoldReason.OverRange];
@@ -101,18 +101,20 @@ internal sealed partial class Ledger
         var half = (tool.Entered?.Graduation ?? 0) / 2;
         var jamHolds = group.Jam is { } jam ? jam.JamTorque.NewtonMetres * (1 - (jam.JamToolDeviationPercent / 100)) / 1.04m : decimal.MaxValue;
         var instructed = rules.Value.NewtonMetres + added;
-        var setting = group.Adapter is null ? instructed : instructed * (decimal)group.Adapter.Setting.Wrench.Millimeters / Lever(group.Adapter);
+        var setting = group.Adapter is null ? instructed : instructed * Wrench(group.Adapter, tool) / Lever(group.Adapter, tool);
         return value >= rules.Permitted.Minimum.NewtonMetres && value <= jamHolds && onTool >= setting - half && onTool <= setting + half
             ? []
             : [HoldReason.SettingNotInstructed];
     }
 
-    private static decimal AtFastener(decimal onTool, EnteredTorque? runDown, JointGroup group) =>
-        Math.Max(0, (group.Adapter is null ? onTool : Math.Round(onTool * Lever(group.Adapter) / (decimal)group.Adapter.Setting.Wrench.Millimeters, 3)) - (runDown?.NewtonMetres ?? 0));
+    private static decimal AtFastener(decimal onTool, EnteredTorque? runDown, JointGroup group, ToolHistory tool) =>
+        Math.Max(0, (group.Adapter is null ? onTool : Math.Round(onTool * Lever(group.Adapter, tool) / Wrench(group.Adapter, tool), 3)) - (runDown?.NewtonMetres ?? 0));
 
     // The adapters of the test shop go straight out: wrench and adapter make one lever.
-    private static decimal Lever(Adapter adapter) =>
-        (decimal)adapter.Setting.Wrench.Millimeters + (decimal)adapter.Setting.Adapter.Millimeters;
+    private static decimal Lever(Adapter adapter, ToolHistory tool) => Wrench(adapter, tool) + (decimal)adapter.Setting.Adapter.Millimeters;
+
+    // The tool's own length; the procedure's where nobody entered it, and then the pull does not count.
+    private static decimal Wrench(Adapter adapter, ToolHistory tool) => tool.Entered?.LengthMm ?? (decimal)adapter.Setting.Wrench.Millimeters;
 
     private IEnumerable<(HoldReason, bool)> ValueProblemsOf(TorqueKind kind, EnteredTorque? value, EnteredTorque? runDown, JointGroup group, int stage, ToolId tool)
     {
@@ -120,7 +122,7 @@ internal sealed partial class Ledger
         return ValueProblems.Select(problem => (problem, found.Contains(problem)));
     }
 
-    private IEnumerable<(HoldReason, bool)> ToolProblems(ToolId id, EnteredTorque? value, TorqueKind kind, Stage stage, DateOnly day)
+    private IEnumerable<(HoldReason, bool)> ToolProblems(ToolId id, EnteredTorque? value, TorqueKind kind, JointGroup group, Stage stage, DateOnly day)
     {
         var tool = Tool(id);
         var entered = tool.Entered;
@@ -128,6 +130,7 @@ internal sealed partial class Ledger
         yield return (HoldReason.ToolQuarantined, tool.OutOfUse);
         yield return (HoldReason.ToolOverdue, entered is not null && !tool.OutOfUse && !tool.IsCalibratedOn(day));
         yield return (HoldReason.ToolOutOfRange, entered is not null && (value?.NewtonMetres < entered.LowestMarked || value?.NewtonMetres > entered.Top));
+        yield return (HoldReason.ToolLengthMissing, stage.Turn is null && group.Adapter is not null && entered is { LengthMm: null });
         yield return (HoldReason.EvidenceNotAllowed, !(kind switch
         {
             TorqueKind.AngleTurned => stage.Turn is not null && entered?.Kind is not (ToolKind.Click or ToolKind.Indicating),

@@ -209,7 +209,7 @@ internal static class Choices
             7 => stage.Value.Value - 0.51m,
             _ => stage.Value.Value,
         };
-        return OnTool(group, CarAtWork.NewtonMetres(atFastener), runDown);
+        return OnTool(group, CarAtWork.NewtonMetres(atFastener), runDown, pull is null ? null : car.Tool(pull.Tool).Tool);
     }
 
     /// <summary>An angle at the ends of what is permitted, just outside and far off.</summary>
@@ -228,12 +228,12 @@ internal static class Choices
     }
 
     /// <summary>What stands on the tool where a stage is done as asked; null where an angle is asked.</summary>
-    public static EnteredTorque? Asked(JointGroup group, Stage stage, EnteredTorque? runDown) =>
-        stage.Turn is null ? OnTool(group, stage.Value, runDown) : null;
+    public static EnteredTorque? Asked(JointGroup group, Stage stage, EnteredTorque? runDown, TorqueTool? tool) =>
+        stage.Turn is null ? OnTool(group, stage.Value, runDown, tool) : null;
 
     /// <summary>What stands on the tool for a torque at the fastener.</summary>
-    public static EnteredTorque OnTool(JointGroup? group, EnteredTorque atFastener, EnteredTorque? runDown) =>
-        group?.SettingFor(TestProcedures.Stage(1, atFastener.Value, 0, 1000, [1]), runDown) ?? atFastener;
+    public static EnteredTorque OnTool(JointGroup? group, EnteredTorque atFastener, EnteredTorque? runDown, TorqueTool? tool) =>
+        group?.SettingFor(TestProcedures.Stage(1, atFastener.Value, 0, 1000, [1]), runDown, tool) ?? atFastener;
 
     /// <summary>A run-down torque, where the group adds one and none stands on the position yet.</summary>
     public static EnteredTorque? TurnedDown(CarAtWork car, JointGroup group, JointPosition position, int number) =>
@@ -253,7 +253,7 @@ internal static class Choices
         var position = group.Joint.At(stage.Visits[visit]);
         var tool = Guide.ToolFor(car, stage, move.B % 2 == 0);
         var runDown = TurnedDown(car, group.Group, position, move.C);
-        var value = Asked(group.Group, stage, runDown ?? car.State.Of(position).RunDownOf());
+        var value = Asked(group.Group, stage, runDown ?? car.State.Of(position).RunDownOf(), car.Tool(tool.Id).Tool);
         return new RecordTorque(
             job.Id, group.Group.Id, position, car.State.Of(position).Cycle, stage.Number, visit, tool.Kind, value, tool.Id, [])
         { RunDown = runDown, AngleDegrees = stage.Turn?.Degrees };
@@ -294,7 +294,7 @@ internal static class Choices
         var stage = group.Group.Final;
         var tool = move.B % 4 == 0 ? (Tools[move.C % Tools.Count], TorqueKind.Reading) : Guide.GoodTool(car, stage.Evidence, move.B % 2 == 0) ?? (TestTools.Dial, TorqueKind.Reading);
         var positions = Some(group, move.B);
-        var value = move.C % 3 == 0 ? Value(car, move) : OnTool(group.Group, stage.Value, car.State.Of(positions[0]).RunDownOf());
+        var value = move.C % 3 == 0 ? Value(car, move) : OnTool(group.Group, stage.Value, car.State.Of(positions[0]).RunDownOf(), car.Tool(tool.Item1).Tool);
         decimal? angle = (move.C % 7) switch { 0 => 31, 1 => 30, 2 => 7.5m, _ => null };
         decimal? odometer = (move.A % 11) switch { 0 => null, 1 => -1, < 4 => 1049, < 6 => 1300, _ => 1000 + (move.B % 200) };
         return new RecordSettled(job.Id, group.Group.Id, positions, angle is not null, angle, tool.Item2, value, tool.Item1, odometer, CarAtWork.Shown);

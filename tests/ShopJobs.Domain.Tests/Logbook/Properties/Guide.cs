@@ -61,7 +61,7 @@ internal static class Guide
 
         var tool = ToolFor(car, cell.Stage, move.C % 3 == 0);
         var runDown = Choices.TurnedDown(car, cell.Instance.Group, cell.Position, move.C);
-        var value = Choices.Asked(cell.Instance.Group, cell.Stage, runDown ?? car.State.Of(cell.Position).RunDownOf());
+        var value = Choices.Asked(cell.Instance.Group, cell.Stage, runDown ?? car.State.Of(cell.Position).RunDownOf(), car.Tool(tool.Id).Tool);
         return new RecordTorque(
             job.Id, cell.Instance.Group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, tool.Kind, value, tool.Id,
             move.A % 9 == 0 ? [Theo.Id] : [])

@@ -64,7 +64,7 @@ internal static class Mistakes
         {
             Kind = TorqueKind.Reading,
             Tool = TestTools.Dial,
-            Value = Choices.OnTool(group, little, pull.RunDown ?? car.State.Of(pull.Position).RunDownOf()),
+            Value = Choices.OnTool(group, little, pull.RunDown ?? car.State.Of(pull.Position).RunDownOf(), car.Tool(TestTools.Dial).Tool),
         };
     }
 

@@ -95,7 +95,7 @@ internal sealed class SeedJob
 
     private static bool Fits(TorqueTool tool, Cell cell) => cell.Stage.Turn is not null
         ? tool.Kind == ToolKind.Angle
-        : tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, CarAtWork.NewtonMetres(RunDown)));
+        : tool.IsInRange(cell.Instance.Group.SettingFor(cell.Stage, CarAtWork.NewtonMetres(RunDown), tool));
 
     /// <summary>Pulls a cell at the number that the screen shows, set to the wrench's graduation; a run-down torque that is added is read first.</summary>
     public TorqueRecorded Pull(Cell cell, ToolId wrench, decimal? runDown = RunDown, decimal? setTo = null)
@@ -112,7 +112,7 @@ internal sealed class SeedJob
         var known = Car.State.Of(cell.Position).RunDownOf();
         var read = group.RunDown == Domain.Fasteners.RunDown.Add && known is null && runDown is { } torque ? CarAtWork.NewtonMetres(torque) : (EnteredTorque?)null;
         var graduation = Car.Tool(wrench).Tool!.Graduation;
-        var setting = setTo ?? Math.Round(group.SettingFor(cell.Stage, known ?? read).Value / graduation) * graduation;
+        var setting = setTo ?? Math.Round(group.SettingFor(cell.Stage, known ?? read, Car.Tool(wrench).Tool).Value / graduation) * graduation;
         return (TorqueRecorded)Car.Do(Tess, new RecordTorque(
             Id, group.Id, cell.Position, cell.Cycle, cell.Stage.Number, cell.Visit, Car.Tool(wrench).Tool!.Kind.Evidence(), CarAtWork.NewtonMetres(setting), wrench, [])
         { RunDown = read });

@@ -28,12 +28,12 @@ internal static class SeedTools
 
     private static readonly IReadOnlyList<ToolEntered> All =
     [
-        new(W3, "W3", "T-3", ToolKind.Click, TorqueUnit.NewtonMetre, 5, 25, 0.1m, 4),
-        new(W5, "W5", "T-5", ToolKind.Click, TorqueUnit.NewtonMetre, 20, 100, 0.5m, 4),
-        new(W7, "W7", "T-7", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, 4),
-        new(Dial, "W8", "T-8", ToolKind.Indicating, TorqueUnit.NewtonMetre, 20, 300, 0.1m, 4),
-        new(WA, "WA", "T-10", ToolKind.Angle, TorqueUnit.NewtonMetre, 20, 200, 0.1m, 4),
-        new(W9, "W9", "T-9", ToolKind.Click, TorqueUnit.NewtonMetre, 100, 500, 2, 4),
+        new(W3, "W3", "T-3", ToolKind.Click, TorqueUnit.NewtonMetre, 5, 25, 0.1m, 4) { LengthMm = 320 },
+        new(W5, "W5", "T-5", ToolKind.Click, TorqueUnit.NewtonMetre, 20, 100, 0.5m, 4) { LengthMm = 400 },
+        new(W7, "W7", "T-7", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, 4) { LengthMm = 460 },
+        new(Dial, "W8", "T-8", ToolKind.Indicating, TorqueUnit.NewtonMetre, 20, 300, 0.1m, 4) { LengthMm = 480 },
+        new(WA, "WA", "T-10", ToolKind.Angle, TorqueUnit.NewtonMetre, 20, 200, 0.1m, 4) { LengthMm = 500 },
+        new(W9, "W9", "T-9", ToolKind.Click, TorqueUnit.NewtonMetre, 100, 500, 2, 4) { LengthMm = 650 },
     ];
 
     /// <summary>A shelf with these wrenches, all calibrated.</summary>
