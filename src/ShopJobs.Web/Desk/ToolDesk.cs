@@ -72,13 +72,25 @@ public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, S
             id,
             RequestDigest.Of(tool, command),
             stamp,
-            reader => Surroundings.IsActive(reader, stamp.Person)
-                ? Answers.ToDecision(
-                    reader, logbook, Decide(reader, reader.Fold(logbook, Folders.Tool), tool, stamp.Person, command), HoldNames.Plain, kept, watch.Look(reader), rows)
-                : Answers.NotActive(),
+            reader =>
+            {
+                if (!Surroundings.IsActive(reader, stamp.Person))
+                {
+                    return Answers.NotActive();
+                }
+
+                var seen = watch.Look(reader);
+                var verdict = Stamped(reader, seen, Decide(reader, reader.Fold(logbook, Folders.Tool), tool, stamp.Person, command));
+                return Answers.ToDecision(reader, logbook, verdict, HoldNames.Plain, kept, seen, rows);
+            },
             cancellation);
         return Answers.Of(result);
     }
+
+    // A tool's entries keep how the clock went, as a car's do.
+    private static Verdict Stamped(LogbookReader reader, SeenClock seen, Verdict verdict) => verdict is Verdict.Accepted accepted
+        ? new Verdict.Accepted([.. accepted.Entries.Select(entry => seen.Shop.Stamped(entry, reader.At - reader.Clock))])
+        : verdict;
 
     private Verdict Decide(LogbookReader reader, ToolState state, ToolId tool, PersonId person, ToolCommand command)
     {

@@ -20,7 +20,7 @@ public sealed record Circumstances(
     Func<JobBook, PlacedProcedure> Placed,
     Func<ToolId, ToolState> Tool)
 {
-    /// <summary>An instant (UTC) as the shop's clock shows it; UTC itself where no shop is known. For words alone, never for a rule.</summary>
+    /// <summary>An instant (UTC) as the shop's clock shows it; UTC itself where no shop is known. For words, and for the day of what was written while the clock was wrong.</summary>
     public Func<DateTime, DateTime> OnTheWall { get; init; } = static at => at;
 
     /// <summary>How the shop's clock went: what runs out by time asks it.</summary>
@@ -29,8 +29,39 @@ public sealed record Circumstances(
     /// <summary>By how much <see cref="At"/> is ahead of what the clock shows; zero where it is what the clock shows.</summary>
     public TimeSpan Ahead { get; init; }
 
+    /// <summary>What the clock shows, UTC.</summary>
+    public DateTime Shows => At - Ahead;
+
     /// <summary>People for whom the actor is no second person: they enrolled him, gave him his right or reset his PIN, and no third has confirmed him.</summary>
     public IReadOnlySet<PersonId> TiedTo { get; init; } = System.Collections.Frozen.FrozenSet<PersonId>.Empty;
+
+    /// <summary>True when the tool's calibration is in date, whatever the day is by a clock that may be right.</summary>
+    public bool IsInDate(ToolState tool)
+    {
+        ArgumentNullException.ThrowIfNull(tool);
+        return tool.IsCalibratedOn(Today) && tool.IsCalibratedOn(Shop.Latest(Today));
+    }
+
+    /// <summary>The day that the clock shows; <see cref="Today"/> is never before that of the newest entry.</summary>
+    public DateOnly DayShown => Ahead == TimeSpan.Zero ? Today : DateOnly.FromDateTime(OnTheWall(Shows));
+
+    /// <summary>The shop's day of a release, by the clock as it goes now: days are counted from it to <see cref="DayShown"/>.</summary>
+    public DateOnly DayOf(ReleaseBook release)
+    {
+        ArgumentNullException.ThrowIfNull(release);
+        var at = Shop.OnThisClock(release.At, release.Fact);
+        return at == release.At ? release.Day : DateOnly.FromDateTime(OnTheWall(at));
+    }
+
+    /// <summary>The day on which a release lapses, by the clock as it goes now; null where it does not.</summary>
+    public DateOnly? LapsesOn(ReleaseBook release)
+    {
+        ArgumentNullException.ThrowIfNull(release);
+        var shown = release.At - (release.Fact.Ahead ?? TimeSpan.Zero);
+        return Shop.OnThisClock(release.At, release.Fact) is var at && at == shown
+            ? release.Fact.LapsesOn
+            : release.Fact.LapsesOn?.AddDays(DateOnly.FromDateTime(OnTheWall(at)).DayNumber - DateOnly.FromDateTime(OnTheWall(shown)).DayNumber);
+    }
 
     /// <summary>A kind of joint: of the register in force, or of the one that a running job was started with. Null where neither has it.</summary>
     public JointKind? KindOf(CarState state, string key)

@@ -47,8 +47,8 @@ public static partial class Decider
             IssueSummary issue => Issue(state, issue, now, rules),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a car."),
         };
-        return verdict is Verdict.Accepted accepted && now.Shop.Number > 0
-            ? new Verdict.Accepted([.. accepted.Entries.Select(entry => entry with { Clock = now.Shop.Number, Ahead = now.Ahead > TimeSpan.Zero ? now.Ahead : null })])
+        return verdict is Verdict.Accepted accepted
+            ? new Verdict.Accepted([.. accepted.Entries.Select(entry => now.Shop.Stamped(entry, now.Ahead))])
             : verdict;
     }
 

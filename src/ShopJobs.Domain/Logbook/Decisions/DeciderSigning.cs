@@ -135,7 +135,7 @@ public static partial class Decider
             ReleaseRules.PositionsOf(state, now.Register).Where(position => state.Of(position).IsAsFound).Select(p => p.Joint).Distinct().Count(),
             release.OdometerKm,
             owed.Min(book => state.LatestKm(book) ?? release.OdometerKm + book.Last!.Fact.Spec.ReTorque!.LatestKm),
-            owed.Min(book => state.LatestDay(now, book) ?? (book.Last!.Fact.Spec.ReTorque!.WithinDays is { } days ? now.Today.AddDays(days) : null)),
+            owed.Min(book => state.LatestDay(now, book) ?? (book.Last!.Fact.Spec.ReTorque!.WithinDays is { } days ? now.DayShown.AddDays(days) : null)),
             release.CustomerAcceptance,
             release.Shown)
         {

@@ -112,13 +112,13 @@ public static class PullRules
         new(HoldReason.ToolUnknown, q => q.Tool.Tool is null),
         new(HoldReason.ToolQuarantined, q => q.Tool.OutOfUseBy > 0),
         new(HoldReason.ToolOverdue, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && !q.Tool.IsCalibratedOn(q.Now.Today)),
-        new(HoldReason.CalibrationUnknown, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && q.Tool.IsCalibratedOn(q.Now.Today) && !q.Tool.IsCalibratedOn(q.Now.Shop.Latest(q.Now.Today))),
+        new(HoldReason.CalibrationUnknown, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && q.Tool.IsCalibratedOn(q.Now.Today) && !q.Now.IsInDate(q.Tool)),
         new(HoldReason.ToolOutOfRange, q => q is { Tool.Tool: { } tool, Value: { } torque } && !tool.IsInRange(torque)),
         new(HoldReason.ToolLengthMissing, q => q.Stage!.Turn is null && q.Tool.Tool is { } tool && !q.Instance.Group.KnowsSettingOf(tool)),
     ];
 
     private static bool IsTooLate(PullQuestion q) =>
-        q.Instance.Group.Within is { } within && q.Book.SinceEntry is { } hand && q.Now.Shop.MayHavePassed(within, q.Book.Since, hand, q.Now.At);
+        q.Instance.Group.Within is { } within && q.Book.SinceEntry is { } hand && q.Now.Shop.MayHavePassed(within, q.Book.Since, hand, q.Now.Shows);
 
     private static bool RidesOnLoose(PullQuestion q) =>
         Riding.Against(q.State, q.Now, q.Book.Position, q.Instance.Group.Temporary) is not null;

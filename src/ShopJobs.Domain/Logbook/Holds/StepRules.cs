@@ -89,7 +89,7 @@ public static class StepRules
         from instance in q.Placed.GroupsFor(wait.Group, q.Step.Place)
         let length = TimeSpan.FromHours((double)wait.Hours)
         let finals = Finals(q, instance)
-        where finals.Count == 0 || !finals.All(pull => q.Now.Shop.HasPassed(length, pull.At, pull.Fact, q.Now.At))
+        where finals.Count == 0 || !finals.All(pull => q.Now.Shop.HasPassed(length, pull.At, pull.Fact, q.Now.Shows))
         select Point(q, HoldReason.Cure) with
         {
             Name = instance.Group.Name,

@@ -12,6 +12,7 @@ public static class ToolChoice
         HoldReason.ToolUnknown,
         HoldReason.ToolQuarantined,
         HoldReason.ToolOverdue,
+        HoldReason.CalibrationUnknown,
         HoldReason.ToolOutOfRange,
         HoldReason.ToolLengthMissing,
         HoldReason.EvidenceNotAllowed,

@@ -44,7 +44,7 @@ public static class CarConditions
             return new ConditionEnd.ByRelease(released.Fact.Kind);
         }
 
-        if (aspect.LastsHours is { } hours && now.Shop.MayHavePassed(TimeSpan.FromHours((double)hours), said.At, said.Fact, now.At))
+        if (aspect.LastsHours is { } hours && now.Shop.MayHavePassed(TimeSpan.FromHours((double)hours), said.At, said.Fact, now.Shows))
         {
             return now.Shop.ClockInDoubt ? new ConditionEnd.ByClock() : new ConditionEnd.ByAge(hours);
         }

@@ -47,6 +47,9 @@ public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Rele
     /// <summary>When it was given, or last signed to stand again.</summary>
     public DateTime StandsSince { get; init; } = At;
 
+    /// <summary>The entry that says so.</summary>
+    public Entry StandsBy { get; init; } = Fact;
+
     /// <summary>The shop's day on which it was given; of older records the day in UTC.</summary>
     public DateOnly Day => Fact.On ?? DateOnly.FromDateTime(At);
 

@@ -108,7 +108,7 @@ public sealed partial record CarState
     }
 
     private CarState WithUpheld(Recorded recorded, ReleaseUpheld fact) =>
-        Replace(fact.Release, release => release with { SuspendedBy = 0, StandsSince = recorded.At }, recorded.Number);
+        Replace(fact.Release, release => release with { SuspendedBy = 0, StandsSince = recorded.At, StandsBy = recorded.Entry }, recorded.Number);
 
     private CarState WithWithdrawal(Recorded recorded, ReleaseWithdrawn fact) =>
         Replace(fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, Withdrawn = fact }, recorded.Number);

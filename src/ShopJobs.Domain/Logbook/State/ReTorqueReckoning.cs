@@ -25,7 +25,7 @@ public static class ReTorqueReckoning
     {
         ArgumentNullException.ThrowIfNull(now);
         return state.FirstDrive(book) is { } drive && Rule(book)?.WithinDays is { } days
-            ? now.Shop.OnThisClock(drive.Day, drive.Fact).AddDays(days)
+            ? now.DayOf(drive).AddDays(days)
             : null;
     }
 
@@ -33,17 +33,17 @@ public static class ReTorqueReckoning
     public static bool IsOverdue(this CarState state, Circumstances now, PositionBook book, decimal? odometerKm)
     {
         ArgumentNullException.ThrowIfNull(now);
-        return odometerKm > state.LatestKm(book) || now.Shop.Latest(now.Today) > state.LatestDay(now, book);
+        return odometerKm > state.LatestKm(book) || now.DayShown > state.LatestDay(now, book);
     }
 
     /// <summary>
-    /// True below the distance that the rule asks to settle. At the date limit the lead may settle it early.
+    /// True below the distance that the rule asks to settle. At the date limit, by a clock that is not in doubt, the lead may settle it early.
     /// </summary>
     public static bool IsTooEarly(this CarState state, Circumstances now, PositionBook book, decimal? odometerKm)
     {
         ArgumentNullException.ThrowIfNull(now);
         return odometerKm < state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.AfterKm
-            && !(now.May(Right.Lead) && now.Shop.Earliest(now.Today) >= state.LatestDay(now, book));
+            && !(now.May(Right.Lead) && !now.Shop.ClockInDoubt && now.DayShown >= state.LatestDay(now, book));
     }
 
     private static ReTorque? Rule(PositionBook book) => book.Last?.Fact.Spec.ReTorque;

@@ -67,12 +67,12 @@ public static class ReleaseStandings
             .Where(point => point.Job is not { } job || point.Reason != HoldReason.StepNotSigned || state.Jobs[job].Number < release.Number),
     ];
 
-    /// <summary>True when its day is over, or may be.</summary>
+    /// <summary>True when its day is over.</summary>
     internal static bool HasLapsed(Circumstances now, ReleaseBook release) =>
-        release.Fact.LapsesOn is { } day && now.Shop.OnThisClock(day, release.Fact) < now.Shop.Latest(now.Today);
+        now.LapsesOn(release) < now.DayShown;
 
     // A doubt that was raised under the release, lifted, decided or not: the lead looks and signs before it stands again.
     private static bool WasDoubtedSince(this CarState state, Circumstances now, ReleaseBook release) =>
         state.Positions.Values.SelectMany(state.ToolWorkOn).Any(use =>
-            now.Tool(use.Tool).Doubts.Concat(now.Tool(use.Tool).Lifted).Any(doubt => doubt.Until > release.StandsSince && doubt.Covers(use)));
+            now.Tool(use.Tool).Doubts.Concat(now.Tool(use.Tool).Lifted).Any(doubt => now.Shop.OnThisClock(doubt.Until, doubt.Raised) > now.Shop.OnThisClock(release.StandsSince, release.StandsBy) && doubt.Covers(use)));
 }

@@ -54,37 +54,28 @@ public sealed record ShopState
         return at - (entry.Ahead ?? TimeSpan.Zero) + Moved(Since(entry));
     }
 
-    /// <summary>A day that an entry names, by the clock as it goes now; where a part of a day would be lost the earlier day.</summary>
-    public DateOnly OnThisClock(DateOnly day, Entry entry)
-    {
-        ArgumentNullException.ThrowIfNull(entry);
-        return Steps.IsEmpty ? day : day.AddDays((int)Math.Floor((Moved(Since(entry)) - (entry.Ahead ?? TimeSpan.Zero)).TotalDays));
-    }
-
     /// <summary>
     /// True when so much time has certainly passed since an entry. What began in a doubt of the clock, or was not over before it, waits
     /// until the lead has signed the time.
     /// </summary>
-    public bool HasPassed(TimeSpan length, DateTime at, Entry entry, DateTime now)
+    /// <param name="shows">What the clock shows.</param>
+    public bool HasPassed(TimeSpan length, DateTime at, Entry entry, DateTime shows)
     {
         ArgumentNullException.ThrowIfNull(entry);
         return Steps.Find(step => step.IsOpen) is { } doubt
             ? (entry.Clock ?? 0) < doubt.Number
                 && at - (entry.Ahead ?? TimeSpan.Zero) + Moved(Since(entry).TakeWhile(step => step != doubt)) + length <= doubt.Was
-            : now - OnThisClock(at, entry) >= length;
+            : shows - OnThisClock(at, entry) >= length;
     }
 
     /// <summary>True when so much time may have passed since an entry: of what came before a step of the clock nobody knows until the lead has signed the time.</summary>
-    public bool MayHavePassed(TimeSpan length, DateTime at, Entry entry, DateTime now) =>
-        Since(entry).Any(step => step.IsOpen) || now - OnThisClock(at, entry) > length;
+    /// <param name="shows">What the clock shows.</param>
+    public bool MayHavePassed(TimeSpan length, DateTime at, Entry entry, DateTime shows) =>
+        Since(entry).Any(step => step.IsOpen) || shows - OnThisClock(at, entry) > length;
 
     /// <summary>The latest day that it may be: while the clock stands behind the newest entry, days may pass that it does not count.</summary>
     public DateOnly Latest(DateOnly today) => today.AddDays((int)Math.Ceiling(
         Steps.Where(step => step.IsOpen && step.By < TimeSpan.Zero).Sum(step => -step.By.TotalDays)));
-
-    /// <summary>The earliest day that it may be: the clock may have jumped ahead.</summary>
-    public DateOnly Earliest(DateOnly today) => today.AddDays(-(int)Math.Ceiling(
-        Steps.Where(step => step.IsOpen && step.By > TimeSpan.Zero).Sum(step => step.By.TotalDays)));
 
     /// <summary>Pure and total over the known entries: the state after one more entry.</summary>
     public ShopState Apply(Recorded recorded)
@@ -97,6 +88,14 @@ public sealed record ShopState
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of the shop's logbook.", nameof(recorded)),
         };
         return next with { Number = recorded.Number };
+    }
+
+    /// <summary>The entry as it is written now: it keeps how the clock went.</summary>
+    /// <param name="ahead">By how much its instant is ahead of what the clock shows.</param>
+    public Entry Stamped(Entry entry, TimeSpan ahead)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return Number == 0 ? entry : entry with { Clock = Number, Ahead = ahead > TimeSpan.Zero ? ahead : null };
     }
 
     private IEnumerable<ClockStep> Since(Entry entry) => Steps.Where(step => step.Number > (entry.Clock ?? 0));

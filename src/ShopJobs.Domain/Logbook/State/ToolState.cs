@@ -13,6 +13,9 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="LiftedBy">Entry that lifted it; 0 while it stands.</param>
 public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until, long FromEntry, bool ByReadings, long LiftedBy = 0)
 {
+    /// <summary>The entry itself.</summary>
+    public required Entry Raised { get; init; }
+
     /// <summary>
     /// True when work done with the tool falls under it: recorded before it, and since the calibration. The tool's own entry numbers
     /// say which came first; older records, without one, are told apart by the instant.
@@ -148,5 +151,5 @@ public sealed record ToolState
             ?? ToolDeviation.ClassLimitPercent(new EnteredTorque(point.SetOrShown, tool.Unit))));
 
     private ToolState WithDoubt(Recorded recorded, bool byReadings) =>
-        this with { Doubts = Doubts.Add(new DoubtRaised(recorded.Number, LastGood?.Date, recorded.At, LastGoodBy, byReadings)) };
+        this with { Doubts = Doubts.Add(new DoubtRaised(recorded.Number, LastGood?.Date, recorded.At, LastGoodBy, byReadings) { Raised = recorded.Entry }) };
 }

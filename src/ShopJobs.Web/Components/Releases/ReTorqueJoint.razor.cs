@@ -56,7 +56,7 @@ public sealed partial class ReTorqueJoint
 
     protected override void OnParametersSet() => tools =
     [
-        .. Reading.Tools.Values.Where(candidate => candidate.OutOfUseBy == 0 && candidate.IsCalibratedOn(Reading.Now.Today))
+        .. Reading.Tools.Values.Where(candidate => candidate.OutOfUseBy == 0 && Reading.Now.IsInDate(candidate))
             .Select(candidate => candidate.Tool).OfType<TorqueTool>()
             .Where(candidate => candidate.IsInRange(ToSetOn(candidate)))
             .OrderBy(candidate => candidate.Name, StringComparer.OrdinalIgnoreCase),

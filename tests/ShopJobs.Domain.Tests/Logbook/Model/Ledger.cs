@@ -9,7 +9,7 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 /// the start at every question. It shares no rule with the product. A ledger never changes; what it was asked once it remembers.
 /// </summary>
 internal sealed partial class Ledger(
-    JointRegister register, IReadOnlyDictionary<ToolId, List<Recorded>> tools, Dictionary<JobId, JobReading> jobs, IReadOnlyList<Line> lines)
+    JointRegister register, IReadOnlyDictionary<ToolId, List<Recorded>> tools, Dictionary<JobId, JobReading> jobs, IReadOnlyList<Line> lines, TrueClock clock)
 {
     private readonly Remembered<JointPosition, long> lastOpened = new();
     private readonly Remembered<JointPosition, IReadOnlyList<Line>> pulls = new();
@@ -23,16 +23,16 @@ internal sealed partial class Ledger(
     public Ledger With(IReadOnlyList<Line> more)
     {
         earlier.Of(lines.Count, _ => this);
-        return new(register, tools, jobs, [.. lines, .. more]) { earlier = earlier };
+        return new(register, tools, jobs, [.. lines, .. more], clock) { earlier = earlier };
     }
 
-    /// <summary>The same ledger, asked anew: a tool's logbook has grown.</summary>
-    public Ledger Anew() => new(register, tools, jobs, lines);
+    /// <summary>The same ledger, asked anew: a tool's logbook has grown, or the clock was set.</summary>
+    public Ledger Anew(TrueClock set) => new(register, tools, jobs, lines, set);
 
     /// <summary>The ledger as it was when this line was the newest.</summary>
     private Ledger Upto(long number) => number >= lines.Count
         ? this
-        : earlier.Of(number, _ => new(register, tools, jobs, [.. lines.Take((int)number)]) { earlier = earlier });
+        : earlier.Of(number, _ => new(register, tools, jobs, [.. lines.Take((int)number)], clock) { earlier = earlier });
 
     private Line At(long number) => lines[(int)number - 1];
 

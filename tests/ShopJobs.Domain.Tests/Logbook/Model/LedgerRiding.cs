@@ -42,6 +42,6 @@ internal sealed partial class Ledger
 
         var ended = lines.Skip((int)said.Number).Any(line => line.Entry is Released
             || line.Opens.Any(at => rules?.EndsAt.Contains(at.Key) == true && (!ofPlace || at.Place == place)));
-        return ended || (rules?.LastsHours is { } hours && now > said.At.AddHours((double)hours)) ? 0 : said.Number;
+        return ended || (rules?.LastsHours is { } hours && clock.MayHavePassed(said, TimeSpan.FromHours((double)hours), now)) ? 0 : said.Number;
     }
 }

@@ -33,7 +33,7 @@ internal sealed partial class Ledger
         var since = after.LastOrDefault(line => line.Entry is ReleaseUpheld fact && fact.Release == release.Number) ?? release;
         return AgainstStanding(release, today).Any() || after.Exists(line => line.Number > since.Number && Suspends(line)) || WasDoubtedSince(since.At)
             ? ReleaseStandingKind.Suspended
-            : ((Released)release.Entry).LapsesOn < today ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands;
+            : ((Released)release.Entry).LapsesOn?.AddDays(-(int)release.Off.TotalDays) < today ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands;
     }
 
     /// <summary>What speaks against it by the rules of a release; a job put on the car later speaks against the next one alone.</summary>
@@ -85,7 +85,7 @@ internal sealed partial class Ledger
     /// <summary>Below the distance asked nothing settles; at the date limit the lead settles it early.</summary>
     private bool IsTooEarly(JointPosition position, decimal? odometer, DateOnly today, IReadOnlySet<Right> rights) =>
         FirstDrive(position) is { Entry: Released { OdometerKm: { } at } } drive && GroupOf(LastPull(position)!).Rules.ReTorque is { } rule
-        && odometer < at + rule.AfterKm && !(rights.Contains(Right.Lead) && IsPastLimit(rule, drive, today));
+        && odometer < at + rule.AfterKm && !(rights.Contains(Right.Lead) && clock.Doubt is null && IsPastLimit(rule, drive, today));
 
-    private static bool IsPastLimit(ReTorque rule, Line drive, DateOnly today) => rule.WithinDays is { } days && today >= drive.Day.AddDays(days);
+    private static bool IsPastLimit(ReTorque rule, Line drive, DateOnly today) => rule.WithinDays is { } days && today >= DateOnly.FromDateTime(drive.At).AddDays(days);
 }

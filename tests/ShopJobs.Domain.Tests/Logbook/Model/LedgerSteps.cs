@@ -246,7 +246,7 @@ internal sealed partial class Ledger
         if ((from wait in step.Rules.WaitsFor.OfType<WaitsFor.ForCure>()
              from work in job.GroupsAt(wait.Group, step.Place)
              where !work.Positions.All(IsAtTorque)
-                 || work.Positions.Max(position => LastPull(position)!.At).AddHours((double)wait.Hours) > at
+                 || !work.Positions.All(position => clock.HasPassed(LastPull(position)!, TimeSpan.FromHours((double)wait.Hours), at))
              select wait).Any())
         {
             yield return new(HoldReason.Cure);

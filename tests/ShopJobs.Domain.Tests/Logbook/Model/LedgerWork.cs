@@ -36,7 +36,7 @@ internal sealed partial class Ledger
         [
             (HoldReason.NoRightToRecord, !rights.Contains(Right.Record)),
             (HoldReason.RidesOnLoose, !IsCarried(position, group.Rules.Temporary)),
-            (HoldReason.TooLate, pull.Stage == group.Rules.Stages.Count && HandTightBy(position) is > 0 and var hand && line.At - At(hand).At > group.Rules.Within),
+            (HoldReason.TooLate, pull.Stage == group.Rules.Stages.Count && group.Rules.Within is { } within && HandTightBy(position) is > 0 and var hand && clock.MayHavePassed(At(hand), within, line.At)),
             (HoldReason.JobClosed, IsClosed(pull.Job)),
             (HoldReason.SecondPull, done || PullsOn(position).Any(earlier => Fact(earlier).Stage > pull.Stage
                 || (IsTurn(earlier) && Fact(earlier).Stage == pull.Stage && Fact(earlier).Visit == pull.Visit))),
@@ -75,7 +75,7 @@ internal sealed partial class Ledger
             (HoldReason.ReTorqueNotDue, !OwesReTorque(position) || last is null || !DrivenSince(last.Number)),
             (HoldReason.PositionHeld, HoldsOn(position).Count > 0),
             (HoldReason.MovedTooFar, settled.AngleDegrees > 30),
-            (HoldReason.ReTorqueEarly, IsTooEarly(position, settled.OdometerKm, line.Day, rights)),
+            (HoldReason.ReTorqueEarly, IsTooEarly(position, settled.OdometerKm, DateOnly.FromDateTime(line.At), rights)),
             (HoldReason.WrongCarCondition, !group.Stages[^1].Conditions.All(condition => DeclaredBy(condition, position.Place, line.At) > 0)),
             .. ToolProblems(settled.Tool, settled.Value, settled.Kind, group, group.Stages[^1], line.Day),
             .. ValueProblemsOf(settled.Kind, settled.Value, group.RunDown == RunDown.Add ? RunDownOn(position) : null, group, group.Stages.Count, settled.Tool),
@@ -129,6 +129,7 @@ internal sealed partial class Ledger
         yield return (HoldReason.ToolUnknown, entered is null);
         yield return (HoldReason.ToolQuarantined, tool.OutOfUse);
         yield return (HoldReason.ToolOverdue, entered is not null && !tool.OutOfUse && !tool.IsCalibratedOn(day));
+        yield return (HoldReason.CalibrationUnknown, entered is not null && !tool.OutOfUse && tool.IsCalibratedOn(day) && !tool.IsCalibratedOn(clock.Latest(day)));
         yield return (HoldReason.ToolOutOfRange, entered is not null && (value?.NewtonMetres < entered.LowestMarked || value?.NewtonMetres > entered.Top));
         yield return (HoldReason.ToolLengthMissing, stage.Turn is null && group.Adapter is not null && entered is { LengthMm: null });
         yield return (HoldReason.EvidenceNotAllowed, !(kind switch

@@ -7,8 +7,8 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 internal sealed partial class Ledger
 {
     /// <summary>The lines of an accepted command. Positions, values and people are the entry's facts; the rest is the model's own.</summary>
-    public IReadOnlyList<Line> LinesOf(Command command, IReadOnlyList<Recorded> entries, DateOnly day, IReadOnlySet<Right> rights) =>
-        [.. entries.Select(recorded => Understood(command, new Line(recorded.Number, recorded.At, day, recorded.Person, recorded.Entry), rights))];
+    public IReadOnlyList<Line> LinesOf(Command command, IReadOnlyList<Recorded> entries, DateTime at, DateOnly day, IReadOnlySet<Right> rights) =>
+        [.. entries.Select(recorded => Understood(command, new Line(recorded.Number, at, day, recorded.Person, recorded.Entry) { Off = clock.Off }, rights))];
 
     private Line Understood(Command command, Line line, IReadOnlySet<Right> rights) => (line.Entry, command) switch
     {

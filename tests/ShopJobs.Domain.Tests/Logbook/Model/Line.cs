@@ -8,6 +8,8 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 /// One line of the model's own flat list: the facts of an accepted entry, and what the model itself makes of them. What the
 /// product derived and wrote into the entry (problems, what it opened, what it rests on) is compared with this, never read.
 /// </summary>
+/// <param name="At">When it happened: the fact, whatever the clock showed.</param>
+/// <param name="Day">The day as it was written.</param>
 internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Person, Entry Entry)
 {
     /// <summary>Positions it says anything about; of a joint that was witnessed, none: a record names each of them before.</summary>
@@ -21,6 +23,9 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
         Decided fact => [fact.Position],
         _ => Enumerable.Empty<JointPosition>(),
     });
+
+    /// <summary>By how much the clock was wrong when it was written.</summary>
+    public TimeSpan Off { get; init; }
 
     /// <summary>Why a report does not count.</summary>
     public IReadOnlyList<HoldReason> Problems { get; init; } = [];

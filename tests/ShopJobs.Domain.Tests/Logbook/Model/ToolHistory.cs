@@ -16,7 +16,7 @@ internal sealed class ToolHistory(IReadOnlyList<Recorded> entries)
         _ => false,
     };
 
-    public bool IsCalibratedOn(DateOnly day) => LastGoodBefore(entries.Count) is { } good && good.Date <= day && day <= good.Due;
+    public bool IsCalibratedOn(DateOnly day) => LastGoodBefore(entries.Count)?.Entry is Calibrated good && good.Date <= day && day <= good.Due;
 
     /// <summary>When doubts were raised on work done that day and written at that instant, lifted since or not.</summary>
     public IEnumerable<DateTime> EverDoubtedOn(DateOnly day, DateTime at) => RaisedOn(day, at).Select(index => entries[index].At);
@@ -31,16 +31,16 @@ internal sealed class ToolHistory(IReadOnlyList<Recorded> entries)
         {
             var raises = entries[i].Entry is Doubted or Calibrated { AsFound.Count: > 0 }
                 && !(entries[i].Entry is Calibrated calibrated && IsGood(calibrated.AsFound));
-            var since = LastGoodBefore(i)?.Date;
-            if (raises && at <= entries[i].At && (since is null || day >= since))
+            var since = LastGoodBefore(i);
+            if (raises && at <= entries[i].At && (since is null || day >= ((Calibrated)since.Entry).Date || at >= since.At))
             {
                 yield return i;
             }
         }
     }
 
-    private Calibrated? LastGoodBefore(int index) =>
-        entries.Take(index).Select(line => line.Entry).OfType<Calibrated>().LastOrDefault(calibrated => IsGood(calibrated.AsLeft));
+    private Recorded? LastGoodBefore(int index) =>
+        entries.Take(index).LastOrDefault(line => line.Entry is Calibrated calibrated && IsGood(calibrated.AsLeft));
 
     // The tools of the test shop are of the 4 % class.
     private static bool IsGood(IReadOnlyList<CalibrationPoint> points) =>

@@ -2,6 +2,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Model;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Tests.Logbook.Properties;
 
@@ -13,13 +14,16 @@ internal sealed class CarHistory
     private readonly List<string> told = [];
     private readonly ToolShelf shelf = new(CarAtWork.Start);
     private readonly Tally? tally;
+    private readonly Dictionary<ToolId, List<Recorded>> tools;
+    private TrueClock clock = TrueClock.Trusted;
     private Ledger? ledger;
 
     private CarHistory(int first, HoldRules rules, Tally? tally, bool compared)
     {
         Car = new CarAtWork(2, shelf, rules, Shop.Register(first)) { Ties = Shop.Ties(first) };
         this.tally = tally;
-        ledger = !compared ? null : new Ledger(Car.Register, shelf.Logbooks, readings, []);
+        tools = shelf.Logbooks.ToDictionary(book => book.Key, book => book.Value.ToList());
+        ledger = !compared ? null : new Ledger(Car.Register, tools, readings, [], clock);
     }
 
     public CarAtWork Car { get; }
@@ -84,8 +88,13 @@ internal sealed class CarHistory
                 Car.TellTool(tool, entry);
                 told.Add($"    tool {tool.Value.ToString()[..8]}: {entry}");
                 tally?.Count(entry);
-                ledger = ledger?.Anew();
+                clock = clock.Written(Car.True);
+                tools.TryAdd(tool, []);
+                tools[tool].Add(new Recorded(tools[tool].Count + 1, Car.True, default, entry));
+                ledger = ledger?.Anew(clock);
                 return Compare();
+            case MoveKind.Clock:
+                return SetClock(move);
             case MoveKind.Wait:
                 Car.Wait(move.A % 5 == 0 ? TimeSpan.FromDays(300) : TimeSpan.FromHours(25));
                 return null;
@@ -94,10 +103,35 @@ internal sealed class CarHistory
         }
     }
 
+    // By whole days, so that a day is right or wrong as a whole.
+    private string? SetClock(Move move)
+    {
+        if (move.A % 3 != 0)
+        {
+            TimeSpan[] by = [TimeSpan.FromDays(2), -TimeSpan.FromDays(2), TimeSpan.FromDays(300), -TimeSpan.FromDays(300)];
+            Car.SetClock(by[move.B % by.Length]);
+            told.Add($"    the clock is set by {by[move.B % by.Length].TotalDays} days");
+            clock = clock.Set(by[move.B % by.Length], Car.True, Car.State.Number);
+            ledger = ledger?.Anew(clock);
+            return Compare();
+        }
+
+        var signer = move.B % 4 == 0 ? TestPerson.Tess : TestPerson.Lee;
+        clock = clock.Set(-clock.Off, Car.True + TimeSpan.FromMinutes(1), Car.State.Number);
+        var verdict = Car.SignClock(signer);
+        told.Add($"    {signer} signs the time -> {Describe(verdict)}");
+        tally?.Count(verdict);
+        var expected = clock.Against(signer.Rights);
+        clock = expected is null ? clock.Signed() : clock;
+        ledger = ledger?.Anew(clock);
+        var found = (verdict as Verdict.Refused)?.Reasons[0].Reason;
+        return found == expected ? Compare() : $"the time is refused for {found}, the model says {expected}";
+    }
+
     /// <summary>Gives one command to product and model.</summary>
     public string? Give(TestPerson person, Command command)
     {
-        var at = Car.Now + TimeSpan.FromMinutes(1);
+        var at = Car.True + TimeSpan.FromMinutes(1);
         if (command is StartJob start)
         {
             readings.TryAdd(start.Job, new JobReading(start.Job, start.Procedure, Car.Register, start.Places));
@@ -130,7 +164,8 @@ internal sealed class CarHistory
             return $"recorded, the model refuses for [{string.Join(", ", expected)}]";
         }
 
-        var written = ledger.LinesOf(command, Car.Book[before..], Car.Today, person.Rights);
+        var written = ledger.LinesOf(command, Car.Book[before..], at, clock.Day(at), person.Rights);
+        clock = clock.Written(at);
         ledger = ledger.With(written);
         return written.Select(line => Ledger.Difference(command, line)).FirstOrDefault(difference => difference is not null) ?? Compare();
     }
@@ -202,7 +237,7 @@ internal sealed class CarHistory
 
     // The guide pulls on with a tool out of use where the shop has no other, and may follow a step whose steps before are not signed.
     private static bool Excused(IReadOnlyList<HoldReason> problems) => problems.All(problem =>
-        problem is HoldReason.StepBefore or HoldReason.TooLate or HoldReason.ToolOverdue or HoldReason.ToolQuarantined or HoldReason.LowerStageMissing);
+        problem is HoldReason.StepBefore or HoldReason.TooLate or HoldReason.ToolOverdue or HoldReason.CalibrationUnknown or HoldReason.ToolQuarantined or HoldReason.LowerStageMissing);
 
     private static IReadOnlyList<HoldReason> ProblemsOf(Entry entry) => entry switch
     {
@@ -259,7 +294,7 @@ internal sealed class CarHistory
 
         foreach (var kind in Enum.GetValues<ReleaseKind>())
         {
-            var (standing, model) = (Car.State.StandingOf(now, kind).Kind, ledger.StandingOf(kind, Car.Today));
+            var (standing, model) = (Car.State.StandingOf(now, kind).Kind, ledger.StandingOf(kind, DateOnly.FromDateTime(Car.True)));
             if (standing != model)
             {
                 return $"the release to {kind} is {standing}, the model says {model}";

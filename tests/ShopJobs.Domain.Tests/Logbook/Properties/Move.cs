@@ -35,6 +35,7 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Declare),
         (2, MoveKind.Wait),
         (1, MoveKind.Summary),
+        (2, MoveKind.Clock),
         (4, MoveKind.Nonsense),
     ];
 
@@ -90,5 +91,8 @@ internal enum MoveKind
     Declare,
     Wait,
     Summary,
+
+    /// <summary>Somebody sets the clock of the machine, or the lead sets it right and signs.</summary>
+    Clock,
     Nonsense,
 }

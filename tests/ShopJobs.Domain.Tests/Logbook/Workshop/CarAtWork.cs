@@ -15,6 +15,10 @@ internal sealed class CarAtWork
 
     private readonly Dictionary<JobId, Procedure> procedures = [];
     private readonly ToolShelf shelf;
+    private DateTime passed = Start;
+    private TimeSpan off;
+    private DateTime newest = Start;
+    private ClockAnchor anchor = ClockAnchor.First(ShopState.Empty, Start, Start, TimeSpan.Zero);
     private readonly Dictionary<JobId, PlacedProcedure> placed = [];
 
     public CarAtWork(int nuts = 5, ToolShelf? shelf = null, HoldRules? rules = null, JointRegister? register = null)
@@ -33,7 +37,7 @@ internal sealed class CarAtWork
         placed = new(other.placed);
         State = other.State;
         Book = [.. other.Book];
-        Now = other.Now;
+        (passed, off, newest, anchor, Clock) = (other.passed, other.off, other.newest, other.anchor, other.Clock);
     }
 
     public HoldRules Rules { get; }
@@ -49,21 +53,70 @@ internal sealed class CarAtWork
 
     public JointRegister Register { get; }
 
-    public DateTime Now { get; private set; } = Start;
+    /// <summary>The instant of the next entry: what the clock shows, and never before the newest entry.</summary>
+    public DateTime Now => passed + off > newest ? passed + off : newest;
+
+    /// <summary>The fact, whatever the clock shows.</summary>
+    public DateTime True => passed;
+
+    /// <summary>What the shop's logbook says of its clock.</summary>
+    public ShopState Clock { get; private set; } = ShopState.Empty;
 
     public DateOnly Today => DateOnly.FromDateTime(Now);
 
     /// <summary>Number of the newest entry.</summary>
     public long Last => State.Number;
 
-    public void Wait(TimeSpan time) => Now += time;
+    public void Wait(TimeSpan time) => passed += time;
+
+    /// <summary>Somebody sets the clock of the machine, and the program sees it.</summary>
+    public void SetClock(TimeSpan by)
+    {
+        off += by;
+        Look();
+    }
+
+    /// <summary>The lead sets the clock right and signs that it is.</summary>
+    public Verdict SignClock(TestPerson person)
+    {
+        Wait(TimeSpan.FromMinutes(1));
+        SetClock(-off);
+        var seen = Look();
+        var verdict = seen.Decide(new SetClock(Shown, seen.Number), person.Rights);
+        if (verdict is Verdict.Accepted accepted)
+        {
+            newest = passed;
+            Write(accepted.Entries, person);
+        }
+
+        return verdict;
+    }
+
+    private ShopState Look()
+    {
+        anchor = anchor.Look(Clock, passed + off, passed - Start);
+        return anchor.Unsaid(Clock).Aggregate(Clock, (known, step) => known.Apply(new Recorded(known.Number + 1, Now, default, step)));
+    }
+
+    // What the shop's logbook does not say yet is written before anything else.
+    private void Write(IReadOnlyList<Entry> more, TestPerson person)
+    {
+        foreach (var entry in anchor.Unsaid(Clock).Concat(more).ToList())
+        {
+            Clock = Clock.Apply(new Recorded(Clock.Number + 1, Now, person.Id, entry));
+        }
+    }
 
     public ToolState Tool(ToolId id) => shelf.StateOf(id);
 
     public void TellTool(ToolId id, Entry entry)
     {
         Wait(TimeSpan.FromMinutes(1));
-        shelf.Tell(id, entry, Now);
+        var seen = Look();
+        var at = Now;
+        Write([], TestPerson.Lee);
+        shelf.Tell(id, seen.Stamped(entry, at - (passed + off)), at);
+        newest = at;
     }
 
     public JobId StartJob(Procedure procedure, params string[] places)
@@ -99,6 +152,8 @@ internal sealed class CarAtWork
     public Circumstances As(TestPerson person) => new(person.Id, person.Rights, Now, Today, Register, Placed, Tool)
     {
         TiedTo = Ties.GetValueOrDefault(person.Id) ?? new HashSet<PersonId>(),
+        Shop = Look(),
+        Ahead = Now - (passed + off),
     };
 
     public Verdict Try(TestPerson person, Command command)
@@ -107,9 +162,17 @@ internal sealed class CarAtWork
         var now = As(person);
         var verdict = State.Decide(
             command is SignedCommand signed && signed.Covers == Covering.Nothing ? State.AsShown(now, signed) : command, now, Rules);
-        foreach (var entry in verdict is Verdict.Accepted accepted ? accepted.Entries : [])
+        if (verdict is not Verdict.Accepted accepted)
         {
-            var recorded = new Recorded(State.Number + 1, Now, person.Id, entry);
+            return verdict;
+        }
+
+        var at = Now;
+        Write([], person);
+        newest = at;
+        foreach (var entry in accepted.Entries)
+        {
+            var recorded = new Recorded(State.Number + 1, at, person.Id, entry);
             Book.Add(recorded);
             State = State.Apply(recorded);
         }
