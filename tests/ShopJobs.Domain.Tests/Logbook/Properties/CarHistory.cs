@@ -66,6 +66,8 @@ internal sealed partial class CarHistory
                 return Suspended(move);
             case MoveKind.Slow:
                 return GoOnFor(6, move, until: static entry => entry is HandTightened) ?? Pause() ?? GoOnFor(1, move);
+            case MoveKind.Uncured:
+                return Uncured(move);
             case MoveKind.GoOn:
                 return GoOnFor(move.A % 9 == 0 ? 24 : 1 + (move.A % 5), move);
             case MoveKind.GoOnWrongly:
@@ -147,6 +149,19 @@ internal sealed partial class CarHistory
                 ?? (move.B % 4 == 0 ? null : Give(TestPerson.Lee, CarWork.Decision(held, Disposition.UseAsIs, accepted: true)))
                 ?? Give(TestPerson.Lee, new UpholdRelease(standing, CarAtWork.Shown))
             : null);
+    }
+
+    // Even numbers: of two steps that may be done the first, which drives them.
+    private string? Uncured(Move move)
+    {
+        var running = Car.State.RunningJobs.ToList();
+        var studs = running.FindIndex(job => Car.Placed(job).Groups.Any(group => group.Group.Key == TestRegister.Stud));
+        return studs < 0
+            ? null
+            : Give(TestPerson.Tess, new OpenPositions(Car.Positions(TestRegister.Stud, TestRegister.Left), running[studs].Id, null))
+                ?? Enumerable.Range(0, 12).Select(i => GoOn(new Move(move.Kind, studs + (running.Count * move.A), 2 * (move.B + i), move.C / (i + 1))))
+                    .FirstOrDefault(difference => difference is not null)
+                ?? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, (Car.State.Odometer ?? 1000) + 10, accepted: true));
     }
 
     private string? Pause()
