@@ -7,7 +7,7 @@ using ShopJobs.Domain.Tools;
 namespace ShopJobs.Domain.Tests.Logbook.Properties;
 
 /// <summary>Runs moves on one car and compares the product with the model after each command.</summary>
-internal sealed class CarHistory
+internal sealed partial class CarHistory
 {
     private static readonly IReadOnlyList<JointPosition> Positions = [.. TestRegister.With(2).Kinds.Values.SelectMany(kind => kind.AllPositions())];
     private readonly Dictionary<JobId, JobReading> readings = [];
@@ -70,6 +70,8 @@ internal sealed class CarHistory
                 return Suspended(move);
             case MoveKind.Slow:
                 return GoOnFor(6, move, until: static entry => entry is HandTightened) ?? Pause() ?? GoOnFor(1, move);
+            case MoveKind.Uncured:
+                return Uncured(move);
             case MoveKind.GoOn:
                 return GoOnFor(move.A % 9 == 0 ? 24 : 1 + (move.A % 5), move);
             case MoveKind.GoOnWrongly:
@@ -118,7 +120,13 @@ internal sealed class CarHistory
 
         var signer = move.B % 4 == 0 ? TestPerson.Tess : TestPerson.Lee;
         clock = clock.Set(-clock.Off, Car.True + TimeSpan.FromMinutes(1), Car.State.Number);
+        var said = Car.Clock.Steps.Count;
         var verdict = Car.SignClock(signer);
+        foreach (var step in Car.Clock.Steps.Skip(said))
+        {
+            tally?.Count(new ClockStepped(step.Was, step.Showed));
+        }
+
         told.Add($"    {signer} signs the time -> {Describe(verdict)}");
         tally?.Count(verdict);
         var expected = clock.Against(signer.Rights);
@@ -182,6 +190,19 @@ internal sealed class CarHistory
                 ?? (move.B % 4 == 0 ? null : Give(TestPerson.Lee, CarWork.Decision(held, Disposition.UseAsIs, accepted: true)))
                 ?? Give(TestPerson.Lee, new UpholdRelease(standing, CarAtWork.Shown))
             : null);
+    }
+
+    // Even numbers: of two steps that may be done the first, which drives them.
+    private string? Uncured(Move move)
+    {
+        var running = Car.State.RunningJobs.ToList();
+        var studs = running.FindIndex(job => Car.Placed(job).Groups.Any(group => group.Group.Key == TestRegister.Stud));
+        return studs < 0
+            ? null
+            : Give(TestPerson.Tess, new OpenPositions(Car.Positions(TestRegister.Stud, TestRegister.Left), running[studs].Id, null))
+                ?? Enumerable.Range(0, 12).Select(i => GoOn(new Move(move.Kind, studs + (running.Count * move.A), 2 * (move.B + i), move.C / (i + 1))))
+                    .FirstOrDefault(difference => difference is not null)
+                ?? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, (Car.State.Odometer ?? 1000) + 10, accepted: true));
     }
 
     private string? Pause()
@@ -252,60 +273,4 @@ internal sealed class CarHistory
         var running = Car.State.RunningJobs.ToList();
         return running.Count == 0 ? null : running[number % running.Count];
     }
-
-    private static Reason Of(HoldPoint point) => point.Reason is HoldReason.Held or HoldReason.ToolInDoubt or HoldReason.NotAtStage
-        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotRunDown or HoldReason.RidesOnLoose ? new(point.Reason, point.Position) : new(point.Reason);
-
-    private string? Compare()
-    {
-        if (ledger is null)
-        {
-            return null;
-        }
-
-        var now = Car.As(TestPerson.Lee);
-        foreach (var position in Positions)
-        {
-            var (shows, model) = (Car.Shows(position), ledger.Shows(position));
-            if (shows != model)
-            {
-                return $"{position} shows {shows}, the model says {model}";
-            }
-
-            var counts = Car.Rules.Position.All(rule => !rule.Find(new PositionQuestion(Car.State, now, Car.State.Of(position), null, null, null)).Any());
-            if (counts != ledger.Counts(position))
-            {
-                return $"{position} {(counts ? "counts" : "does not count")}, the model says otherwise";
-            }
-        }
-
-        foreach (var job in Car.State.Jobs.Values)
-        {
-            foreach (var step in Car.Placed(job).Steps)
-            {
-                var standing = Car.State.StandingOf(job, Car.Placed(job), step);
-                var model = ledger.StandingOf(readings[job.Id], readings[job.Id].Step(step.Id)!);
-                if (standing != model)
-                {
-                    return $"{step.Id} is {standing}, the model says {model}";
-                }
-            }
-        }
-
-        foreach (var kind in Enum.GetValues<ReleaseKind>())
-        {
-            var (standing, model) = (Car.State.StandingOf(now, kind).Kind, ledger.StandingOf(kind, DateOnly.FromDateTime(Car.True)));
-            if (standing != model)
-            {
-                return $"the release to {kind} is {standing}, the model says {model}";
-            }
-        }
-
-        var undone = Car.State.Undone.Keys.ToHashSet();
-        return undone.SetEquals(ledger.UndoneNames) ? null : $"undone are [{string.Join(", ", undone)}], the model says [{string.Join(", ", ledger.UndoneNames)}]";
-    }
-
-    private string Describe(Verdict verdict) => verdict is Verdict.Refused refused
-        ? $"refused [{string.Join(", ", refused.Reasons.Select(Of).Distinct())}]"
-        : $"{Car.State.Number} [{string.Join(", ", Car.Book.Skip(Car.Book.Count - ((Verdict.Accepted)verdict).Entries.Count).SelectMany(line => ProblemsOf(line.Entry)))}]";
 }

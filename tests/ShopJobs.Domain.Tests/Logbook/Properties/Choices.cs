@@ -7,18 +7,9 @@ using ShopJobs.Domain.Tools;
 namespace ShopJobs.Domain.Tests.Logbook.Properties;
 
 /// <summary>Turns a move that is not the next thing into a command on the car as it stands.</summary>
-internal static class Choices
+internal static partial class Choices
 {
     public static readonly IReadOnlyList<ToolId> Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange, TestTools.Angle];
-
-    /// <summary>Number of the procedure that asks more of the wheel nuts than procedure 0.</summary>
-    private const int OtherWheels = 4;
-
-    /// <summary>Number of the procedure that asks another angle of the bolts than <see cref="Head"/>.</summary>
-    private const int OtherHead = 8;
-
-    private const int Head = 7;
-    private const int Procedures = 9;
 
     public static TestPerson Person(int number) => TestPerson.All[number % 10 switch { < 4 => 0, < 7 => 1, < 9 => 2, _ => 3 }];
 
@@ -90,32 +81,6 @@ internal static class Choices
         });
     }
 
-    /// <summary>The second job of a history that begins with this number: often one that asks something else of the same joint.</summary>
-    public static int Beside(int first) => (first % (2 * Procedures)) switch
-    {
-        0 => OtherWheels,
-        1 + Procedures => 0,
-        Head + Procedures => OtherHead,
-        _ => first / Procedures,
-    };
-
-    public static (Procedure Procedure, string[] Places) Procedure(int number) => (number % Procedures) switch
-    {
-        0 => (TestProcedures.Wheels(1, 2), [TestRegister.Left]),
-        1 => (TestProcedures.Studs(1, 2), [TestRegister.Left]),
-        2 => (TestProcedures.StrutWithCrowfoot(), [TestRegister.Left]),
-        3 => (Soon(TestProcedures.Brake()), [TestRegister.Front]),
-        OtherWheels => (TestProcedures.OtherWheels(1, 2), [TestRegister.Left]),
-        5 => (TestProcedures.LinkWithRunDown(), [TestRegister.Front]),
-        Head => (TestProcedures.Head(), [TestRegister.Left]),
-        OtherHead => (TestProcedures.Head(92), [TestRegister.Left]),
-        _ => (TestProcedures.Wheels(2, 1), [TestRegister.Left, TestRegister.Right]),
-    };
-
-    // To be done within an hour and a half of hand-tight.
-    private static Procedure Soon(Procedure procedure) =>
-        procedure with { Groups = [.. procedure.Groups.Select(group => group with { Within = TimeSpan.FromMinutes(90) })] };
-
     /// <summary>The report as a step's screen gives it: with the cycles of its positions, now and then of an earlier one.</summary>
     public static Command Cycled(CarAtWork car, Command report, int number)
     {
@@ -131,115 +96,6 @@ internal static class Choices
             ? null
             : [.. positions.Select((at, index) => car.State.Of(at).Cycle - (number % 8 == 7 && (index == 0 || number % 16 == 7) ? 1 : 0))];
     }
-
-    /// <summary>A release by which the car may go now; null when there is none.</summary>
-    public static ReleaseKind? Standing(CarAtWork car) => car.State.ReleaseHistory
-        .FindLast(release => car.State.StandingOf(car.As(TestPerson.Lee), release.Fact.Kind).IsGood)?.Fact.Kind;
-
-    private static ReleaseKind Given(CarAtWork car, int number) => car.State.ReleaseHistory.IsEmpty || number % 6 == 0
-        ? (ReleaseKind)(number % 3)
-        : car.State.ReleaseHistory[^1].Fact.Kind;
-
-    private static IReadOnlyList<long> Awaiting(CarAtWork car, Move move)
-    {
-        var waiting = car.State.Positions.Values.SelectMany(book => book.Pulls).Where(pull => pull is { AwaitsCountersign: true, CountersignedBy: null })
-            .Select(pull => pull.Number).Order().ToList();
-        return move.B % 6 == 0 ? [.. waiting, 1 + (move.A % (car.Last + 1))] : waiting;
-    }
-
-    public static JobBook? Job(CarAtWork car, int number) => car.State.Jobs.IsEmpty
-        ? null
-        : car.State.Jobs.Values.OrderBy(job => job.Number).ElementAt(number % car.State.Jobs.Count);
-
-    private static (JobBook Job, GroupInstance Group)? Group(CarAtWork car, int number)
-    {
-        if (Job(car, number) is not { } job)
-        {
-            return null;
-        }
-
-        var groups = car.Placed(job).Groups;
-        return (job, groups.ElementAt(number / 7 % groups.Count));
-    }
-
-    // Mostly a joint whose re-torque is due, where there is one.
-    private static (JobBook Job, GroupInstance Group)? Due(CarAtWork car, int number) =>
-        number % 4 == 0 || car.State.Positions.Values.FirstOrDefault(book => car.Shows(book.Position) == PositionState.Due)?.Last is not { Fact: var fact }
-            ? null
-            : (car.State.Jobs[fact.Job], car.Placed(fact.Job).Group(fact.Group, fact.Position.Place)!);
-
-    private static IReadOnlyList<JointPosition> Some(GroupInstance group, int number) =>
-        number % 2 == 0 ? [.. group.Positions] : [group.Positions.ElementAt(number / 2 % group.Count)];
-
-    private static JointPosition Position(CarAtWork car, int number)
-    {
-        var touched = car.State.Positions.Keys.OrderBy(at => at.ToString(), StringComparer.Ordinal).ToList();
-        var all = car.Register.Kinds.Values.SelectMany(kind => kind.AllPositions()).ToList();
-        return touched.Count > 0 && number % 4 != 0 ? touched[number % touched.Count] : all[number % all.Count];
-    }
-
-    private static JointPosition Troubled(CarAtWork car, int number)
-    {
-        var troubled = car.State.Positions.Keys.Where(at => car.Shows(at) is PositionState.Held or PositionState.Doubted)
-            .OrderBy(at => at.ToString(), StringComparer.Ordinal).ToList();
-        return troubled.Count > 0 && number % 6 != 0 ? troubled[number % troubled.Count] : Position(car, number);
-    }
-
-    private static long Target(CarAtWork car, int number)
-    {
-        var targets = car.State.Correctables.Keys.Order().ToList();
-        return targets.Count == 0 ? 1 : targets[^(1 + (number % Math.Min(6, targets.Count)))];
-    }
-
-    public static EnteredTorque Value(CarAtWork car, Move move, RecordTorque? pull = null)
-    {
-        var target = pull is null ? (car.Book.FindLast(line => line.Entry is TorqueRecorded)?.Entry as TorqueRecorded)?.Position : pull.Position;
-        var group = target is { } at ? Opening.GroupOn(car.State, car.As(TestPerson.Lee), at)?.Group : null;
-        var stage = group?.Stages[Math.Min(group.Stages.Count, pull?.Stage ?? 1 + (move.C % 2)) - 1] ?? TestProcedures.Stage(1, 50, 40, 60, [1]);
-        var runDown = pull?.RunDown ?? (target is { } on ? car.State.Of(on).RunDownOf() : null);
-        var atFastener = (move.B / 3 % 9) switch
-        {
-            0 => stage.Permitted.Minimum.Value,
-            1 => stage.Permitted.Maximum.Value,
-            2 => stage.Permitted.Minimum.Value - 0.1m,
-            3 => stage.Permitted.Maximum.Value + 0.1m,
-            4 => stage.Permitted.Minimum.Value - 10,
-            5 => stage.Permitted.Maximum.Value + 10,
-            6 => stage.Value.Value + 0.5m,
-            7 => stage.Value.Value - 0.51m,
-            _ => stage.Value.Value,
-        };
-        return OnTool(group, CarAtWork.NewtonMetres(atFastener), runDown, pull is null ? null : car.Tool(pull.Tool).Tool);
-    }
-
-    /// <summary>An angle at the ends of what is permitted, just outside and far off.</summary>
-    public static decimal Angle(CarAtWork car, Move move, RecordTorque pull)
-    {
-        var turn = car.Placed(pull.Job).Group(pull.Group, pull.Position.Place)!.Group.Stages[pull.Stage - 1].Turn!;
-        return (move.B / 3 % 6) switch
-        {
-            0 => turn.Minimum,
-            1 => turn.Maximum,
-            2 => turn.Minimum - 0.1m,
-            3 => turn.Maximum + 0.1m,
-            4 => 0,
-            _ => turn.Maximum + 90,
-        };
-    }
-
-    /// <summary>What stands on the tool where a stage is done as asked; null where an angle is asked.</summary>
-    public static EnteredTorque? Asked(JointGroup group, Stage stage, EnteredTorque? runDown, TorqueTool? tool) =>
-        stage.Turn is null ? OnTool(group, stage.Value, runDown, tool) : null;
-
-    /// <summary>What stands on the tool for a torque at the fastener.</summary>
-    public static EnteredTorque OnTool(JointGroup? group, EnteredTorque atFastener, EnteredTorque? runDown, TorqueTool? tool) =>
-        group?.SettingFor(TestProcedures.Stage(1, atFastener.Value, 0, 1000, [1]), runDown, tool) ?? atFastener;
-
-    /// <summary>A run-down torque, where the group adds one and none stands on the position yet.</summary>
-    public static EnteredTorque? TurnedDown(CarAtWork car, JointGroup group, JointPosition position, int number) =>
-        group.RunDown == RunDown.Add && (car.State.Of(position).RunDownOf() is null || number % 5 == 0)
-            ? CarAtWork.NewtonMetres((number % 4) switch { 0 => 2, 1 => 10, _ => 4.5m })
-            : null;
 
     private static RecordTorque? Pull(CarAtWork car, Move move)
     {
@@ -266,9 +122,6 @@ internal static class Choices
             ? new VoidEntry(target, (move.C % 3) switch { 0 => null, 1 => true, _ => false }, CarAtWork.Reason)
             : new Restate(target, Value(car, move), CarAtWork.Reason, CarAtWork.Shown);
     }
-
-    private static long? Waiting(CarAtWork car) =>
-        car.State.Corrections.Values.Where(correction => !correction.Confirmed).Max(correction => (long?)correction.Number);
 
     private static ConfirmStep? Sign(CarAtWork car, Move move)
     {

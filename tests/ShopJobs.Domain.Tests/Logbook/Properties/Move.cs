@@ -30,6 +30,7 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (4, MoveKind.Unentitled),
         (4, MoveKind.Suspended),
         (3, MoveKind.Slow),
+        (3, MoveKind.Uncured),
         (3, MoveKind.Start),
         (3, MoveKind.Result),
         (2, MoveKind.Declare),
@@ -82,6 +83,9 @@ internal enum MoveKind
 
     /// <summary>A long break after HAND-TIGHT.</summary>
     Slow,
+
+    /// <summary>The studs are driven anew, and a release is asked for before their cure is signed.</summary>
+    Uncured,
 
     /// <summary>Something is signed as it was drawn before something else happened.</summary>
     Stale,
