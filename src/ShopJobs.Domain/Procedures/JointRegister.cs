@@ -115,6 +115,10 @@ public sealed record JointRegister(
     /// <summary>How declarations of this aspect hold.</summary>
     public ConditionAspect AspectOf(string aspect) => Aspects.GetValueOrDefault(aspect) ?? ConditionAspect.OfCar;
 
+    /// <summary>True where a kind has this place and number.</summary>
+    public bool Has(JointPosition position) =>
+        Kinds.TryGetValue(position.Key, out var kind) && kind.Places.Contains(position.Place) && position.Number >= 1 && position.Number <= kind.Positions;
+
     /// <summary>The position that this one rides on: the same number at the same place; null where its kind rides on none.</summary>
     public JointPosition? RiddenBy(JointPosition rider) =>
         Kinds.GetValueOrDefault(rider.Key)?.RidesOn is { } key && Kinds.TryGetValue(key, out var kind)

@@ -68,8 +68,9 @@ public static partial class Decider
             return Refuse(HoldReason.NoPosition);
         }
 
-        var unknown = positions.Where(position => now.KindOf(state, position.Key) is not { } kind
-            || !kind.Places.Contains(position.Place) || position.Number < 1 || position.Number > kind.Positions).ToList();
+        // A running job keeps its register: a count that was lowered since leaves its positions known.
+        JointRegister[] registers = [now.Register, .. state.RunningJobs.Select(job => now.Placed(job).Register)];
+        var unknown = positions.Where(position => !Array.Exists(registers, register => register.Has(position))).ToList();
         return unknown.Count == 0
             ? null
             : Refuse(new HoldPoint(HoldReason.UnknownPosition) { Position = unknown[0] });

@@ -51,7 +51,7 @@ internal sealed class CarAtWork
 
     public List<Recorded> Book { get; } = [];
 
-    public JointRegister Register { get; }
+    public JointRegister Register { get; private set; }
 
     /// <summary>The instant of the next entry: what the clock shows, and never before the newest entry.</summary>
     public DateTime Now => passed + off > newest ? passed + off : newest;
@@ -124,6 +124,17 @@ internal sealed class CarAtWork
         var job = new JobId(new Guid(procedures.Count + 1, 2, 0, new byte[8]));
         Do(TestPerson.Lee, ToStart(job, procedure, places));
         return job;
+    }
+
+    /// <summary>A new register comes in force; jobs that run keep theirs.</summary>
+    public void TakeIn(JointRegister register)
+    {
+        foreach (var job in State.Jobs.Values)
+        {
+            Placed(job);
+        }
+
+        Register = register;
     }
 
     /// <summary>The command that puts a procedure on the car; its text is known from here.</summary>

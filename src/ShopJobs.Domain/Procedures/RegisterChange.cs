@@ -1,0 +1,43 @@
+namespace ShopJobs.Domain.Procedures;
+
+/// <summary>How a new register differs from the one before in one kind of joint.</summary>
+/// <param name="Before">The kind as it was; null where it is added.</param>
+/// <param name="After">The kind as it is; null where it is removed.</param>
+public sealed record KindChange(JointKind? Before, JointKind? After)
+{
+    public JointKind Kind => After ?? Before!;
+
+    /// <summary>Positions that the new register has no more.</summary>
+    public IReadOnlyList<JointPosition> Lost { get; } = [.. Positions(Before).Except(Positions(After))];
+
+    /// <summary>Positions that the new register adds.</summary>
+    public IReadOnlyList<JointPosition> Added { get; } = [.. Positions(After).Except(Positions(Before))];
+
+    /// <summary>True where something other than places and counts differs: name, what it rides on or undoes, what a release asks.</summary>
+    public bool IsDescribedAnew { get; } = Before is not null && After is not null && !IsAlike(Before, After);
+
+    private static IEnumerable<JointPosition> Positions(JointKind? kind) => kind?.AllPositions() ?? [];
+
+    private static bool IsAlike(JointKind one, JointKind other) =>
+        (one.Name, one.System, one.FilledBy, one.RidesOn, one.LeastWhy, one.Temporary)
+            == (other.Name, other.System, other.FilledBy, other.RidesOn, other.LeastWhy, other.Temporary)
+        && one.Undoes.ToHashSet().SetEquals(other.Undoes)
+        && Enum.GetValues<ReleaseKind>().All(release => one.LeastFor(release) == other.LeastFor(release));
+}
+
+/// <summary>Compares two joint registers.</summary>
+public static class RegisterChanges
+{
+    /// <summary>Every kind in which they differ, by key.</summary>
+    public static IReadOnlyList<KindChange> Between(JointRegister before, JointRegister after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return
+        [
+            .. before.Kinds.Keys.Union(after.Kinds.Keys).Order(StringComparer.Ordinal)
+                .Select(key => new KindChange(before.Kinds.GetValueOrDefault(key), after.Kinds.GetValueOrDefault(key)))
+                .Where(change => change.Lost.Count > 0 || change.Added.Count > 0 || change.IsDescribedAnew),
+        ];
+    }
+}
