@@ -137,6 +137,6 @@ public static partial class Decider
         var (undid, opens) = Opening.ByResult(state, now, result.Name);
         var recorded = new ResultRecorded(
             result.Name, result.Values, result.Basis, result.Instrument, result.Conditions, result.Job, result.Step, undid);
-        return opens.Count == 0 ? Accept(recorded) : Accept(recorded, new Opened(opens, [], [], null, null));
+        return opens.Count == 0 ? Accept(recorded) : Accept(recorded, new Opened(opens, [], [], null, null) { BySetting = true });
     }
 }

@@ -17,7 +17,8 @@ public static partial class Decider
             : target.Person != now.Person && !now.May(Right.Lead) ? Refuse(new HoldPoint(HoldReason.OthersEntry) { Entry = number })
             : state.Corrections.Values.Any(earlier => earlier.Fact.Target == number && earlier.Fact.Restated is null)
                 ? Refuse(About(state, HoldReason.AlreadyVoid, number))
-                : null;
+            : target.Entry is Opened && !state.CanBeTakenBack(number) ? Refuse(new HoldPoint(HoldReason.OpenedAndGoneOn) { Entry = number })
+            : null;
 
     // An angle that was turned is not simply recorded anew: the bolt may be turned already.
     private static HoldPoint About(CarState state, HoldReason reason, long number) => new(reason)
@@ -40,6 +41,11 @@ public static partial class Decider
             Books = target.Entry is TorqueRecorded pull ? [state.Of(pull.Position)] : [],
             Doers = [correction.Person, target.Person],
         });
+        if (target.Entry is Opened && !state.CanBeTakenBack(correction.Fact.Target))
+        {
+            refused.Add(new HoldPoint(HoldReason.OpenedAndGoneOn) { Entry = correction.Fact.Target });
+        }
+
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new CorrectionConfirmed(confirm.Correction, confirm.Reason));
     }
 }

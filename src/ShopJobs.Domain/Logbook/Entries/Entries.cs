@@ -103,6 +103,9 @@ public sealed record Opened(
     /// <summary>Those of the positions whose report was made in an earlier cycle: it does not open them, but holds them until somebody has looked.</summary>
     public IReadOnlyList<JointPosition>? Late { get; init; }
 
+    /// <summary>True where a setting that was recorded opened them: it goes with the setting. Null where somebody reported it.</summary>
+    public bool? BySetting { get; init; }
+
     public override EntryFacets Facets() => new() { Job = Job, Positions = [.. Positions, .. AlsoOpened], Texts = KeptText.Given(("Reason", Reason)) };
 }
 

@@ -98,6 +98,7 @@ public enum HoldReason
     NothingToClear,
     NotCorrectable,
     AlreadyVoid,
+    OpenedAndGoneOn,
     NotRestatable,
     NoSuchCorrection,
     AlreadyStarted,

@@ -38,6 +38,12 @@ public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Rele
     /// <summary>Entry that ended it for good; 0 while none did.</summary>
     public long VoidBy { get; init; }
 
+    /// <summary>Openings that ended it: taken back as never done, they did not.</summary>
+    public ImmutableList<long> Openings { get; init; } = [];
+
+    /// <summary>A pull or the withdrawal of it ended it too: nothing brings it back.</summary>
+    public bool IsOver { get; init; }
+
     /// <summary>Newest entry by which it could not be given any more; 0 when there is none since it was given or upheld.</summary>
     public long SuspendedBy { get; init; }
 
@@ -68,7 +74,12 @@ public sealed record SummaryBook(long Number, DateTime At, SummaryIssued Fact)
 public sealed record Correctable(Entry Entry, PersonId Person, DateTime At);
 
 /// <summary>A correction that was made.</summary>
-public sealed record CorrectionBook(long Number, PersonId Person, Corrected Fact, bool Confirmed);
+/// <param name="ConfirmedBy">Entry by which a second person confirmed it; 0 while nobody has.</param>
+public sealed record CorrectionBook(long Number, PersonId Person, Corrected Fact, long ConfirmedBy)
+{
+    /// <summary>True when a second person confirmed it.</summary>
+    public bool Confirmed => ConfirmedBy > 0;
+}
 
 /// <summary>Everything the entries of one car say. Nothing else holds a status of the car.</summary>
 public sealed partial record CarState
@@ -128,6 +139,9 @@ public sealed partial record CarState
 
     /// <summary>Entries that a correction may name.</summary>
     public ByNumber<Correctable> Correctables { get; init; } = ByNumber<Correctable>.Empty;
+
+    /// <summary>Openings by number, with what they changed.</summary>
+    public ImmutableDictionary<long, OpeningBook> Openings { get; init; } = ImmutableDictionary<long, OpeningBook>.Empty;
 
     /// <summary>The book of a position; as found where no entry names it.</summary>
     public PositionBook Of(JointPosition position) =>
@@ -203,7 +217,24 @@ public sealed partial record CarState
             : Summaries.SetItem(Summaries.Count - 1, Summaries[^1] with { SupersededBy = by });
 
     // Opening, or a pull that is no re-torque, ends every release for good.
-    private CarState EndReleases(long by) => Change(release => release with { VoidBy = by }, by);
+    private CarState EndReleases(long by, bool opening)
+    {
+        var next = this with { Summaries = Superseded(by) };
+        foreach (var release in Releases.Values.Where(release => !release.IsOver).ToList())
+        {
+            next = next.Replace(
+                release.Number,
+                given => given with
+                {
+                    VoidBy = given.VoidBy == 0 ? by : given.VoidBy,
+                    Openings = opening ? given.Openings.Add(by) : given.Openings,
+                    IsOver = !opening,
+                },
+                by);
+        }
+
+        return next;
+    }
 
     // Anything else by which a release could not be given now suspends it.
     private CarState SuspendReleases(long by) => Change(release => release with { SuspendedBy = by }, by);

@@ -11,9 +11,9 @@ public sealed partial record CarState
         var target = Correctables[fact.Target].Entry;
         var next = this with
         {
-            Corrections = Corrections.Add(recorded.Number, new CorrectionBook(recorded.Number, recorded.Person, fact, false)),
+            Corrections = Corrections.Add(recorded.Number, new CorrectionBook(recorded.Number, recorded.Person, fact, 0)),
         };
-        if (fact.Restated is null)
+        if (fact.Restated is null && target is not Opened)
         {
             next = next.TakeBack(recorded.Number, fact.Target);
         }
@@ -54,7 +54,7 @@ public sealed partial record CarState
     private CarState WithConfirmation(Recorded recorded, CorrectionConfirmed fact)
     {
         var correction = Corrections[fact.Correction];
-        var next = this with { Corrections = Corrections.SetItem(fact.Correction, correction with { Confirmed = true }) };
+        var next = this with { Corrections = Corrections.SetItem(fact.Correction, correction with { ConfirmedBy = recorded.Number }) };
         return Correctables[correction.Fact.Target].Entry is TorqueRecorded target
             ? (correction.Fact.WasPulled == true ? next : next.LetTurned(fact.Correction, target.Position)).Recorrect(recorded, correction.Fact.Target, pull => pull with
             {
@@ -66,7 +66,41 @@ public sealed partial record CarState
                 Looks = pull.Looks.AddRange(pull.LooksBefore.Where(look => !pull.Voided && look.Person == recorded.Person)),
                 LooksBefore = pull.LooksBefore.RemoveAll(look => !pull.Voided && look.Person == recorded.Person),
             }).LiftHolds(correction, target)
-            : next;
+            : Correctables[correction.Fact.Target].Entry is Opened ? next.NeverOpened(recorded.Number, correction.Fact.Target) : next;
+    }
+
+    // As if it had never been written, but that a release which it ended is suspended: the lead looks before it stands again.
+    private CarState NeverOpened(long by, long number)
+    {
+        var opening = Openings[number];
+        var next = this with
+        {
+            Positions = Positions.SetItems(opening.Before.Select(book => KeyValuePair.Create(book.Position, book))),
+            Fallen = opening.Fell.Where(fell => Fallen.GetValueOrDefault(fell.Key) == number)
+                .Aggregate(Fallen, (fallen, fell) => fell.Value == 0 ? fallen.Remove(fell.Key) : fallen.SetItem(fell.Key, fell.Value)),
+            Undone = opening.Undid.Where(undone => Undone.GetValueOrDefault(undone.Key) == number)
+                .Aggregate(Undone, (undone, was) => was.Value == 0 ? undone.Remove(was.Key) : undone.SetItem(was.Key, was.Value)),
+        };
+        foreach (var (name, result) in Results.Where(result => result.Value.VoidBy == number))
+        {
+            // Another opening since may have undone it too.
+            var undoneBy = next.Undone.GetValueOrDefault(name) is var other && other > result.Number ? other : 0;
+            next = next with { Results = next.Results.SetItem(name, result with { VoidBy = undoneBy }) };
+            next = undoneBy > 0 ? next.Fell(undoneBy, result.Number) : next;
+        }
+
+        foreach (var release in Releases.Values.Where(release => release.Openings.Contains(number)).ToList())
+        {
+            var left = release.Openings.Remove(number);
+            next = next.Replace(
+                release.Number,
+                ended => ended.IsOver
+                    ? ended with { Openings = left }
+                    : ended with { Openings = left, VoidBy = left.FirstOrDefault(), SuspendedBy = left.IsEmpty ? by : ended.SuspendedBy },
+                by);
+        }
+
+        return next with { Summaries = next.Superseded(by) };
     }
 
     // A slip of typing that is confirmed and in order lifts the hold that only the wrong figure raised, and so does the

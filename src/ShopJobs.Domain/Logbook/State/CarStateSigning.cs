@@ -111,7 +111,7 @@ public sealed partial record CarState
         Replace(fact.Release, release => release with { SuspendedBy = 0, StandsSince = recorded.At, StandsBy = recorded.Entry }, recorded.Number);
 
     private CarState WithWithdrawal(Recorded recorded, ReleaseWithdrawn fact) =>
-        Replace(fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, Withdrawn = fact }, recorded.Number);
+        Replace(fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, IsOver = true, Withdrawn = fact }, recorded.Number);
 
     private CarState Replace(long number, Func<ReleaseBook, ReleaseBook> change, long by)
     {

@@ -10,6 +10,7 @@ public sealed partial record CarState
         var next = fact.Job is { } job ? Begin(job) : this;
         var fallen = Fallen.ToBuilder();
         var opened = fact.Positions.Except(fact.Late ?? []).Concat(fact.AlsoOpened).ToList();
+        var before = opened.Select(Of).ToList();
         next = next.Put(opened, book =>
         {
             foreach (var number in RecordsOf(book).Where(number => number > 0))
@@ -20,11 +21,12 @@ public sealed partial record CarState
             return OpenOne(recorded, book, fact.Job);
         });
         next = next with { Fallen = fallen.ToImmutable() };
-        next = next.Undo(recorded.Number, fact.Undid);
+        next = next.Undo(recorded.Number, fact.Undid).Remember(recorded);
+        next = next with { Openings = next.Openings.Add(recorded.Number, OpeningBook.Of(this, next, recorded.Number, before, fact)) };
         next = fact.Late is { Count: > 0 } late
             ? next.WithHolds(late, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.CellMoved))
             : next;
-        return opened.Count > 0 ? next.EndReleases(recorded.Number) : next;
+        return opened.Count > 0 ? next.EndReleases(recorded.Number, opening: true) : next;
     }
 
     private CarState WithConditions(Recorded recorded, CarConditionDeclared fact)
@@ -164,7 +166,7 @@ public sealed partial record CarState
         });
         next = next.WitnessesWhoWorked(
             recorded.Number, [fact.Position], [recorded.Person, .. fact.Helpers, .. next.WorkersOf(fact.DrivenBy ?? [])]);
-        return next.HoldRidden(pull, recorded).EndReleases(recorded.Number);
+        return next.HoldRidden(pull, recorded).EndReleases(recorded.Number, opening: false);
     }
 
     // Over the permitted maximum holds what the position rides on too: the stud was stretched as far as the nut.

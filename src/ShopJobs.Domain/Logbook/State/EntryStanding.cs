@@ -20,7 +20,10 @@ public static class EntryStandings
         var corrections = state.Corrections.Values.Where(correction => correction.Fact.Target == recorded.Number).OrderBy(c => c.Number).ToList();
         if (corrections.Find(correction => correction.Fact.Restated is null) is { } voided)
         {
-            return new EntryStanding(true, $"void by entry {voided.Number}{Waiting(voided)}");
+            // An opening stands until a second person has said that it was never done.
+            return new EntryStanding(
+                recorded.Entry is not Opened || voided.Confirmed,
+                $"{(recorded.Entry is Opened ? "taken back as never done" : "void")} by entry {voided.Number}{Waiting(voided)}");
         }
 
         if (corrections.Count > 0)

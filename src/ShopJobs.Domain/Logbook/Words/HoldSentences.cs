@@ -152,6 +152,9 @@ internal static class HoldSentences
         HoldReason.NothingToClear => ("This tool is neither in doubt nor out of use", "use it"),
         HoldReason.NotCorrectable => ($"Entry {Number(point)} cannot be corrected", "record what happened instead: OPEN, HOLD or a decision"),
         HoldReason.AlreadyVoid => ($"Entry {Number(point)} is void already", point.Because is { } turn ? Say(turn, on).Next : "record it anew"),
+        HoldReason.OpenedAndGoneOn => (
+            "This opening can't be taken back: since then something was recorded on what it opened, or corrected, or the car was released",
+            "close the joint as its procedure says"),
         HoldReason.NotRestatable => (
             "Only a torque value can be restated",
             point.Because is null ? "void the entry and record it anew" : "void it: that holds the bolt until a second person has looked"),

@@ -9,8 +9,9 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 /// the start at every question. It shares no rule with the product. A ledger never changes; what it was asked once it remembers.
 /// </summary>
 internal sealed partial class Ledger(
-    JointRegister register, IReadOnlyDictionary<ToolId, List<Recorded>> tools, Dictionary<JobId, JobReading> jobs, IReadOnlyList<Line> lines, TrueClock clock)
+    JointRegister register, IReadOnlyDictionary<ToolId, List<Recorded>> tools, Dictionary<JobId, JobReading> jobs, IReadOnlyList<Line> written, TrueClock clock)
 {
+    private readonly IReadOnlyList<Line> lines = WithoutOpeningsThatNeverWere(written);
     private readonly Remembered<JointPosition, long> lastOpened = new();
     private readonly Remembered<JointPosition, IReadOnlyList<Line>> pulls = new();
     private readonly Remembered<long, bool> passes = new();
@@ -23,18 +24,29 @@ internal sealed partial class Ledger(
     public Ledger With(IReadOnlyList<Line> more)
     {
         earlier.Of(lines.Count, _ => this);
-        return new(register, tools, jobs, [.. lines, .. more], clock) { earlier = earlier };
+        return new(register, tools, jobs, [.. written, .. more], clock) { earlier = earlier };
     }
 
     /// <summary>The same ledger, asked anew: a tool's logbook has grown, or the clock was set.</summary>
-    public Ledger Anew(TrueClock set) => new(register, tools, jobs, lines, set);
+    public Ledger Anew(TrueClock set) => new(register, tools, jobs, written, set);
 
     /// <summary>The ledger as it was when this line was the newest.</summary>
     private Ledger Upto(long number) => number >= lines.Count
         ? this
-        : earlier.Of(number, _ => new(register, tools, jobs, [.. lines.Take((int)number)], clock) { earlier = earlier });
+        : earlier.Of(number, _ => new(register, tools, jobs, [.. written.Take((int)number)], clock) { earlier = earlier });
 
     private Line At(long number) => lines[(int)number - 1];
+
+    // An opening that somebody voided and a second person confirmed was never done: its line stays and opens nothing.
+    private static IReadOnlyList<Line> WithoutOpeningsThatNeverWere(IReadOnlyList<Line> written)
+    {
+        var never = (from line in written
+                     where line.Entry is CorrectionConfirmed
+                     let voided = written[(int)((CorrectionConfirmed)line.Entry).Correction - 1]
+                     where voided.Entry is Corrected fact && written[(int)fact.Target - 1].Entry is Opened
+                     select ((Corrected)voided.Entry).Target).ToHashSet();
+        return never.Count == 0 ? written : [.. written.Select(line => never.Contains(line.Number) ? line with { Opens = [], Reopens = [], Undoes = [] } : line)];
+    }
 
     // --- openings ---
 

@@ -166,9 +166,10 @@ internal sealed partial class Ledger
     private IEnumerable<Reason> OfCorrection(PersonId person, IReadOnlySet<Right> rights, long number, bool restates)
     {
         var target = number >= 1 && number <= lines.Count ? At(number) : null;
-        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed or Countersigned) ? HoldReason.NotCorrectable
+        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed or Countersigned or Opened) ? HoldReason.NotCorrectable
             : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.OthersEntry
             : IsVoid(number) ? HoldReason.AlreadyVoid
+            : target.Entry is Opened && !CanBeTakenBack(target) ? HoldReason.OpenedAndGoneOn
             : restates && target.Entry is not TorqueRecorded { AngleDegrees: null } ? HoldReason.NotRestatable
             : null;
         return why is { } reason ? [new(reason)] : [];
@@ -187,6 +188,17 @@ internal sealed partial class Ledger
         return Those(
             (HoldReason.NoRight, !rights.Contains(Right.Decide)),
             (HoldReason.Tied, workers.Overlaps(ties)),
-            (HoldReason.OwnWork, workers.Contains(person))).Select(why => new Reason(why));
+            (HoldReason.OwnWork, workers.Contains(person)),
+            (HoldReason.OpenedAndGoneOn, target.Entry is Opened && !CanBeTakenBack(target))).Select(why => new Reason(why));
     }
+
+    /// <summary>Rule 12: an opening taken back as never done. Nothing came after it on what it opened, nothing was corrected or released.</summary>
+    private bool CanBeTakenBack(Line opening) => opening is { BySetting: false, Late.Count: 0, Reopens.Count: 0, Opens.Count: > 0 }
+        && !lines.Skip((int)opening.Number).Any(later => later.Names.Intersect(opening.Opens).Any() || later.Entry switch
+        {
+            Released => true,
+            Corrected fact => fact.Target != opening.Number,
+            CorrectionConfirmed fact => ((Corrected)At(fact.Correction).Entry).Target != opening.Number,
+            _ => false,
+        });
 }

@@ -16,7 +16,7 @@ internal sealed partial class Ledger
         (FittedNew fact, FitNew fit) => line with { Problems = IsLate(fit.Positions, fit.Cycles, fact.Positions[0]) ? [HoldReason.CellMoved] : [] },
         (Opened, FitNew fit) => Opening(line, ClosedOf(fit)),
         (ResultRecorded, RecordResult result) => line with { Undoes = OpeningOf([], HangsOn(result)).Undoes },
-        (Opened, RecordResult result) => line with { Opens = OpeningOf([], HangsOn(result)).Opens },
+        (Opened, RecordResult result) => line with { Opens = OpeningOf([], HangsOn(result)).Opens, BySetting = true },
         (HandTightened fact, HandTighten hand) => line with { Problems = ProblemsOfHand(hand, fact.Positions[0]) },
         (TorqueRecorded, RecordTorque pull) => line with
         {

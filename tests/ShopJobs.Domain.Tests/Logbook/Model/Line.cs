@@ -27,6 +27,9 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
     /// <summary>By how much the clock was wrong when it was written.</summary>
     public TimeSpan Off { get; init; }
 
+    /// <summary>A setting that was recorded opened it.</summary>
+    public bool BySetting { get; init; }
+
     /// <summary>Why a report does not count.</summary>
     public IReadOnlyList<HoldReason> Problems { get; init; } = [];
 

@@ -5,11 +5,8 @@ namespace ShopJobs.Domain.Tests.Specification.Releases;
 /// <summary>How a release ends, is suspended, withdrawn, and stands again.</summary>
 internal static class ReleaseRules
 {
-    public static RuleBook<ReleasedCar> Book() => ReleaseFaults.Of(Courses(TakingBack(WithoutTakingBack())));
-
-    /// <summary>The same, where an opening stands whatever is said of it later.</summary>
-    public static RuleBook<ReleasedCar> WithoutTakingBack() =>
-        Requirements(Actions(new RuleBook<ReleasedCar>("Releases", default, car => car.ToString())));
+    public static RuleBook<ReleasedCar> Book() => ReleaseFaults.Of(Courses(TakingBack(
+        Requirements(Actions(new RuleBook<ReleasedCar>("Releases", default, car => car.ToString()))))));
 
     private static RuleBook<ReleasedCar> Actions(RuleBook<ReleasedCar> book) => book
         .Action("Give", car => car.Given is not (Given.Stands or Given.Suspended), car => car.Ask(Wish.Give))
