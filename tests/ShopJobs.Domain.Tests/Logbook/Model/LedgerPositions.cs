@@ -22,7 +22,7 @@ internal sealed partial class Ledger
     private readonly Remembered<JointPosition, On> on = new();
     private readonly Remembered<JointPosition, IReadOnlyList<ToolDoubt>> doubts = new();
 
-    private readonly HashSet<JointPosition> named = [.. lines.SelectMany(line => line.Names)];
+    private readonly HashSet<JointPosition> named = [.. WithoutOpeningsThatNeverWere(written).SelectMany(line => line.Names)];
 
     public bool Counts(JointPosition position) => named.Contains(position) && ProblemsOf(position, null, null, null).Count == 0;
 
