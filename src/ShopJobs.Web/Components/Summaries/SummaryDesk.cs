@@ -56,7 +56,16 @@ public sealed class SummaryDesk(
             person => initials.GetValueOrDefault(person, "the shop"),
             instant => DateOnly.FromDateTime(clock.OnTheWall(instant)));
         return new SummaryDraft(
-            id, SummaryMaker.Make(reading.State, entries, reading.Now, facts), reading.State.Number, Ended(reading), reading.Unreadable);
+            id, SummaryMaker.Make(reading.State, entries, reading.Now, facts), reading.State.Number, Ended(reading), reading.Unreadable)
+        {
+            Suspended =
+            [
+                .. from kind in Enum.GetValues<ReleaseKind>()
+                   let standing = reading.StandingOf(kind)
+                   where standing.Kind == ReleaseStandingKind.Suspended
+                   select (kind, reading.Now.Gather(standing.Why)),
+            ],
+        };
     }
 
     /// <summary>Issues a draft as it was shown. The contact is remembered for the next page.</summary>
