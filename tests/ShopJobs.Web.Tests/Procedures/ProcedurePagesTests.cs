@@ -64,6 +64,7 @@ public sealed class ProcedurePagesTests : IDisposable
         Assert.Contains("decided by lead", stud, StringComparison.Ordinal);
         Assert.Contains("the nuts may creep", stud, StringComparison.Ordinal);
         Assert.Contains("12.9-like, not certified", stud, StringComparison.Ordinal);
+        Assert.Contains("Final stage within 30 minutes of hand-tight; a later pull is recorded, does not count and is held.", stud, StringComparison.Ordinal);
     }
 
     /// <summary>A group and a step may have the same name, as the flange of P9 has: each is drawn once.</summary>
