@@ -28,6 +28,22 @@ public sealed record KindChange(JointKind? Before, JointKind? After)
 /// <summary>Compares two joint registers.</summary>
 public static class RegisterChanges
 {
+    /// <summary>True where conditions, settings or results differ.</summary>
+    public static bool OtherThanKinds(JointRegister before, JointRegister after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return !before.Results.ToHashSet().SetEquals(after.Results)
+            || !Alike(before.Conditions, after.Conditions) || !Alike(before.Settings, after.Settings)
+            || before.Conditions.Keys.Any(aspect => !Alike(before.AspectOf(aspect), after.AspectOf(aspect)));
+    }
+
+    private static bool Alike<T>(IReadOnlyDictionary<string, IReadOnlyList<T>> one, IReadOnlyDictionary<string, IReadOnlyList<T>> other) =>
+        one.Count == other.Count && one.All(pair => other.TryGetValue(pair.Key, out var values) && pair.Value.SequenceEqual(values));
+
+    private static bool Alike(ConditionAspect one, ConditionAspect other) =>
+        (one.OfPlace, one.LastsHours) == (other.OfPlace, other.LastsHours) && one.EndsAt.SequenceEqual(other.EndsAt);
+
     /// <summary>Every kind in which they differ, by key.</summary>
     public static IReadOnlyList<KindChange> Between(JointRegister before, JointRegister after)
     {

@@ -12,6 +12,10 @@ internal static class SummaryCautions
         "The makers' instructions, local rules and the judgement of licensed people come first; this page replaces none of them.",
     ];
 
-    public static IReadOnlyList<string> For(SummaryShop shop) =>
-        shop.Demo ? ["Demo shop: car, people and figures are invented.", .. Usual] : Usual;
+    public static IReadOnlyList<string> For(SummaryFacts facts) =>
+    [
+        .. facts.Shop.Demo ? ["Demo shop: car, people and figures are invented."] : Array.Empty<string>(),
+        .. facts.NoThird ? ["This shop has no third person: nobody independent of whoever did the work has looked at it."] : Array.Empty<string>(),
+        .. Usual,
+    ];
 }

@@ -23,4 +23,8 @@ public sealed record SummaryFacts(
     IReadOnlySet<JobId> LeaveOut,
     string HeadHash,
     Func<PersonId, string> Initials,
-    Func<DateTime, DateOnly> Day);
+    Func<DateTime, DateOnly> Day)
+{
+    /// <summary>True while no third person works in the shop who could confirm that its second person stands for himself.</summary>
+    public bool NoThird { get; init; }
+}

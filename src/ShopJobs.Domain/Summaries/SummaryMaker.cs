@@ -39,6 +39,6 @@ public static class SummaryMaker
             ClassAJoints.Of(car),
             [.. results.Select(result => result.Line)],
             facts.Advice,
-            SummaryCautions.For(facts.Shop));
+            SummaryCautions.For(facts));
     }
 }

@@ -13,7 +13,7 @@ internal static class AccountServices
         services.Configure<DoorRules>(configuration.GetSection("Door"));
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services.AddSingleton<PinCheck>().AddSingleton<SessionBook>().AddSingleton<TabletDesk>().AddSingleton<SignInDesk>();
-        services.AddSingleton<PeopleBook>();
+        services.AddSingleton<PeopleBook>().AddSingleton<ThirdPerson>();
         services.AddScoped<WhoIsHere>().AddScoped<SignatureDesk>().AddScoped<OwnPinDesk>();
         services.AddScoped<PersonCookieEvents>();
         services.AddSingleton<IAuthorizationHandler, RightRequirement.Handler>();

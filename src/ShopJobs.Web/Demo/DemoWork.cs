@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Summaries;
@@ -76,7 +77,7 @@ public sealed class DemoWork(
             return;
         }
 
-        var desk = new SummaryDesk(cars, snapshots, database, settings, clock);
+        var desk = new SummaryDesk(cars, snapshots, database, settings, clock, new ThirdPerson(database));
         var form = desk.NewForm(car);
         form.Contact = "Ninth Bay, 01632 960100 (invented)";
         form.Advice = "Brake fluid is older than two years: change it before the next track day. You decided to wait.";

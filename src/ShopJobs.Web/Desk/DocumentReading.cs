@@ -8,10 +8,11 @@ internal static class DocumentReading
 {
     public static JointRegister Register(byte[] yaml) => Loaded(JointRegisterDocument.Load(yaml, "stored joint register"));
 
-    public static Procedure Procedure(byte[] yaml, JointRegister register) =>
-        Loaded(ProcedureDocument.Load(yaml, "stored procedure", register));
+    public static LoadedDocument<Procedure> Procedure(byte[] yaml, JointRegister register) =>
+        ProcedureDocument.Load(yaml, "stored procedure", register);
 
-    private static T Loaded<T>(LoadedDocument<T> document)
+    /// <summary>What a stored document says; throws where it can't be read.</summary>
+    public static T Loaded<T>(LoadedDocument<T> document)
         where T : class =>
         document.Value ?? throw new InvalidOperationException(
             $"A stored document can't be read: {string.Join("; ", document.Errors)}");

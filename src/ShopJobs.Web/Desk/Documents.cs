@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Procedures.Documents;
 using ShopJobs.Web.Data.Logbook;
 
 namespace ShopJobs.Web.Desk;
@@ -9,7 +10,7 @@ namespace ShopJobs.Web.Desk;
 public sealed class Documents
 {
     private readonly ConcurrentDictionary<string, JointRegister> registers = [];
-    private readonly ConcurrentDictionary<(string Procedure, string Register), Procedure> procedures = [];
+    private readonly ConcurrentDictionary<(string Procedure, string Register), LoadedDocument<Procedure>> procedures = [];
     private readonly ConcurrentDictionary<(string Procedure, string Register, string Places), PlacedProcedure> placed = [];
 
     /// <summary>Digest of the register in force; null before one is imported.</summary>
@@ -29,8 +30,12 @@ public sealed class Documents
                 digest, _ => DocumentReading.Register(Bytes(yaml, digest))));
     }
 
-    /// <summary>The procedure with this digest, checked against that register.</summary>
-    public Procedure Procedure(LogbookReader reader, string digest, string registerDigest)
+    /// <summary>The procedure with this digest, checked against that register. It went on a car, so it fits.</summary>
+    public Procedure Procedure(LogbookReader reader, string digest, string registerDigest) =>
+        DocumentReading.Loaded(Read(reader, digest, registerDigest));
+
+    /// <summary>The same with its errors and cautions: one that no longer fits a newer register has no value.</summary>
+    public LoadedDocument<Procedure> Read(LogbookReader reader, string digest, string registerDigest)
     {
         ArgumentNullException.ThrowIfNull(reader);
         if (procedures.TryGetValue((digest, registerDigest), out var known))

@@ -27,7 +27,7 @@ internal static class Features
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
-        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>();
+        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<RegisterLook>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();

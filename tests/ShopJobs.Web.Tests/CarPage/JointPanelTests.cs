@@ -59,6 +59,18 @@ public sealed class JointPanelTests : ScreenBench
     }
 
     [Fact]
+    public void An_open_joint_says_whether_a_running_job_closes_it()
+    {
+        var car = Readings.OnTheRoad();
+        car.Open(TestPerson.Theo, null, car.Positions(TestRegister.Nut, TestRegister.Left));
+        Assert.Contains("Open. No running job closes it: add a procedure.", Show(car, Nuts).Markup, StringComparison.Ordinal);
+
+        car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+
+        Assert.Contains("Open already. A running job closes it", Show(car, Nuts).Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Void_records_are_struck_and_stay_readable_with_value_tool_person_and_time()
     {
         var car = Readings.OnTheRoad();

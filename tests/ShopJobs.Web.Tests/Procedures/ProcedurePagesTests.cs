@@ -64,6 +64,7 @@ public sealed class ProcedurePagesTests : IDisposable
         Assert.Contains("decided by lead", stud, StringComparison.Ordinal);
         Assert.Contains("the nuts may creep", stud, StringComparison.Ordinal);
         Assert.Contains("12.9-like, not certified", stud, StringComparison.Ordinal);
+        Assert.Contains("Final stage within 30 minutes of hand-tight; a later pull is recorded, does not count and is held.", stud, StringComparison.Ordinal);
     }
 
     /// <summary>A group and a step may have the same name, as the flange of P9 has: each is drawn once.</summary>
@@ -117,6 +118,59 @@ public sealed class ProcedurePagesTests : IDisposable
         var row = answer.Page.QuerySelectorAll("tbody tr").Single(row => row.TextContent.Contains("wheel.nutt", StringComparison.Ordinal));
         Assert.Matches(@"^\d+:10$", row.QuerySelector("th")!.TextContent.Trim());
         Assert.Equal(0, await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_new_register_shows_what_it_changes_for_running_jobs_and_cars_before_it_is_taken()
+    {
+        var browser = await shop.OpenDemoAsync();
+        await browser.SignInAsync(Author.Name, Author.Pin);
+        var before = await InForceAsync();
+        var changed = Documents.Register
+            .With("    name: wheel stud\n", "    name: wheel stud of the hub\n")
+            .With("  - key: wheel.stud\n", "  - key: wheel.lock\n    name: wheel lock\n    system: wheels\n    places: [front-left, rear-left]\n    positions: 1\n    filled-by: nut\n    least: {track: made-here}\n  - key: wheel.stud\n");
+
+        var looked = await SendAsync(browser, [changed]);
+
+        var shown = looked.Page.QuerySelector("section[aria-labelledby=effect]")!;
+        Assert.Equal("Not taken in yet: look at what this register changes", shown.QuerySelector("h2")!.TextContent);
+        var lines = shown.QuerySelectorAll("li").Select(line => line.TextContent).ToList();
+        Assert.Contains("Added: wheel lock (wheel.lock), 2 positions: front-left 1, rear-left 1. As found on every car at once, and made here before the track.", lines);
+        Assert.Contains("Described anew: wheel stud of the hub (wheel.stud): its name, what it rides on, what it undoes or what a release asks of it.", lines);
+        Assert.Contains(lines, line => line.Contains("running, works on wheel stud of the hub", StringComparison.Ordinal));
+        Assert.Equal(before, await InForceAsync());
+
+        var taken = await SendAsync(browser, [], looked.Page);
+
+        Assert.Equal("Imported", taken.Page.QuerySelector("#outcome")!.TextContent);
+        Assert.NotEqual(before, await InForceAsync());
+    }
+
+    [Fact]
+    public async Task A_look_that_no_longer_holds_is_shown_anew_and_nothing_is_taken()
+    {
+        var browser = await shop.OpenDemoAsync();
+        await browser.SignInAsync(Author.Name, Author.Pin);
+        var before = await InForceAsync();
+        var looked = await SendAsync(browser, [Documents.Register.With("    name: wheel stud\n", "    name: wheel stud of the hub\n")]);
+        var page = looked.Page;
+        page.QuerySelector("input[name=seen]")!.SetAttribute("value", new string('0', 64));
+
+        var again = await SendAsync(browser, [], page);
+
+        Assert.NotNull(again.Page.QuerySelector("section[aria-labelledby=effect]"));
+        Assert.Equal(before, await InForceAsync());
+    }
+
+    [Fact]
+    public async Task A_register_that_changes_only_its_title_is_taken_at_once()
+    {
+        var browser = await shop.OpenDemoAsync();
+        await browser.SignInAsync(Author.Name, Author.Pin);
+
+        var answer = await SendAsync(browser, [Documents.Register.With("title: Ninth Bay joint register", "title: Ninth Bay register")]);
+
+        Assert.Equal("Imported", answer.Page.QuerySelector("#outcome")!.TextContent);
     }
 
     [Fact]
@@ -214,7 +268,7 @@ public sealed class ProcedurePagesTests : IDisposable
     {
         form ??= (await browser.GetAsync(Upload)).Page;
         using var content = new MultipartFormDataContent();
-        foreach (var hidden in form.QuerySelectorAll($"form[action='{Upload}'] input[type=hidden], form:has(#documents) input[type=hidden]"))
+        foreach (var hidden in form.QuerySelectorAll($"form[action='{Upload}'] input[type=hidden], form:has(#documents) input[type=hidden], form:has([name=seen]) input[type=hidden]"))
         {
             var name = hidden.GetAttribute("name")!;
             content.Add(new StringContent(name == "__RequestVerificationToken" && token is not null ? token : hidden.GetAttribute("value")!), name);
@@ -233,6 +287,8 @@ public sealed class ProcedurePagesTests : IDisposable
         using var response = await client.SendAsync(request);
         return new Answer(response.StatusCode, response.Headers.Location?.ToString(), await response.Content.ReadAsStringAsync(), [], response.Headers);
     }
+
+    private Task<string> InForceAsync() => shop.RowsAsync(rows => rows.JointRegisters.Where(row => row.Current).Select(row => row.Digest).SingleAsync());
 
     private Task<int> RowsAsync() =>
         shop.RowsAsync(async rows => await rows.JointRegisters.CountAsync() + await rows.Procedures.CountAsync());

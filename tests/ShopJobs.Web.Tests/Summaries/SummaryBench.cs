@@ -68,6 +68,16 @@ internal sealed class SummaryBench
             answer.NotSaved ?? string.Join("; ", answer.Reasons.Select(reason => reason.Words)));
     }
 
+    /// <summary>A reason as somebody types it.</summary>
+    public NewContent Reason { get; } = NewContent.Of(Encoding.UTF8.GetBytes("Looks wrong."));
+
+    /// <summary>Releases the car as it stands, at 48,210 km.</summary>
+    public Task ReleaseAsync(ReleaseKind kind)
+    {
+        var reading = services.GetRequiredService<CarDesk>().Read(Car, Lead.Person);
+        return DoAsync(reading.State.AsShown(reading.Now, new Release(kind, 48210, null, Shown)));
+    }
+
     public Task OpenNutsAsync() => DoAsync(new OpenPositions(Nuts, Job, null));
 
     /// <summary>Issues the next version; gives its bytes.</summary>

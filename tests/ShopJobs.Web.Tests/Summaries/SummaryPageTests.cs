@@ -6,7 +6,9 @@ using Microsoft.Extensions.DependencyInjection;
 using MudBlazor;
 using MudBlazor.Services;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Releases;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Demo;
@@ -150,6 +152,22 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
         Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Make a link");
         Assert.NotNull((await shop.Get<LinkDesk>().MakeAsync(bench.Car, 30)).Refusal);
         Assert.Empty(await shop.Get<LinkDesk>().OfAsync(bench.Car));
+    }
+
+    [Fact]
+    public async Task A_suspended_release_stands_in_a_banner_above_the_preview_until_the_car_stands_again()
+    {
+        await bench.ReleaseAsync(ReleaseKind.Road);
+        Assert.Empty(Page().FindAll(".suspended-banner"));
+
+        await bench.DoAsync(new HoldPositions([bench.Nuts[0]], bench.Reason.Digest), bench.Reason);
+
+        var page = Page();
+        var banner = Assert.Single(page.FindAll(".suspended-banner"));
+        Assert.Equal(StandingWords.Suspended(ReleaseKind.Road), banner.QuerySelector("strong")!.TextContent);
+        Assert.Contains("wheel nut front-left 1", banner.TextContent, StringComparison.Ordinal);
+        Assert.Equal($"/cars/{bench.Car.Value}/release", banner.QuerySelector("p:last-child a")!.GetAttribute("href"));
+        Assert.Empty(page.FindAll(".summary-preview .suspended-banner"));
     }
 
     [Fact]

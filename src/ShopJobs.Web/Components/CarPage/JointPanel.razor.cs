@@ -43,6 +43,9 @@ public sealed partial class JointPanel
         ? [.. only.OrderBy(position => position.Number)]
         : [.. positions.Where(row => row.Look.State != PositionState.Open).Select(row => row.Position)];
 
+    private bool IsClosedByAJob =>
+        Reading.State.RunningJobs.Any(job => Reading.Placed(job).Groups.Any(group => group.Joint == Joint));
+
     private bool MayOpen => ToOpen.Count > 0;
 
     private string OpenWords => consequences!.Opened.Positions is var opened && opened.Count(position => position.Joint == Joint) == positions.Count
@@ -51,9 +54,9 @@ public sealed partial class JointPanel
 
     protected override void OnParametersSet()
     {
-        var count = Reading.Now.Register.Kinds.TryGetValue(Joint.Key, out var kind)
-            ? kind.Positions
-            : Reading.State.Positions.Keys.Where(position => position.Joint == Joint).Max(position => position.Number);
+        // What was worked on is drawn, also where a newer register counts fewer.
+        var count = Reading.State.Positions.Keys.Where(position => position.Joint == Joint).Select(position => position.Number)
+            .Append(Reading.Now.Register.Kinds.GetValueOrDefault(Joint.Key)?.Positions ?? 0).Max();
         positions = [.. Enumerable.Range(1, count).Select(Joint.At).Select(position => (position, JointLook.Of(Reading, position)))];
         specification = Opening.GroupOn(Reading.State, Reading.Now, Joint.At(1)) is { Group: var group }
             ? $"{group.Thread}, {group.Condition.Words()}, {(group.IsTurned ? group.StageWords() : $"permitted {group.Final.Permitted}")}, {group.Risk.Words()}"

@@ -35,6 +35,9 @@ internal sealed class ImportBatch
     /// <summary>Every procedure revision the shop has.</summary>
     public IReadOnlyList<ProcedureRevision> Rows { get; }
 
+    /// <summary>The register in force; null while the shop has none.</summary>
+    public JointRegister? InForce { get; private set; }
+
     public bool IsSound => !documents.Exists(document => document.HasErrors);
 
     public ReadDocument? NewRegister => documents.Find(document => document.Register is not null && !here.Contains(document.Digest));
@@ -52,8 +55,8 @@ internal sealed class ImportBatch
             batch.documents.Add(new ReadDocument(file, loaded, null, [.. loaded.Problems]));
         }
 
-        var inForce = registers.Find(row => row.Current) is { } row ? JointRegisterDocument.Load(row.Yaml, "", cancellation).Value : null;
-        var register = batch.NewRegister?.Register is { } newer ? newer.Value : inForce;
+        batch.InForce = registers.Find(row => row.Current) is { } row ? JointRegisterDocument.Load(row.Yaml, "", cancellation).Value : null;
+        var register = batch.NewRegister?.Register is { } newer ? newer.Value : batch.InForce;
         foreach (var file in files.Where(file => batch.documents.TrueForAll(document => !ReferenceEquals(document.File, file))).ToList())
         {
             batch.AddProcedure(file, register, cancellation);

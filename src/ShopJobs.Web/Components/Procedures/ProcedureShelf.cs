@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Procedures.Documents;
@@ -18,11 +17,9 @@ public sealed record ShelvedRegister(string Digest, JointRegister Register);
 /// <param name="Document">The document; its value is null where it does not fit the register in force.</param>
 public sealed record ShelvedProcedure(ProcedureRevision Row, bool IsCurrent, LoadedDocument<Procedure> Document);
 
-/// <summary>The joint register in force, and the procedures as they read with it. Stored documents never change, so each is read once.</summary>
+/// <summary>The joint register in force, and the procedures as they read with it. Both come from the one reading of stored documents.</summary>
 public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database, LogbookSnapshots snapshots, Documents documents)
 {
-    private readonly ConcurrentDictionary<(string Digest, string Register), LoadedDocument<Procedure>> procedures = new();
-
     /// <summary>The register in force; null while the shop has none.</summary>
     public ShelvedRegister? CurrentRegister() => snapshots.Read(reader =>
         Documents.CurrentRegister(reader) is { } digest ? new ShelvedRegister(digest, documents.Register(reader, digest)) : null);
@@ -44,14 +41,11 @@ public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database, Lo
 
         await using var shop = await database.CreateDbContextAsync(cancellation);
         var rows = await shop.Procedures.AsNoTracking().ToListAsync(cancellation);
-        return
+        return snapshots.Read(reader => (IReadOnlyList<ShelvedProcedure>)
         [
             .. rows.GroupBy(row => row.Code).OrderBy(code => code.Key, CodeOrder.Natural)
                 .SelectMany(code => code.OrderByDescending(row => row.ImportedAt)
-                    .Select((row, place) => new ShelvedProcedure(row, place == 0, Read(row, register)))),
-        ];
+                    .Select((row, place) => new ShelvedProcedure(row, place == 0, documents.Read(reader, row.Digest, register.Digest)))),
+        ]);
     }
-
-    private LoadedDocument<Procedure> Read(ProcedureRevision row, ShelvedRegister register) =>
-        procedures.GetOrAdd((row.Digest, register.Digest), _ => ProcedureDocument.Load(row.Yaml, $"{row.Code}.yaml", register.Register));
 }

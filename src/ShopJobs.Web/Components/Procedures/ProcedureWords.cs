@@ -41,6 +41,21 @@ public static class ProcedureWords
         _ => FormattableString.Invariant($"between {rule.AfterKm} and {rule.BeforeKm} km, within {rule.WithinDays} days"),
     };
 
+    /// <summary>"Torque it to its final stage within 30 minutes of hand-tight; later is held."; empty where no time is stated.</summary>
+    public static string WithinWords(this JointGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        return group.Within is { } within ? $"Final stage within {Words(within)} of hand-tight; a later pull is recorded, does not count and is held." : "";
+    }
+
+    private static string Words(TimeSpan time) => time switch
+    {
+        { TotalMinutes: 1 } => "1 minute",
+        { TotalHours: 1 } => "1 hour",
+        _ when time.Minutes == 0 && time.Seconds == 0 => FormattableString.Invariant($"{time.TotalHours:0} hours"),
+        _ => FormattableString.Invariant($"{time.TotalMinutes:0.#} minutes"),
+    };
+
     /// <summary>An adapter with its lengths, and where the hand has to be.</summary>
     /// <param name="tool">The tool it goes on; null for the wrench that the procedure states.</param>
     public static string Words(this Adapter adapter, TorqueTool? tool = null)

@@ -15,6 +15,7 @@ public sealed partial class ReleasePage
     private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
     private IReadOnlyDictionary<long, Recorded> ended = new Dictionary<long, Recorded>();
     private string? done;
+    private string? noThird;
 
     protected override async Task ReloadAsync()
     {
@@ -25,6 +26,7 @@ public sealed partial class ReleasePage
         }
 
         names = await People.NamesAsync();
+        noThird = await Third.MissingAsync();
         ended = Reading.State.Releases.Values.Select(release => release.VoidBy).Distinct()
             .Select(number => Entries.Find(CarId, number)).OfType<Recorded>().ToDictionary(entry => entry.Number);
     }

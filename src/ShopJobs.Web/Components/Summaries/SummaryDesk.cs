@@ -12,7 +12,7 @@ namespace ShopJobs.Web.Components.Summaries;
 
 /// <summary>Drafts and issues work summaries.</summary>
 public sealed class SummaryDesk(
-    CarDesk cars, LogbookSnapshots snapshots, IDbContextFactory<ShopDbContext> database, ShopSettings settings, ShopClock clock)
+    CarDesk cars, LogbookSnapshots snapshots, IDbContextFactory<ShopDbContext> database, ShopSettings settings, ShopClock clock, ThirdPerson third)
 {
     private const string OdometerResult = "odometer";
 
@@ -54,9 +54,19 @@ public sealed class SummaryDesk(
             form.LeaveOut,
             reading.HeadHash,
             person => initials.GetValueOrDefault(person, "the shop"),
-            instant => DateOnly.FromDateTime(clock.OnTheWall(instant)));
+            instant => DateOnly.FromDateTime(clock.OnTheWall(instant)))
+        { NoThird = await third.MissingAsync(cancellation) is not null };
         return new SummaryDraft(
-            id, SummaryMaker.Make(reading.State, entries, reading.Now, facts), reading.State.Number, Ended(reading), reading.Unreadable);
+            id, SummaryMaker.Make(reading.State, entries, reading.Now, facts), reading.State.Number, Ended(reading), reading.Unreadable)
+        {
+            Suspended =
+            [
+                .. from kind in Enum.GetValues<ReleaseKind>()
+                   let standing = reading.StandingOf(kind)
+                   where standing.Kind == ReleaseStandingKind.Suspended
+                   select (kind, reading.Now.Gather(standing.Why)),
+            ],
+        };
     }
 
     /// <summary>Issues a draft as it was shown. The contact is remembered for the next page.</summary>

@@ -1,0 +1,54 @@
+using System.Globalization;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Web.Components.Procedures;
+
+/// <summary>How the difference between two registers is said.</summary>
+internal static class RegisterWords
+{
+    /// <summary>What is different in one kind of joint, a line for each difference.</summary>
+    internal static IEnumerable<string> Of(KindChange change)
+    {
+        var kind = change.Kind;
+        if (change.Before is null)
+        {
+            yield return $"Added: {kind.Name} ({kind.Key}), {Positions(change.Added)}. As found on every car at once{Asked(kind)}.";
+            yield break;
+        }
+
+        if (change.After is null)
+        {
+            yield return $"Removed: {kind.Name} ({kind.Key}), {Positions(change.Lost)}.";
+            yield break;
+        }
+
+        if (change.Lost.Count > 0)
+        {
+            yield return $"Fewer: {kind.Name} ({kind.Key}) loses {Positions(change.Lost)}.";
+        }
+
+        if (change.Added.Count > 0)
+        {
+            yield return $"More: {kind.Name} ({kind.Key}) gets {Positions(change.Added)}. As found on every car at once{Asked(kind)}.";
+        }
+
+        if (change.IsDescribedAnew)
+        {
+            yield return $"Described anew: {kind.Name} ({kind.Key}): its name, what it rides on, what it undoes or what a release asks of it.";
+        }
+    }
+
+    // "4 positions: front-left 5, front-right 5"; every one of a place is said once.
+    private static string Positions(IReadOnlyList<JointPosition> positions) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{positions.Count} {(positions.Count == 1 ? "position" : "positions")}: {string.Join(", ", positions.GroupBy(position => position.Place).Select(Numbers))}");
+
+    private static string Numbers(IGrouping<string, JointPosition> place) =>
+        $"{place.Key} {string.Join(" ", place.Select(position => position.Number.ToString(CultureInfo.InvariantCulture)))}";
+
+    private static string Asked(JointKind kind) =>
+        string.Join(" and ", Enum.GetValues<ReleaseKind>().Where(release => kind.LeastFor(release) == LeastState.MadeHere)
+            .Select(release => release switch { ReleaseKind.Move => "moving", ReleaseKind.Road => "the road", _ => "the track" })) is { Length: > 0 } asks
+            ? $", and made here before {asks}"
+            : "";
+}
