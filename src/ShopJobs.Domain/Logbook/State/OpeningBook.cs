@@ -34,7 +34,7 @@ public static class TakenBackOpenings
         return state.Openings.TryGetValue(number, out var opening)
             && state.Correctables[number].Entry is Opened { Late: null or { Count: 0 }, BySetting: not true }
             && opening.After.Count > 0
-            && opening.After.All(book => book.OpenedBy == number && ReferenceEquals(state.Of(book.Position), book))
+            && opening.After.All(book => book.OpenedBy == number && state.Of(book.Position) == book)
             && !state.Corrections.Values.Any(other => other.Fact.Target != number && (other.Number > number || other.ConfirmedBy > number))
             && !state.ReleaseHistory.Exists(release => release.Number > number);
     }

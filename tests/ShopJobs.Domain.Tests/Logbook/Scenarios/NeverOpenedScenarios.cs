@@ -103,9 +103,13 @@ public class NeverOpenedScenarios
     [Fact]
     public void What_a_setting_opened_goes_with_the_setting()
     {
-        car.Do(Tess, new RecordResult("setting:front-bar", [new MeasuredValue("hole", 2, "")], ResultBasis.LookedAt, null, [], null, null, CarAtWork.Shown));
-        Assert.IsType<Opened>(car.Book[^1].Entry);
-        Assert.Equal([HoldReason.OpenedAndGoneOn], car.Refused(Tess, new VoidEntry(car.Last, null, CarAtWork.Reason)));
+        var barred = new CarAtWork(register: TestRegister.With(5) with
+        {
+            Settings = new Dictionary<string, IReadOnlyList<Undone>> { ["front-bar"] = [new(UndoneKind.Joint, TestRegister.BarLink)] },
+        });
+        barred.Do(Tess, new RecordResult("setting:front-bar", [new MeasuredValue("hole", 2, "")], ResultBasis.LookedAt, null, [], null, null, CarAtWork.Shown));
+        Assert.IsType<Opened>(barred.Book[^1].Entry);
+        Assert.Equal([HoldReason.OpenedAndGoneOn], barred.Refused(Tess, new VoidEntry(barred.Last, null, CarAtWork.Reason)));
     }
 
     [Fact]
