@@ -351,7 +351,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.IsAccessibleAsync("joint-before-opening");
         await page.Locator(".open-button").ClickAsync();
         await page.Locator(".open-sure").ClickAsync();
-        await page.GetByText("Open already").WaitForAsync();
+        await page.GetByText("No running job closes it: add a procedure").WaitForAsync();
         await page.IsAccessibleAsync("joint-opened");
 
         await Sheet(floor).GetByText("NO", new() { Exact = true }).WaitForAsync();

@@ -8,6 +8,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Time.Testing;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook.Verify;
 using ShopJobs.Web.Desk;
@@ -21,6 +22,9 @@ public sealed class ClockedShop : WebApplicationFactory<Program>
 
     /// <summary>Today at 08:00 UTC, so that certificates and browser cookies are of the same year.</summary>
     public FakeTimeProvider Time { get; } = new(new DateTimeOffset(DateTime.UtcNow.Date.AddHours(8), TimeSpan.Zero));
+
+    /// <summary>The clock of the machine, as the program reads it.</summary>
+    public ClockSetByHand Clock => field ??= new(Time);
 
     /// <summary>Where it listens.</summary>
     public Uri Address { get; private set; } = new("http://127.0.0.1:0");
@@ -62,7 +66,7 @@ public sealed class ClockedShop : WebApplicationFactory<Program>
         builder.UseSetting(DataFolder.Setting, folder.FullName);
         builder.UseSetting("Serilog:MinimumLevel:Default", "Error");
         builder.ConfigureTestServices(services => services
-            .Replace(ServiceDescriptor.Singleton<TimeProvider>(Time))
+            .Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock))
             .Configure<PasswordHasherOptions>(options => options.IterationCount = 1_000));
     }
 

@@ -52,6 +52,20 @@ public class JointHistoryTests
     }
 
     [Fact]
+    public void An_opening_taken_back_strikes_nothing_once_a_second_person_has_confirmed_it()
+    {
+        car.FitLeftWheel();
+        car.Open(Tess, null, car.Positions(TestRegister.Nut, Left));
+        var opening = car.Last;
+        car.Do(Tess, new VoidEntry(opening, null, CarAtWork.Reason));
+        Assert.Equal(12, JointHistory.Of(car.Book, Nuts).Count(line => line.IsVoid));
+
+        car.Do(Theo, new ConfirmCorrection(car.Last, CarAtWork.Reason, CarAtWork.Shown));
+
+        Assert.Equal([opening], JointHistory.Of(car.Book, Nuts).Where(line => line.IsVoid).Select(line => line.Recorded.Number));
+    }
+
+    [Fact]
     public void Opening_one_of_two_strikes_only_its_own()
     {
         var job = car.StartJob(TestProcedures.Studs(1, 2), Left);

@@ -5,6 +5,7 @@ using MudBlazor;
 using MudBlazor.Services;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Tests.Shared;
 using ShopJobs.Web.Components.Clock;
 using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.TorqueTools;
@@ -18,12 +19,12 @@ namespace ShopJobs.Web.Tests.Clock;
 public sealed class ClockTests : BunitContext, IAsyncLifetime
 {
     private readonly ToolBench bench = new();
-    private readonly SetByHand clock;
+    private readonly ClockSetByHand clock;
 
     public ClockTests()
     {
         bench.Register(Services);
-        Services.AddSingleton<TimeProvider>(clock = new SetByHand(bench.Time));
+        Services.AddSingleton<TimeProvider>(clock = new ClockSetByHand(bench.Time));
         Services.AddMudServices();
         JSInterop.Mode = JSRuntimeMode.Loose;
     }
@@ -162,16 +163,4 @@ public sealed class ClockTests : BunitContext, IAsyncLifetime
 
     private List<Recorded> ShopBook() =>
         bench.Get<LogbookSnapshots>().Read(reader => reader.Entries(LogbookId.Shop, 0, 100).Select(Folders.Read).ToList());
-
-    /// <summary>A clock that somebody sets; the count of time beside it goes on.</summary>
-    private sealed class SetByHand(TimeProvider time) : TimeProvider
-    {
-        public TimeSpan Off { get; set; }
-
-        public override long TimestampFrequency => time.TimestampFrequency;
-
-        public override DateTimeOffset GetUtcNow() => time.GetUtcNow() + Off;
-
-        public override long GetTimestamp() => time.GetTimestamp();
-    }
 }

@@ -28,9 +28,11 @@ public static class JointHistory
                 continue;
             }
 
+            var neverDone = OpeningTakenBack(recorded.Entry, lines);
             foreach (var line in lines)
             {
                 line.VoidAsOf(recorded, numbers);
+                line.TakenBackBy(recorded, neverDone);
             }
 
             lines.Add(new Line(recorded, numbers));
@@ -38,6 +40,14 @@ public static class JointHistory
 
         return [.. lines.Select(line => new JointLine(line.Recorded, line.Numbers, line.Void))];
     }
+
+    // The opening that a second person confirms was never done; 0 for any other entry.
+    private static long OpeningTakenBack(Entry entry, List<Line> lines) =>
+        entry is CorrectionConfirmed confirmed
+        && lines.Find(line => line.Recorded.Number == confirmed.Correction)?.Recorded.Entry is Corrected { Restated: null } correction
+        && lines.Exists(line => line.Recorded.Number == correction.Target && line.Recorded.Entry is Opened)
+            ? correction.Target
+            : 0;
 
     private static List<int> NumbersOf(EntryFacets entry, Joint joint, List<Line> lines) => entry.Positions.Count > 0
         ? At(joint, entry.Positions)
@@ -58,12 +68,26 @@ public static class JointHistory
             var voids = later.Entry switch
             {
                 Opened => Recorded.Entry.Facets().FallsWhenOpened,
-                Corrected { Restated: null } correction => correction.Target == Recorded.Number,
+                Corrected { Restated: null } correction => correction.Target == Recorded.Number && Recorded.Entry is not Opened,
                 _ => false,
             };
             foreach (var number in voids ? Numbers.Intersect(numbers) : [])
             {
                 Void.TryAdd(number, later);
+            }
+        }
+
+        // What an opening voided stands again when it was never done.
+        public void TakenBackBy(Recorded confirmed, long opening)
+        {
+            foreach (var number in Void.Where(voided => voided.Value.Number == opening).Select(voided => voided.Key).ToList())
+            {
+                Void.Remove(number);
+            }
+
+            foreach (var number in Recorded.Number == opening ? Numbers : [])
+            {
+                Void.TryAdd(number, confirmed);
             }
         }
     }

@@ -48,6 +48,10 @@ public sealed partial class JointPanel
 
     private bool MayOpen => ToOpen.Count > 0;
 
+    /// <summary>The opening of this joint that can be taken back as never done; null where there is none.</summary>
+    private long? TakeBack => positions.Select(row => Reading.State.Of(row.Position).OpenedBy).Distinct()
+        .Where(Reading.State.CanBeTakenBack).Cast<long?>().FirstOrDefault();
+
     private string OpenWords => consequences!.Opened.Positions is var opened && opened.Count(position => position.Joint == Joint) == positions.Count
         ? Reading.Now.Name(Joint)
         : entryNames.Positions(opened);

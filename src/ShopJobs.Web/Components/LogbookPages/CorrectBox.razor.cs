@@ -31,7 +31,7 @@ public sealed partial class CorrectBox(CorrectionDesk desk, CarSigning signing)
     [Parameter]
     public EventCallback OnLeave { get; set; }
 
-    private string Act => FormattableString.Invariant($"{(restate ? "RESTATE" : "VOID")} ENTRY {Line.Number}");
+    private string Act => FormattableString.Invariant($"{(restate ? "RESTATE" : Line.AboutOpening is null ? "VOID" : "TAKE BACK")} ENTRY {Line.Number}");
 
     private async Task CorrectAsync(string reason)
     {
@@ -86,7 +86,7 @@ public sealed partial class CorrectBox(CorrectionDesk desk, CarSigning signing)
         var request = new SignRequest(
             "CONFIRM: looked at by me",
             FormattableString.Invariant($"Confirm the correction in entry {Line.Number}"),
-            [Line.Words, .. Line.Texts.Select(text => $"{text.Label}: {text.Text}"), .. Line.AboutTurn is { } turn ? [turn] : Array.Empty<string>(), $"Why it is right: {reason}"],
+            [Line.Words, .. Line.Texts.Select(text => $"{text.Label}: {text.Text}"), .. new[] { Line.AboutTurn, Line.AboutOpening }.OfType<string>(), $"Why it is right: {reason}"],
             new CommandId(Guid.NewGuid()))
         {
             Needs = Right.Decide,

@@ -24,6 +24,7 @@ internal static class CorrectionUse
         return state.Correctables.TryGetValue(entry.Number, out var target)
             && (target.Person == looks.Person || looks.May(Right.Lead))
             && !state.Corrections.Values.Any(earlier => earlier.Fact.Target == entry.Number && earlier.Fact.Restated is null)
+            && (entry.Entry is not Opened || state.CanBeTakenBack(entry.Number))
             ? EntryUse.Correct
             : EntryUse.Read;
     }
@@ -35,6 +36,15 @@ internal static class CorrectionUse
             "The bolt may be turned already: voiding its record holds it. Do not turn it again before the lead has decided.",
         Corrected { Restated: null } fact when state.Correctables.TryGetValue(fact.Target, out var target) && target.Entry is TorqueRecorded pull && pull.IsTurn() =>
             "Confirm it only where the bolt was never turned: the screen then asks for the turn. Where it was turned, or nobody knows, decide rework or replace on its held position.",
+        _ => null,
+    };
+
+    /// <summary>What whoever takes an opening back, or confirms that, has to know first; null where no opening is concerned.</summary>
+    public static string? AboutOpening(CarState state, Entry entry) => entry switch
+    {
+        Opened => "Only where the joint was never touched: the wrong corner, the wrong car. It shows open until a second person has looked at it and confirms.",
+        Corrected fact when state.Correctables.TryGetValue(fact.Target, out var target) && target.Entry is Opened =>
+            "Look at the joint itself. Confirm only where it was never opened: its records then stand as they were before.",
         _ => null,
     };
 

@@ -33,6 +33,9 @@ public sealed record EntryLine(
     /// <summary>What to know before the record of an angle is voided, or its void confirmed; null elsewhere.</summary>
     public string? AboutTurn { get; init; }
 
+    /// <summary>What to know before an opening is taken back, or that confirmed; null elsewhere.</summary>
+    public string? AboutOpening { get; init; }
+
     /// <summary>People who may not confirm this correction: who made it and whose entry it was.</summary>
     public IReadOnlySet<PersonId> NotBy { get; init; } = new HashSet<PersonId>();
 

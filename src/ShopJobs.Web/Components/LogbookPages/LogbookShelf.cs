@@ -59,6 +59,7 @@ public sealed class LogbookShelf(
                 IsPull = entry.Entry is TorqueRecorded,
                 Value = (entry.Entry as TorqueRecorded)?.Value,
                 AboutTurn = CorrectionUse.AboutTurn(folded.State, entry.Entry),
+                AboutOpening = CorrectionUse.AboutOpening(folded.State, entry.Entry),
                 NotBy = CorrectionUse.NotBy(folded.State, entry),
                 Covers = CorrectionUse.Covers(folded.State, now, entry),
             });
