@@ -75,6 +75,7 @@ public sealed class WaysBackTests : IAsyncLifetime
 
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.IsAccessibleAsync("suspended-after-taking-back");
+        Assert.Equal("NO", await lead.Locator("#road h2 strong").InnerTextAsync());
         await lead.GetByRole(AriaRole.Button, new() { Name = "I LOOKED: IT STANDS AGAIN" }).First.SignWithAsync(lead, DemoPeople.Lead, "STANDS AGAIN");
         await lead.Locator(".release-suspended").WaitForAsync(new() { State = WaitForSelectorState.Detached });
         Assert.Equal(ReleaseStandingKind.Stands, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);

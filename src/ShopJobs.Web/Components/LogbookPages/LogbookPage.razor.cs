@@ -31,7 +31,7 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
     [SupplyParameterFromQuery]
     public long? Entry { get; set; }
 
-    private LogbookId Logbook => 
+    private LogbookId Logbook =>
         CarId is { } car ? new LogbookId(LogbookKind.Car, car)
         : ToolId is { } tool ? new LogbookId(LogbookKind.Tool, tool)
         : LogbookId.Shop;

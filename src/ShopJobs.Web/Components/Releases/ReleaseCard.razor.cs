@@ -45,6 +45,9 @@ public sealed partial class ReleaseCard
 
     private string TitleId => $"release-{Kind.ToString().ToLowerInvariant()}";
 
+    // Suspended is no yes, also where nothing speaks against it any more: the lead looks first.
+    private bool IsYes => reasons.Count == 0 && standing != ReleaseStandingKind.Suspended;
+
     private bool Accepted => Typed.Clean(acceptance).Length > 0;
 
     private string WhyLower => Typed.Clean(lower);

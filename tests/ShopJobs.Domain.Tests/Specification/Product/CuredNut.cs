@@ -87,7 +87,8 @@ internal sealed class CuredNut
     {
         Look();
         var now = new Circumstances(
-            person.Id, person.Rights, At, DateOnly.FromDateTime(At), placed.Register, _ => placed, tools.StateOf) { Shop = seen, Ahead = At - Shows };
+            person.Id, person.Rights, At, DateOnly.FromDateTime(At), placed.Register, _ => placed, tools.StateOf)
+        { Shop = seen, Ahead = At - Shows };
         if (car.Decide(command is SignedCommand signed ? car.AsShown(now, signed) : command, now) is not Verdict.Accepted accepted)
         {
             return;
