@@ -69,40 +69,6 @@ public sealed partial record CarState
             : Correctables[correction.Fact.Target].Entry is Opened ? next.NeverOpened(recorded.Number, correction.Fact.Target) : next;
     }
 
-    // As if it had never been written, but that a release which it ended is suspended: the lead looks before it stands again.
-    private CarState NeverOpened(long by, long number)
-    {
-        var opening = Openings[number];
-        var next = this with
-        {
-            Positions = Positions.SetItems(opening.Before.Select(book => KeyValuePair.Create(book.Position, book))),
-            Fallen = opening.Fell.Where(fell => Fallen.GetValueOrDefault(fell.Key) == number)
-                .Aggregate(Fallen, (fallen, fell) => fell.Value == 0 ? fallen.Remove(fell.Key) : fallen.SetItem(fell.Key, fell.Value)),
-            Undone = opening.Undid.Where(undone => Undone.GetValueOrDefault(undone.Key) == number)
-                .Aggregate(Undone, (undone, was) => was.Value == 0 ? undone.Remove(was.Key) : undone.SetItem(was.Key, was.Value)),
-        };
-        foreach (var (name, result) in Results.Where(result => result.Value.VoidBy == number))
-        {
-            // Another opening since may have undone it too.
-            var undoneBy = next.Undone.GetValueOrDefault(name) is var other && other > result.Number ? other : 0;
-            next = next with { Results = next.Results.SetItem(name, result with { VoidBy = undoneBy }) };
-            next = undoneBy > 0 ? next.Fell(undoneBy, result.Number) : next;
-        }
-
-        foreach (var release in Releases.Values.Where(release => release.Openings.Contains(number)).ToList())
-        {
-            var left = release.Openings.Remove(number);
-            next = next.Replace(
-                release.Number,
-                ended => ended.IsOver
-                    ? ended with { Openings = left }
-                    : ended with { Openings = left, VoidBy = left.FirstOrDefault(), SuspendedBy = left.IsEmpty ? by : ended.SuspendedBy },
-                by);
-        }
-
-        return next with { Summaries = next.Superseded(by) };
-    }
-
     // A slip of typing that is confirmed and in order lifts the hold that only the wrong figure raised, and so does the
     // confirmed void of a pull that was reported twice. Both are for the doer to say; nothing else lifts it.
     private CarState LiftHolds(CorrectionBook correction, TorqueRecorded fact)

@@ -5,91 +5,12 @@ namespace ShopJobs.Domain.Logbook;
 // How the work on joints changes the state.
 public sealed partial record CarState
 {
-    private CarState WithOpened(Recorded recorded, Opened fact)
-    {
-        var next = fact.Job is { } job ? Begin(job) : this;
-        var fallen = Fallen.ToBuilder();
-        var opened = fact.Positions.Except(fact.Late ?? []).Concat(fact.AlsoOpened).ToList();
-        var before = opened.Select(Of).ToList();
-        next = next.Put(opened, book =>
-        {
-            foreach (var number in RecordsOf(book).Where(number => number > 0))
-            {
-                fallen[number] = recorded.Number;
-            }
-
-            return OpenOne(recorded, book, fact.Job);
-        });
-        next = next with { Fallen = fallen.ToImmutable() };
-        next = next.Undo(recorded.Number, fact.Undid).Remember(recorded);
-        next = next with { Openings = next.Openings.Add(recorded.Number, OpeningBook.Of(this, next, recorded.Number, before, fact)) };
-        next = fact.Late is { Count: > 0 } late
-            ? next.WithHolds(late, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.CellMoved))
-            : next;
-        return opened.Count > 0 ? next.EndReleases(recorded.Number, opening: true) : next;
-    }
-
     private CarState WithConditions(Recorded recorded, CarConditionDeclared fact)
     {
         var said = from condition in fact.Conditions
                    from place in fact.Places is { Count: > 0 } places ? places : [null!]
                    select new DeclaredCondition(condition.Aspect, condition.Value, place, recorded.Number, recorded.At, recorded.Person, fact);
         return this with { Conditions = Conditions.SetItems(said.Select(one => KeyValuePair.Create((one.Place, one.Aspect), one))) };
-    }
-
-    private static IEnumerable<long> RecordsOf(PositionBook book)
-    {
-        foreach (var pull in book.Pulls)
-        {
-            yield return pull.Number;
-            foreach (var look in pull.Looks)
-            {
-                yield return look.Number;
-            }
-        }
-
-        yield return book.HandTightBy;
-        yield return book.SettledBy;
-    }
-
-    // Opening what is open and bare starts no new cycle.
-    private static PositionBook OpenOne(Recorded recorded, PositionBook book, JobId? job) => book.IsBare
-        ? book with { SaidOpenBy = recorded.Number, InForce = job ?? book.InForce, Holds = book.Holds.RemoveAll(hold => hold.Decision is not null) }
-        : book with
-        {
-            Cycle = book.Cycle + 1,
-            Fitting = Fitting.Open,
-            TouchedBefore = Math.Max(book.OpenedBy, book.On),
-            OpenedBy = recorded.Number,
-            SaidOpenBy = recorded.Number,
-            Since = recorded.At,
-            SinceEntry = recorded.Entry,
-            HandTightBy = 0,
-            On = 0,
-            SettledBy = 0,
-            Settled = null,
-            NewHardwareSince = book.ReplaceFor ?? book.NewHardwareSince,
-            InForce = job ?? book.InForce,
-            Pulls = [],
-            Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
-            DoubtsDecided = [],
-            Workers = [],
-        };
-
-    private CarState Undo(long by, IReadOnlyList<Undone> undone)
-    {
-        var next = this;
-        foreach (var (kind, name) in undone)
-        {
-            var key = new Undone(kind, name).ToString();
-            next = next with { Undone = next.Undone.SetItem(key, by) };
-            if (next.Results.TryGetValue(key, out var result) && result.VoidBy == 0)
-            {
-                next = (next with { Results = next.Results.SetItem(key, result with { VoidBy = by }) }).Fell(by, result.Number);
-            }
-        }
-
-        return next;
     }
 
     private CarState WithResult(Recorded recorded, ResultRecorded fact)

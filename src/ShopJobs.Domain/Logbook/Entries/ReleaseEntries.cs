@@ -1,0 +1,49 @@
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>The car was released.</summary>
+/// <param name="NotChecked">Joints as found, not checked by us.</param>
+/// <param name="LapsesAtKm">Odometer at which a road release lapses because a re-torque is due.</param>
+/// <param name="LapsesOn">Day after which it lapses.</param>
+/// <param name="Acceptance">The customer's written acceptance of a re-torque still due.</param>
+/// <param name="Closes">Jobs that ended with a road or track release: all their steps were signed.</param>
+public sealed record Released(
+    ReleaseKind Kind,
+    IReadOnlyList<JobId> Closes,
+    int NotChecked,
+    decimal? OdometerKm,
+    decimal? LapsesAtKm,
+    DateOnly? LapsesOn,
+    ContentDigest? Acceptance,
+    string Shown) : Entry
+{
+    /// <summary>Why the odometer is lower than at the last release; null where it is not.</summary>
+    public ContentDigest? OdometerWhy { get; init; }
+
+    /// <summary>The shop's day; null in older records.</summary>
+    public DateOnly? On { get; init; }
+
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Customer's acceptance", Acceptance), ("Why the odometer is lower", OdometerWhy)) };
+}
+
+/// <summary>A suspended release stands again: all its rules were asked anew.</summary>
+/// <param name="Release">Number of the release.</param>
+public sealed record ReleaseUpheld(ReleaseKind Kind, long Release, string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { About = [Release] };
+}
+
+/// <summary>A release was taken back.</summary>
+/// <param name="Release">Number of the release.</param>
+/// <param name="Driven">False when the car was not driven under it: then it starts no re-torque.</param>
+public sealed record ReleaseWithdrawn(ReleaseKind Kind, long Release, bool Driven, ContentDigest Reason, string Shown) : Entry
+{
+    public override EntryFacets Facets() => new() { About = [Release], Texts = KeptText.Given(("Reason", Reason)) };
+}
+
+/// <summary>A version of the work summary was issued. The snapshot never changes.</summary>
+public sealed record SummaryIssued(int Version, int? Replaces, ContentDigest Snapshot, long AsOf, string Shown) : Entry
+{
+    public override EntryFacets Facets() => EntryFacets.None;
+}
