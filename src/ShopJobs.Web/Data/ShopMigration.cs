@@ -1,4 +1,6 @@
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using ShopJobs.Web.Data.Logbook;
 
 namespace ShopJobs.Web.Data;
 
@@ -20,6 +22,7 @@ internal sealed class ShopMigration(ShopDbContext shop, DataFolder folder, ILogg
     /// <summary>Applies what is pending.</summary>
     internal async Task RunAsync(CancellationToken cancellation)
     {
+        Recover();
         if (!await IsPendingAsync(cancellation))
         {
             return;
@@ -30,6 +33,29 @@ internal sealed class ShopMigration(ShopDbContext shop, DataFolder folder, ILogg
         {
             await ClearLeftOverLockAsync(cancellation);
             await shop.Database.MigrateAsync(cancellation);
+        }
+    }
+
+    // What a killed process left half written is rolled back by the first connection that reads and may write. Looking for what is
+    // pending opens the file for reading alone, and could not.
+    private void Recover()
+    {
+        if (!File.Exists(folder.Database))
+        {
+            return;
+        }
+
+        try
+        {
+            using var connection = new SqliteConnection(SqliteHabits.ConnectionString(folder.Database));
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = "PRAGMA schema_version";
+            command.ExecuteScalar();
+        }
+        catch (SqliteException e) when (StorageFailure.Of(e) is not null)
+        {
+            log.LogWarning(e, "The database in {Folder} can't be written now; it is only read.", folder.Root);
         }
     }
 

@@ -38,17 +38,24 @@ public sealed partial class CalibrationPage(ToolShelf shelf, ToolSigning signing
         preview = result.IsValid ? CalibrationPreview.Of(line.State, form!.ToCalibration(line.Tool), clock.Now) : null;
     }
 
+    /// <summary>The place of a field's faults: the field is described by it.</summary>
+    private static string WrongId(string field) => $"wrong-{field.Replace('[', '-').Replace("].", "-", StringComparison.Ordinal)}";
+
     /// <summary>Faults of a field, once the form was sent; a half-typed form is not scolded.</summary>
     private RenderFragment Wrong(string field) => builder =>
     {
+        builder.OpenElement(0, "div");
+        builder.AddAttribute(1, "id", WrongId(field));
+        builder.AddAttribute(2, "class", "form-wrong");
+        builder.AddAttribute(3, "role", "alert");
         foreach (var error in asked ? result?.Errors.Where(error => error.PropertyName == field) ?? [] : [])
         {
-            builder.OpenElement(0, "p");
-            builder.AddAttribute(1, "class", "form-wrong");
-            builder.AddAttribute(2, "role", "alert");
-            builder.AddContent(3, error.ErrorMessage);
+            builder.OpenElement(4, "p");
+            builder.AddContent(5, error.ErrorMessage);
             builder.CloseElement();
         }
+
+        builder.CloseElement();
     };
 
     private string Says(string set, string rig) =>
