@@ -192,9 +192,13 @@ internal sealed partial class Ledger
             (HoldReason.OpenedAndGoneOn, target.Entry is Opened && !CanBeTakenBack(target))).Select(why => new Reason(why));
     }
 
-    /// <summary>Rule 12: an opening taken back as never done. Nothing came after it on what it opened, nothing was corrected or released.</summary>
+    /// <summary>
+    /// Rule 12: an opening taken back as never done. Nothing came after it on what it opened, nothing was corrected or released. A pull on
+    /// a nut says nothing of the stud below it, unless it holds that too.
+    /// </summary>
     private bool CanBeTakenBack(Line opening) => opening is { BySetting: false, Late.Count: 0, Reopens.Count: 0, Opens.Count: > 0 }
-        && !lines.Skip((int)opening.Number).Any(later => later.Names.Intersect(opening.Opens).Any() || later.Entry switch
+        && !opening.Opens.Any(at => HoldsOn(at).Any(hold => hold.Number > opening.Number))
+        && !lines.Skip((int)opening.Number).Any(later => later.Names.Where(at => at != later.RidesOn).Intersect(opening.Opens).Any() || later.Entry switch
         {
             Released => true,
             Corrected fact => fact.Target != opening.Number,
