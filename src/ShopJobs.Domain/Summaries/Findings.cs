@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Domain.Summaries;
@@ -11,7 +12,7 @@ internal static class Findings
         var byNumber = entries.ToDictionary(entry => entry.Number);
         return [.. entries.SelectMany(entry => entry.Entry switch
             {
-                Decided fact when Concerns(car, entry.Number, fact) => [Decision(car, entry.Number, fact, byNumber)],
+                Decided fact when Concerns(car, entry.Number, fact) || IsClassA(car, fact, byNumber) => [Decision(car, entry.Number, fact, byNumber)],
                 Settled { Moved: true, Problems.Count: 0 } fact when entry.Number >= car.Since => Moved(car, fact),
                 _ => Array.Empty<Finding>(),
             }),
@@ -20,6 +21,11 @@ internal static class Findings
 
     private static bool Concerns(SummarySubject car, long number, Decided fact) =>
         number >= car.Since || (fact.Disposition == Disposition.UseAsIs && StillStands(car, number, fact));
+
+    // What was found on a joint whose failure is a danger to life stays on the page, whichever jobs it covers.
+    private static bool IsClassA(SummarySubject car, Decided fact, Dictionary<long, Recorded> entries) =>
+        fact.About.Any(about => entries[about].Entry is TorqueRecorded { Spec.Risk: RiskClass.A })
+        || Opening.GroupOn(car.State, car.Now, fact.Position)?.Group.Risk == RiskClass.A;
 
     /// <summary>The position was not opened since the decision.</summary>
     private static bool StillStands(SummarySubject car, long number, Decided fact) => car.State.Of(fact.Position).OpenedBy < number;

@@ -87,6 +87,17 @@ public sealed class SummaryFindingsTests
         Assert.Equal("110 N·m", Assert.Single(page.ClassA).Torque);
     }
 
+    [Fact]
+    public void A_finding_on_a_joint_that_is_a_danger_to_life_stays_when_its_job_is_left_out()
+    {
+        Rework_is_called_redone_only_when_it_is_at_torque_again();
+        car.Do(TestPerson.Theo, CarWork.Looks(job, "nuts", TestRegister.Left, 2));
+        car.Do(TestPerson.Tess, CarWork.Sign(job, $"final@{TestRegister.Left}"));
+        car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Road));
+
+        Assert.Equal("redone, now at torque", OfTheNut(car.Page(leaveOut: [job])).Decision);
+    }
+
     private static Finding OfTheNut(WorkSummary page) => Assert.Single(page.Found, found => found.Words.StartsWith("wheel nut", StringComparison.Ordinal));
 
     private void PullAllWithLastAt(decimal torque)

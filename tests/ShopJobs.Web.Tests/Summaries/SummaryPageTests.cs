@@ -54,6 +54,7 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
         var page = Page();
         await FillAsync(page, "contact", "01632 960110");
         await FillAsync(page, "odometer", "48210,5");
+        await FillAsync(page, "advice", "Brake fluid is two years old: declined.");
         var previewed = page.Find(".sheet").OuterHtml;
 
         await IssueAsync(page, DemoPeople.Lead.Pin);
@@ -66,7 +67,8 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
             Render<SummarySheet>(sheet => sheet.Add(s => s.Page, issued.Page)).Find(".sheet").OuterHtml
                 .Replace("<h1 class=\"sheet-title\">", "", StringComparison.Ordinal).Replace("</h1>", "", StringComparison.Ordinal).Replace("</h2>", "", StringComparison.Ordinal));
         Assert.Contains("Version 1", page.Find(".summary-issued").TextContent, StringComparison.Ordinal);
-        Assert.Equal("01632 960110", shop.Get<SummaryDesk>().NewForm(bench.Car).Contact);
+        var next = shop.Get<SummaryDesk>().NewForm(bench.Car);
+        Assert.Equal(("01632 960110", "Brake fluid is two years old: declined."), (next.Contact, next.Advice));
     }
 
     [Fact]

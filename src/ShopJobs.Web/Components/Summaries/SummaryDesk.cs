@@ -16,7 +16,7 @@ public sealed class SummaryDesk(
 {
     private const string OdometerResult = "odometer";
 
-    /// <summary>What a fresh form starts with: the contact given last, the odometer as last recorded.</summary>
+    /// <summary>What a fresh form starts with: the contact given last, the odometer as last recorded, the advice of the version before.</summary>
     public SummaryForm NewForm(CarId car)
     {
         var state = cars.Read(car, person: null).State;
@@ -26,7 +26,12 @@ public sealed class SummaryDesk(
                 ? [(result.Number, value.Value)]
                 : [])
             .OrderBy(read => read.Number).Select(read => (decimal?)read.Km).LastOrDefault();
-        return new SummaryForm { Contact = settings.Current.Contact, Odometer = km?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) ?? "" };
+        return new SummaryForm
+        {
+            Contact = settings.Current.Contact,
+            Odometer = km?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) ?? "",
+            Advice = string.Join('\n', AdviceOf(state)),
+        };
     }
 
     /// <summary>The next version as it would be issued now; null when there is no such car.</summary>
@@ -91,6 +96,12 @@ public sealed class SummaryDesk(
 
         return answer;
     }
+
+    // Advice, and what was declined, holds until somebody changes it; an erased version has none to carry on.
+    private IReadOnlyList<string> AdviceOf(CarState state) =>
+        state.Summaries is [.., var last] && snapshots.Read(reader => reader.Content(last.Fact.Snapshot)) is StoredContent.Present before
+            ? SummaryText.Read(before.Bytes.Span).Advice
+            : [];
 
     private List<Recorded> EntriesOf(CarId car, long upTo) => snapshots.Read(reader =>
         reader.Entries(Folders.LogbookOf(car), 0, (int)upTo).Select(Folders.Read).ToList());
