@@ -46,14 +46,14 @@ public sealed partial record CarState
 
     // Opening what is open and bare starts no new cycle.
     private static PositionBook OpenOne(Recorded recorded, PositionBook book, JobId? job) => book.IsBare
-        ? book with { SaidOpenBy = recorded.Number, InForce = job ?? book.InForce, Holds = book.Holds.RemoveAll(hold => hold.Decision is not null) }
+        ? book with { NamedBy = recorded.Number, InForce = job ?? book.InForce, Holds = book.Holds.RemoveAll(hold => hold.Decision is not null) }
         : book with
         {
             Cycle = book.Cycle + 1,
             Fitting = Fitting.Open,
             TouchedBefore = Math.Max(book.OpenedBy, book.On),
             OpenedBy = recorded.Number,
-            SaidOpenBy = recorded.Number,
+            NamedBy = recorded.Number,
             Since = recorded.At,
             SinceEntry = recorded.Entry,
             HandTightBy = 0,

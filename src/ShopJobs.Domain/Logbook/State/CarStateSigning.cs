@@ -76,6 +76,7 @@ public sealed partial record CarState
 
         var next = Put(book with
         {
+            NamedBy = recorded.Number,
             Holds = holds,
             DoubtsDecided = book.DoubtsDecided.AddRange(fact.Doubts),
             NewHardwareSince = fact.Disposition == Disposition.Replace

@@ -121,8 +121,8 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>Entry that last opened it; 0 when never.</summary>
     public long OpenedBy { get; init; }
 
-    /// <summary>Newest entry that reported it as open, also where it was open already; 0 when never.</summary>
-    public long SaidOpenBy { get; init; }
+    /// <summary>Newest entry that opened, settled or decided it, also where that changed nothing; 0 when none.</summary>
+    public long NamedBy { get; init; }
 
     /// <summary>Newest entry of the cycle that the last opening ended; 0 where nobody here had touched it before.</summary>
     public long TouchedBefore { get; init; }

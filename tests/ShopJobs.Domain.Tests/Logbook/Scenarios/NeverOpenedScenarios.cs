@@ -72,6 +72,15 @@ public class NeverOpenedScenarios
     }
 
     [Fact]
+    public void A_re_torque_that_was_recorded_and_decided_since_is_something_that_was_recorded()
+    {
+        var opening = Open();
+        car.Do(Tess, new RecordSettled(job, "nuts", [Nuts[0]], false, null, TorqueKind.Reading, CarAtWork.NewtonMetres(110), TestTools.Dial, 1050, CarAtWork.Shown));
+        car.Do(Lee, Decision(Nuts[0], Disposition.UseAsIs, accepted: true));
+        Assert.Equal([HoldReason.OpenedAndGoneOn], car.Refused(Tess, new VoidEntry(opening, null, CarAtWork.Reason)));
+    }
+
+    [Fact]
     public void What_was_worked_on_between_the_two_is_not_confirmed()
     {
         var opening = Open();
