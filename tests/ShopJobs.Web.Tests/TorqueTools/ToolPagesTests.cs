@@ -100,7 +100,7 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
         await page.Find("#left-0").InputAsync(new ChangeEventArgs { Value = "forty" });
         await page.Find("form").SubmitAsync(new());
 
-        Assert.Contains("does not start with a number", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("does not start with a number", page.Find($"#{page.Find("#left-0").GetAttribute("aria-describedby")}").TextContent, StringComparison.Ordinal);
         Assert.Equal("Bench 4, 13", page.Find("#certificate").GetAttribute("value"));
         Assert.Equal("forty", page.Find("#left-0").GetAttribute("value"));
         Assert.Single(bench.Get<ToolShelf>().Find(wrench)!.State.Calibrations);
