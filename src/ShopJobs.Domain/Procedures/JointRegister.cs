@@ -6,6 +6,9 @@ public enum ReleaseKind
     /// <summary>Moved by hand, in the shop only.</summary>
     Move,
 
+    /// <summary>Driven on the road by a named person for a stated distance, to get what only a drive can give. It ends at return or with the day.</summary>
+    RoadTest,
+
     /// <summary>Driven on the road.</summary>
     Road,
 
@@ -83,8 +86,9 @@ public sealed record JointKind(
     string? LeastWhy,
     bool Temporary)
 {
-    /// <summary>The least state asked for this release.</summary>
-    public LeastState LeastFor(ReleaseKind release) => Least.GetValueOrDefault(release, LeastState.Counts);
+    /// <summary>The least state asked for this release; a road test asks what the road asks.</summary>
+    public LeastState LeastFor(ReleaseKind release) =>
+        Least.GetValueOrDefault(release == ReleaseKind.RoadTest ? ReleaseKind.Road : release, LeastState.Counts);
 
     /// <summary>Every position of this kind, place by place.</summary>
     public IEnumerable<JointPosition> AllPositions() =>
@@ -108,6 +112,28 @@ public sealed record JointRegister(
 {
     /// <summary>Names of the results that may be undone, recorded or waited for, such as <c>alignment</c>.</summary>
     public IReadOnlyList<string> Results { get; init; } = [];
+
+    /// <summary>Results and settings of which more than the name is known, by key.</summary>
+    public IReadOnlyDictionary<string, ResultKind> ResultKinds { get; init; } = new Dictionary<string, ResultKind>();
+
+    /// <summary>The kind of a record's name; of one that only its name is known, a bare kind.</summary>
+    public ResultKind ResultOf(string name) => ResultKinds.GetValueOrDefault(ResultKind.Split(name).Key) ?? ResultKind.Bare(name);
+
+    /// <summary>What people call a record of this name: "run-out of the disc, front-left".</summary>
+    public string NameOfResult(string name) =>
+        ResultKind.Split(name).Place is { } place ? $"{ResultOf(name).Name}, {place}" : ResultOf(name).Name;
+
+    /// <summary>Places that have a result of their own: those of the joints that undo it, else every place of the register.</summary>
+    public IReadOnlyList<string> PlacesOf(ResultKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        var undoing = Kinds.Values.Where(joint => joint.Undoes.Contains(new Undone(UndoneKind.Result, kind.Key))).ToList();
+        return [.. (undoing.Count > 0 ? undoing : [.. Kinds.Values]).SelectMany(joint => joint.Places).Distinct()];
+    }
+
+    /// <summary>Every kind of result and setting that may be recorded, results first.</summary>
+    public IReadOnlyList<ResultKind> AllResults =>
+        [.. Results.Concat(Settings.Keys.Select(setting => $"setting:{setting}")).Select(ResultOf)];
 
     /// <summary>How declarations of an aspect hold; one that is not named is of the whole car and ends at a release only.</summary>
     public IReadOnlyDictionary<string, ConditionAspect> Aspects { get; init; } = new Dictionary<string, ConditionAspect>();

@@ -34,6 +34,7 @@ public static class RegisterChanges
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         return !before.Results.ToHashSet().SetEquals(after.Results)
+            || !before.AllResults.Select(kind => kind.Key).Union(after.AllResults.Select(kind => kind.Key)).All(key => Alike(before.ResultOf(key), after.ResultOf(key)))
             || !Alike(before.Conditions, after.Conditions) || !Alike(before.Settings, after.Settings)
             || before.Conditions.Keys.Any(aspect => !Alike(before.AspectOf(aspect), after.AspectOf(aspect)));
     }
@@ -43,6 +44,12 @@ public static class RegisterChanges
 
     private static bool Alike(ConditionAspect one, ConditionAspect other) =>
         (one.OfPlace, one.LastsHours) == (other.OfPlace, other.LastsHours) && one.EndsAt.SequenceEqual(other.EndsAt);
+
+    private static bool Alike(ResultKind one, ResultKind other) =>
+        (one.Name, one.NeedsInstrument, one.AfterDrive, one.OfPlace) == (other.Name, other.NeedsInstrument, other.AfterDrive, other.OfPlace)
+        && one.Measures.SequenceEqual(other.Measures)
+        && one.Notes.Select(note => note with { OneOf = [] }).SequenceEqual(other.Notes.Select(note => note with { OneOf = [] }))
+        && one.Notes.SelectMany(note => note.OneOf).SequenceEqual(other.Notes.SelectMany(note => note.OneOf));
 
     /// <summary>Every kind in which they differ, by key.</summary>
     public static IReadOnlyList<KindChange> Between(JointRegister before, JointRegister after)

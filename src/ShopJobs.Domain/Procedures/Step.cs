@@ -20,6 +20,9 @@ public sealed record Tick(string Id, string Text);
 public sealed record Measure(
     string Id, string Text, string Unit, decimal? Minimum, decimal? Maximum, Provenance? Source = null)
 {
+    /// <summary>True when a value is inside the limits, both ends inside.</summary>
+    public bool Takes(decimal value) => value >= (Minimum ?? decimal.MinValue) && value <= (Maximum ?? decimal.MaxValue);
+
     /// <summary>The limits as they are read out: "10 pieces", "8..12 mm", "at most 35 °C"; null where there are none.</summary>
     public string? Limits() => (Minimum, Maximum) switch
     {

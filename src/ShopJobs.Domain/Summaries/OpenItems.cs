@@ -51,8 +51,16 @@ internal static class OpenItems
         select new OpenItem(null, $"{car.Name(joint.Key)}: a tool for the work, still on the car");
 
     private static IEnumerable<OpenItem> Results(SummarySubject car) =>
-        car.State.Undone.Keys.Order(StringComparer.Ordinal).Select(name => new OpenItem(
-            null, $"{SummarySubject.ResultName(name)}: no longer valid, because work it hangs on was done after it; to be done again"));
+    [
+        .. car.State.Undone.Keys.Order(StringComparer.Ordinal).Select(name => new OpenItem(null, $"{car.ResultName(name)}: {Lack(car, name)}")),
+        .. car.State.Results.Values.Where(result => result.VoidBy == 0 && result.DoubtsOn(car.Now.Tool).Any()).OrderBy(result => result.Number)
+            .Select(result => new OpenItem(null, $"{car.ResultName(result.Fact.Name)}: in doubt, because the instrument it was measured with is; to be measured again")),
+    ];
+
+    private static string Lack(SummarySubject car, string name) =>
+        car.State.Results.GetValueOrDefault(name)?.Fact.Problems is { Count: > 0 } ? "measured, and not as it should be; to be put right"
+        : car.Now.Register.ResultOf(name).AfterDrive ? "still missing, because only a drive gives it"
+        : "no longer valid, because work it hangs on was done after it; to be done again";
 
     private static IEnumerable<OpenItem> Steps(SummarySubject car)
     {

@@ -20,6 +20,7 @@ internal static class ReleaseLines
     public static string Word(ReleaseKind kind) => kind switch
     {
         ReleaseKind.Move => "move by hand in the shop",
+        ReleaseKind.RoadTest => "a road test",
         ReleaseKind.Road => "road",
         _ => "track",
     };

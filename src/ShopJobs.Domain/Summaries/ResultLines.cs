@@ -13,7 +13,22 @@ internal static class ResultLines
     private static IEnumerable<ResultLine> Results(SummarySubject car) =>
         from result in car.State.Results.Values.OrderBy(result => result.Number)
         where result.VoidBy == 0 && !car.State.Fallen.ContainsKey(result.Number) && result.Number >= car.Since
-        select Line(SummarySubject.ResultName(result.Fact.Name), result.Fact.Values, result.Fact.Basis);
+        where !result.DoubtsOn(car.Now.Tool).Any()
+        select Line(car.ResultName(result.Fact.Name), [.. Values(car, result.Fact), .. Notes(car, result.Fact)], result.Fact.Basis);
+
+    private static IEnumerable<string> Values(SummarySubject car, ResultRecorded fact)
+    {
+        var kind = car.Now.Register.ResultOf(fact.Name);
+        return fact.Values.Select(value => kind.Measures.FirstOrDefault(measure => measure.Id == value.Name) is { } measure
+            ? $"{measure.Text}: {value.Amount()}"
+            : Words(value));
+    }
+
+    private static IEnumerable<string> Notes(SummarySubject car, ResultRecorded fact)
+    {
+        var kind = car.Now.Register.ResultOf(fact.Name);
+        return (fact.Notes ?? []).Select(note => $"{kind.Notes.FirstOrDefault(asked => asked.Id == note.Name)?.Text ?? note.Name}: {note.Text}");
+    }
 
     private static IEnumerable<ResultLine> StepValues(SummarySubject car) =>
         from job in car.Jobs
@@ -22,10 +37,10 @@ internal static class ResultLines
         where !found.Sign.Fact.NotApplicable
         from value in found.Sign.Fact.Values
         let text = found.Step.Step.Measures.FirstOrDefault(measure => measure.Id == value.Name)?.Text ?? value.Name
-        select Line(found.Step.Place is { } place ? $"{text}, {place}" : text, [value with { Name = "" }], ResultBasis.Measured);
+        select Line(found.Step.Place is { } place ? $"{text}, {place}" : text, [Words(value with { Name = "" })], ResultBasis.Measured);
 
-    private static ResultLine Line(string name, IReadOnlyList<MeasuredValue> values, ResultBasis basis) => new(
-        new ShownResult(name, string.Join("; ", values.Select(Words)), basis switch
+    private static ResultLine Line(string name, IReadOnlyList<string> values, ResultBasis basis) => new(
+        new ShownResult(name, string.Join("; ", values), basis switch
         {
             ResultBasis.Measured => "measured",
             ResultBasis.LookedAt => "looked at",

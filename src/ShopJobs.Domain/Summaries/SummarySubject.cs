@@ -70,6 +70,5 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
     ];
 
     /// <summary>A result or setting as people say it.</summary>
-    public static string ResultName(string name) =>
-        name.StartsWith("setting:", StringComparison.Ordinal) ? $"setting {name["setting:".Length..].Replace('-', ' ')}" : name.Replace('-', ' ');
+    public string ResultName(string name) => Now.Register.NameOfResult(name);
 }

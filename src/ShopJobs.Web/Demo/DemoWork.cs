@@ -3,6 +3,7 @@ using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Instruments;
 using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Summaries;
@@ -24,6 +25,7 @@ public sealed class DemoWork(
     CarDesk cars,
     ToolDesk tools,
     LogbookSnapshots snapshots,
+    Surroundings surroundings,
     ProcedureImport import,
     ProcedureShelf shelf,
     ShopSettings settings,
@@ -51,6 +53,7 @@ public sealed class DemoWork(
         var tablet = tablets.Take(people);
         await tablet.SitDownAsync(DemoPeople.Lead);
         var wrenches = await DemoTools.EnterAsync(new ToolShelf(database, snapshots, tools, tablet.Here, clock), tools, tablet, clock);
+        await DemoInstruments.EnterAsync(new InstrumentShelf(database, snapshots, tools, surroundings, tablet.Here, clock), tools, tablet, clock);
         var jobs = new DemoJobs(tablet, code => (procedures[code].Document.Value!, procedures[code].Row.Digest), register.Digest, clock.Now);
 
         var blue = await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P3", "Studs instead of wheel bolts, before the hill climb.", people[Technician.Name]);

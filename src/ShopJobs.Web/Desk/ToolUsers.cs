@@ -36,6 +36,7 @@ internal static class ToolUsers
     {
         TorqueRecorded pull => ToolWork.Of(pull, entry.At),
         Settled settled => new ToolWork(settled.Tool, settled.On, entry.At, settled.ToolEntry),
+        ResultRecorded result => ToolWork.Of(result, entry.At),
         _ => null,
     };
 }

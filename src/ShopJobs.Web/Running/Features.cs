@@ -3,6 +3,7 @@ using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.Clock;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
+using ShopJobs.Web.Components.Instruments;
 using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Components.MyWork;
@@ -30,6 +31,7 @@ internal static class Features
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<RegisterLook>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
+        services.AddScoped<InstrumentShelf>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();

@@ -54,7 +54,16 @@ public sealed record RecordResult(
     IReadOnlyList<string> Conditions,
     JobId? Job,
     string? Step,
-    string Shown) : SignedCommand(Shown);
+    string Shown) : SignedCommand(Shown)
+{
+    /// <summary>What was written down beside the values, as the register asks.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<WrittenNote>? Notes { get; init; }
+
+    /// <summary>The instrument of the shop that it was measured with.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ToolId? Tool { get; init; }
+}
 
 /// <summary>Report positions opened, backed off or removed.</summary>
 public sealed record OpenPositions(IReadOnlyList<JointPosition> Positions, JobId? Job, ContentDigest? Reason) : Report
@@ -71,6 +80,12 @@ public sealed record FitNew(JobId Job, string Group, IReadOnlyList<JointPosition
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<int>? Cycles { get; init; }
 }
+
+/// <summary>Report what was put on threads, or that they were cleaned dry.</summary>
+/// <param name="Product">Its name on the tube, at most 60 letters; null where they were cleaned.</param>
+/// <param name="Batch">Its batch, at most 60 letters.</param>
+public sealed record TreatThread(
+    IReadOnlyList<JointPosition> Positions, ThreadCondition Thread, string? Product, string? Batch, JobId? Job) : Report;
 
 /// <summary>Report positions run down by hand.</summary>
 public sealed record HandTighten(
@@ -163,7 +178,19 @@ public sealed record Release(
     /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ContentDigest? OdometerWhy { get; init; }
+
+    /// <summary>Who drives; asked for a road test only.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PersonId? Driver { get; init; }
+
+    /// <summary>How far, in km, above 0; asked for a road test only.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public decimal? DistanceKm { get; init; }
 }
+
+/// <summary>Report that the car is back from its road test. It only ends what was allowed.</summary>
+/// <param name="Finding">What the driver noticed; null where nothing was.</param>
+public sealed record EndRoadTest(decimal OdometerKm, ContentDigest? Finding) : Report;
 
 /// <summary>Let a suspended release stand again: all its rules are asked anew.</summary>
 public sealed record UpholdRelease(ReleaseKind Kind, string Shown) : SignedCommand(Shown);

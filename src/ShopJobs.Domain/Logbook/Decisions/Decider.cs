@@ -29,6 +29,7 @@ public static partial class Decider
             DeclareCondition declare => Declare(state, declare, now),
             RecordResult result => Record(state, result, now, rules),
             OpenPositions open => Open(state, open, now),
+            TreatThread treat => Treat(state, treat, now),
             FitNew fit => Fit(state, fit, now),
             HandTighten hand => ByHand(state, hand, now, rules),
             RecordTorque pull => Pull(state, pull, now, rules),
@@ -44,6 +45,7 @@ public static partial class Decider
             Release release => ReleaseCar(state, release, now, rules),
             UpholdRelease uphold => Uphold(state, uphold, now, rules),
             WithdrawRelease withdraw => Withdraw(state, withdraw, now, rules),
+            EndRoadTest end => ComeBack(state, end),
             IssueSummary issue => Issue(state, issue, now, rules),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a car."),
         };
@@ -112,31 +114,5 @@ public static partial class Decider
                 .. ofPlace.Count > 0 ? [new CarConditionDeclared(ofPlace) { Places = declare.Places }] : Array.Empty<Entry>(),
                 .. ofCar.Count > 0 ? [new CarConditionDeclared(ofCar)] : Array.Empty<Entry>(),
             ]);
-    }
-
-    private static Verdict Record(CarState state, RecordResult result, Circumstances now, HoldRules rules)
-    {
-        if (string.IsNullOrWhiteSpace(result.Name) || result.Values.Count == 0)
-        {
-            return Refuse(HoldReason.ResultIncomplete);
-        }
-
-        // A result that hangs on a joint says nothing while that joint is open or held.
-        var refused = Permissions(rules, new PermissionQuestion(state, now, result, Right.Record));
-        refused.AddRange(
-            from book in state.Positions.Values
-            where book.Fitting is Fitting.Open or Fitting.NewHardware || !book.Holds.IsEmpty
-            where now.KindOf(state, book.Position.Key) is { Temporary: false } kind && Opening.Undoes(now.Register, kind, result.Name)
-            from found in PositionRules.All.SelectMany(rule => rule.Find(new PositionQuestion(state, now, book, null, null, null))).Take(1)
-            select new HoldPoint(HoldReason.ResultJointLoose) { Position = book.Position, Name = result.Name, Because = found });
-        if (refused.Count > 0)
-        {
-            return new Verdict.Refused(refused);
-        }
-
-        var (undid, opens) = Opening.ByResult(state, now, result.Name);
-        var recorded = new ResultRecorded(
-            result.Name, result.Values, result.Basis, result.Instrument, result.Conditions, result.Job, result.Step, undid);
-        return opens.Count == 0 ? Accept(recorded) : Accept(recorded, new Opened(opens, [], [], null, null) { BySetting = true });
     }
 }

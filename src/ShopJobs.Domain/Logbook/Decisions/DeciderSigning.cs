@@ -123,16 +123,32 @@ public static partial class Decider
             refused.Add(new HoldPoint(HoldReason.OdometerMissing));
         }
 
+        refused.AddRange(RoadTestHolds(release));
         if (refused.Count > 0)
         {
             return new Verdict.Refused(refused);
+        }
+
+        var asked = new ReleaseQuestion(state, now, release.Kind, release.CustomerAcceptance is not null, rules.Position);
+        var without = state.Undone.Keys.Where(asked.GoesWithout).Order(StringComparer.Ordinal).ToList();
+        if (release.Kind == ReleaseKind.RoadTest)
+        {
+            return Accept(new Released(
+                release.Kind, [], NotChecked(state, now), release.OdometerKm, null, now.DayShown, release.CustomerAcceptance, release.Shown)
+            {
+                OdometerWhy = release.OdometerWhy,
+                On = now.Today,
+                Driver = release.Driver,
+                DistanceKm = release.DistanceKm,
+                Without = without.Count > 0 ? without : null,
+            });
         }
 
         var owed = release.Kind == ReleaseKind.Move ? [] : state.Positions.Values.Where(state.OwesReTorque).ToList();
         return Accept(new Released(
             release.Kind,
             release.Kind == ReleaseKind.Move ? [] : ReleaseRules.Finished(state, now),
-            ReleaseRules.PositionsOf(state, now.Register).Where(position => state.Of(position).IsAsFound).Select(p => p.Joint).Distinct().Count(),
+            NotChecked(state, now),
             release.OdometerKm,
             owed.Min(book => state.LatestKm(book) ?? release.OdometerKm + book.Last!.Fact.Spec.ReTorque!.LatestKm),
             owed.Min(book => state.LatestDay(now, book) ?? (book.Last!.Fact.Spec.ReTorque!.WithinDays is { } days ? now.DayShown.AddDays(days) : null)),
@@ -141,8 +157,30 @@ public static partial class Decider
         {
             OdometerWhy = release.OdometerWhy,
             On = now.Today,
+            Without = without.Count > 0 ? without : null,
         });
     }
+
+    private static int NotChecked(CarState state, Circumstances now) =>
+        ReleaseRules.PositionsOf(state, now.Register).Where(position => state.Of(position).IsAsFound).Select(position => position.Joint).Distinct().Count();
+
+    private static IEnumerable<HoldPoint> RoadTestHolds(Release release)
+    {
+        if (release.Kind == ReleaseKind.RoadTest && release.Driver is null)
+        {
+            yield return new HoldPoint(HoldReason.DriverMissing);
+        }
+
+        if (release.Kind == ReleaseKind.RoadTest && release.DistanceKm is not > 0)
+        {
+            yield return new HoldPoint(HoldReason.DistanceMissing);
+        }
+    }
+
+    private static Verdict ComeBack(CarState state, EndRoadTest end) =>
+        state.RoadTest is not { } test ? Refuse(HoldReason.NoRoadTest)
+            : end.OdometerKm < test.Fact.OdometerKm ? Refuse(new HoldPoint(HoldReason.OdometerBelowLast) { Km = test.Fact.OdometerKm })
+            : Accept(new RoadTestEnded(test.Number, end.OdometerKm, end.Finding));
 
     private static Verdict Uphold(CarState state, UpholdRelease uphold, Circumstances now, HoldRules rules)
     {

@@ -31,6 +31,10 @@ public static partial class Decider
     private static Verdict Hold(CarState state, HoldPositions hold, Circumstances now) =>
         UnknownPositions(state, hold.Positions, now) ?? Accept(new PositionHeld([.. hold.Positions.Distinct()], hold.Reason));
 
+    private static Verdict Treat(CarState state, TreatThread treat, Circumstances now) =>
+        (UnknownPositions(state, treat.Positions, now) ?? UnknownJob(state, treat.Job))
+            ?? Accept(new ThreadTreated([.. treat.Positions.Distinct()], treat.Thread, treat.Product, treat.Batch, treat.Job));
+
     private static Verdict Fit(CarState state, FitNew fit, Circumstances now)
     {
         if ((UnknownPositions(state, fit.Positions, now) ?? UnknownJob(state, fit.Job)) is { } unknown)

@@ -36,11 +36,18 @@ public static class Opening
         return (reach.Undid, reach.Opens([]));
     }
 
-    /// <summary>True when opening a joint of this kind undoes the result or setting, directly or through others.</summary>
-    public static bool Undoes(JointRegister register, JointKind kind, string name)
+    /// <summary>True when opening a joint of this kind at this place undoes the result or setting, directly or through others.</summary>
+    /// <param name="name">The name under which it is recorded, with its place where it has one.</param>
+    public static bool Undoes(JointRegister register, JointKind kind, string place, string name)
     {
         ArgumentNullException.ThrowIfNull(register);
         ArgumentNullException.ThrowIfNull(kind);
+        var (key, at) = ResultKind.Split(name);
+        if (at is not null && at != place)
+        {
+            return false;
+        }
+
         var reached = new HashSet<Undone>();
         var open = new Queue<Undone>(kind.Undoes);
         while (open.TryDequeue(out var undone))
@@ -61,7 +68,7 @@ public static class Opening
             }
         }
 
-        return reached.Any(undone => undone.ToString() == name);
+        return reached.Any(undone => undone.ToString() == key);
     }
 
     /// <summary>The group whose specification is in force on a position, or that a running job has for it.</summary>
@@ -145,12 +152,25 @@ public static class Opening
                 return;
             }
 
-            if (Undid.Contains(consequence))
+            foreach (var named in NamesOf(consequence, place).Where(named => !Undid.Contains(named)))
             {
-                return;
+                Undid.Add(named);
+                UndoFurther(named);
             }
+        }
 
-            Undid.Add(consequence);
+        // A result that each place has for itself: that of the place, or every one that was ever recorded or undone.
+        private IEnumerable<Undone> NamesOf(Undone consequence, string? place)
+        {
+            var kind = now.Register.ResultOf(consequence.Name);
+            return consequence.Kind != UndoneKind.Result || !kind.OfPlace ? [consequence]
+                : place is not null ? [consequence with { Name = kind.At(place) }]
+                : state.Results.Keys.Union(state.Undone.Keys).Where(name => ResultKind.Split(name) is (var key, not null) && key == kind.Key)
+                    .Select(name => consequence with { Name = name });
+        }
+
+        private void UndoFurther(Undone consequence)
+        {
             foreach (var further in consequence.Kind == UndoneKind.Setting ? now.Register.Settings.GetValueOrDefault(consequence.Name) ?? [] : [])
             {
                 Undo(further, null);

@@ -19,6 +19,12 @@ public sealed record EnterTool(TorqueTool Tool) : ToolReport;
 /// <summary>Enter a calibration.</summary>
 public sealed record Calibrate(Calibration Calibration, string Shown, long AsOf) : SignedToolCommand(Shown, AsOf);
 
+/// <summary>Enter an instrument, or its description anew.</summary>
+public sealed record EnterInstrument(Instrument Instrument) : ToolReport;
+
+/// <summary>Enter a check of an instrument.</summary>
+public sealed record CheckInstrument(InstrumentCheck Check, string Shown, long AsOf) : SignedToolCommand(Shown, AsOf);
+
 /// <summary>Report that the tool is out of use: dropped, overloaded, lent.</summary>
 public sealed record Quarantine(ContentDigest Reason) : ToolReport;
 

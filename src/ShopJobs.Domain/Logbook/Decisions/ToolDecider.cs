@@ -24,7 +24,7 @@ public static class ToolDecider
             return Refuse(new HoldPoint(HoldReason.LookAgain) { Entry = state.Number });
         }
 
-        if (command is not (EnterTool or Quarantine) && state.Tool is null)
+        if (command is not (EnterTool or EnterInstrument or Quarantine) && state.Tool is null && state.Instrument is null)
         {
             return Refuse(new HoldPoint(HoldReason.ToolNotEntered));
         }
@@ -42,6 +42,8 @@ public static class ToolDecider
                 enter.Tool.Graduation, enter.Tool.ClassDeviationPercent)
             { LengthMm = enter.Tool.LengthMm }),
             Calibrate { Calibration: var calibration } => Calibrated(state, calibration, today),
+            EnterInstrument enter => Accept(new InstrumentEntered(tool, enter.Instrument.Name, enter.Instrument.Serial, enter.Instrument.Kind)),
+            CheckInstrument { Check: var check } => Checked(state, check, today),
             Quarantine quarantine => Accept(new Quarantined(quarantine.Reason)),
             RaiseDoubt doubt => Accept(new Doubted(doubt.Reason)),
             ClearTool when state.Doubts.IsEmpty && state.OutOfUseBy == 0 => Refuse(new HoldPoint(HoldReason.NothingToClear) { Tool = state.Tool }),
@@ -52,11 +54,17 @@ public static class ToolDecider
     }
 
     private static Verdict Calibrated(ToolState state, Calibration calibration, DateOnly today) =>
-        calibration.Date > today
-            ? Refuse(new HoldPoint(HoldReason.CalibrationAhead) { Day = calibration.Date })
-            : state.LastGood is { } last && calibration.Date < last.Date
-                ? Refuse(new HoldPoint(HoldReason.CalibrationOlder) { Day = last.Date })
-                : Accept(new Calibrated(calibration.Date, calibration.Due, calibration.Certificate, calibration.AsFound, calibration.AsLeft));
+        WrongDay(state, calibration.Date, today)
+            ?? Accept(new Calibrated(calibration.Date, calibration.Due, calibration.Certificate, calibration.AsFound, calibration.AsLeft));
+
+    private static Verdict Checked(ToolState state, InstrumentCheck check, DateOnly today) =>
+        WrongDay(state, check.Date, today)
+            ?? Accept(new InstrumentChecked(check.Date, check.Due, check.Certificate, check.FoundGood, check.LeftGood));
+
+    private static Verdict? WrongDay(ToolState state, DateOnly date, DateOnly today) =>
+        date > today ? Refuse(new HoldPoint(HoldReason.CalibrationAhead) { Day = date })
+            : state.LastGood is { } last && date < last.Date ? Refuse(new HoldPoint(HoldReason.CalibrationOlder) { Day = last.Date })
+            : null;
 
     // Good readings as found, from before any adjustment, lift every doubt. Without them nobody lifts what readings raised, and
     // nobody who used the tool lifts what somebody's word raised.

@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
 
@@ -73,7 +74,11 @@ public enum ResultBasis
     Declared,
 }
 
-/// <summary>A result such as an alignment or an odometer reading. Undid is what changing a setting undid.</summary>
+/// <summary>Something written down beside values: a grade, a batch, a day. Never about a person.</summary>
+/// <param name="Name">Id of the note in the register.</param>
+public readonly record struct WrittenNote(string Name, string Text);
+
+/// <summary>A result such as an alignment, or a setting. Undid is what changing a setting undid.</summary>
 public sealed record ResultRecorded(
     string Name,
     IReadOnlyList<MeasuredValue> Values,
@@ -84,5 +89,20 @@ public sealed record ResultRecorded(
     string? Step,
     IReadOnlyList<Undone> Undid) : Entry
 {
-    public override EntryFacets Facets() => new() { Job = Job };
+    /// <summary>What was written down beside the values; null where the register asks for nothing.</summary>
+    public IReadOnlyList<WrittenNote>? Notes { get; init; }
+
+    /// <summary>The instrument of the shop that it was measured with; null where none is registered for it.</summary>
+    public ToolId? Tool { get; init; }
+
+    /// <summary>The shop's day, where an instrument is named: its check is judged by the day.</summary>
+    public DateOnly? On { get; init; }
+
+    /// <summary>Newest entry of the instrument's logbook then: a doubt behind it covers the result.</summary>
+    public long? ToolEntry { get; init; }
+
+    /// <summary>Why it is no good result; null where it is one.</summary>
+    public IReadOnlyList<HoldReason>? Problems { get; init; }
+
+    public override EntryFacets Facets() => new() { Job = Job, Tool = Tool, Problems = Problems ?? [] };
 }

@@ -15,12 +15,13 @@ public static class EntryCodec
         Add("job-started", json.JobStarted, JobIn.Job);
         Add("condition-declared", json.CarConditionDeclared);
         Add("step-confirmed", json.StepConfirmed, JobIn.Job);
-        Add("result-recorded", json.ResultRecorded, JobIn.JobIfAny);
+        Add("result-recorded", json.ResultRecorded, JobIn.JobIfAny, tool: ToolIn.ToolIfAny);
         Add("opened", json.Opened, JobIn.JobIfAny, PositionIn.Positions);
         Add("fitted-new", json.FittedNew, JobIn.Job, PositionIn.Positions);
+        Add("thread-treated", json.ThreadTreated, JobIn.JobIfAny, PositionIn.Positions);
         Add("hand-tight", json.HandTightened, JobIn.Job, PositionIn.Positions);
-        Add("torque-recorded", json.TorqueRecorded, JobIn.Job, PositionIn.Position, tool: true, PullReader.Read);
-        Add("settled", json.Settled, JobIn.Job, PositionIn.Positions, tool: true);
+        Add("torque-recorded", json.TorqueRecorded, JobIn.Job, PositionIn.Position, tool: ToolIn.Tool, PullReader.Read);
+        Add("settled", json.Settled, JobIn.Job, PositionIn.Positions, tool: ToolIn.Tool);
         Add("witnessed", json.Witnessed, JobIn.Job, PositionIn.Joint);
         Add("countersigned", json.Countersigned);
         Add("held", json.PositionHeld, position: PositionIn.Positions);
@@ -30,12 +31,15 @@ public static class EntryCodec
         Add("released", json.Released);
         Add("release-upheld", json.ReleaseUpheld);
         Add("release-withdrawn", json.ReleaseWithdrawn);
+        Add("road-test-ended", json.RoadTestEnded);
         Add("summary-issued", json.SummaryIssued);
-        Add("tool-entered", json.ToolEntered, tool: true);
+        Add("tool-entered", json.ToolEntered, tool: ToolIn.Tool);
         Add("calibrated", json.Calibrated);
         Add("quarantined", json.Quarantined);
         Add("doubted", json.Doubted);
         Add("cleared", json.Cleared);
+        Add("instrument-entered", json.InstrumentEntered, tool: ToolIn.Tool);
+        Add("instrument-checked", json.InstrumentChecked);
         Add("clock-stepped", json.ClockStepped);
         Add("clock-set", json.ClockSet);
     }
@@ -81,7 +85,7 @@ public static class EntryCodec
         JsonTypeInfo<T> type,
         JobIn job = JobIn.Nowhere,
         PositionIn position = PositionIn.Nowhere,
-        bool tool = false,
+        ToolIn tool = ToolIn.Nowhere,
         Func<ReadOnlySpan<byte>, Entry?>? asWritten = null)
         where T : Entry
     {

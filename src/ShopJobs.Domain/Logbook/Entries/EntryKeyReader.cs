@@ -33,11 +33,23 @@ internal enum PositionIn
     Joint,
 }
 
+/// <summary>Where the payload of one kind of entry holds its tool.</summary>
+internal enum ToolIn
+{
+    Nowhere,
+
+    /// <summary><c>tool</c>.</summary>
+    Tool,
+
+    /// <summary><c>tool</c>, which may be absent.</summary>
+    ToolIfAny,
+}
+
 /// <summary>
 /// Reads the keys of one kind of entry out of its payload without building the entry, for whoever looks at a million of them.
 /// The payload must be one JSON object with no member but the entry's own; values that are no keys are not looked at.
 /// </summary>
-internal sealed class EntryKeyReader(string kind, JsonTypeInfo type, JobIn job, PositionIn position, bool tool)
+internal sealed class EntryKeyReader(string kind, JsonTypeInfo type, JobIn job, PositionIn position, ToolIn tool)
 {
     private readonly byte[][] members = [.. type.Properties.Select(property => System.Text.Encoding.UTF8.GetBytes(property.Name))];
 
@@ -70,10 +82,10 @@ internal sealed class EntryKeyReader(string kind, JsonTypeInfo type, JobIn job, 
                 reader.Read();
                 itsJob = job == JobIn.JobIfAny && reader.TokenType == JsonTokenType.Null ? null : new JobId(EntryJson.ReadId(reader.GetString()));
             }
-            else if (tool && reader.ValueTextEquals("tool"u8))
+            else if (tool != ToolIn.Nowhere && reader.ValueTextEquals("tool"u8))
             {
                 reader.Read();
-                itsTool = new ToolId(EntryJson.ReadId(reader.GetString()));
+                itsTool = tool == ToolIn.ToolIfAny && reader.TokenType == JsonTokenType.Null ? null : new ToolId(EntryJson.ReadId(reader.GetString()));
             }
             else if (IsPosition(ref reader))
             {
@@ -88,7 +100,7 @@ internal sealed class EntryKeyReader(string kind, JsonTypeInfo type, JobIn job, 
         Require(!reader.Read(), "something stands after it");
         Require(itsJob is not null || job != JobIn.Job, "it has no job");
         Require(itsPosition is not null || position == PositionIn.Nowhere, "it has no position");
-        Require(itsTool is not null || !tool, "it has no tool");
+        Require(itsTool is not null || tool != ToolIn.Tool, "it has no tool");
         return new EntryKeys(itsJob, itsPosition?.Key, itsPosition?.Place, itsPosition?.Number, itsTool);
     }
 

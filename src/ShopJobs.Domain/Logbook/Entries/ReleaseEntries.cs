@@ -24,6 +24,15 @@ public sealed record Released(
     /// <summary>The shop's day; null in older records.</summary>
     public DateOnly? On { get; init; }
 
+    /// <summary>Who drives a road test; null for any other release.</summary>
+    public PersonId? Driver { get; init; }
+
+    /// <summary>How far the road test may go; null for any other release.</summary>
+    public decimal? DistanceKm { get; init; }
+
+    /// <summary>Results that only a drive gives and that were missing when it was given; null where none was.</summary>
+    public IReadOnlyList<string>? Without { get; init; }
+
     public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Customer's acceptance", Acceptance), ("Why the odometer is lower", OdometerWhy)) };
 }
 
@@ -40,6 +49,14 @@ public sealed record ReleaseUpheld(ReleaseKind Kind, long Release, string Shown)
 public sealed record ReleaseWithdrawn(ReleaseKind Kind, long Release, bool Driven, ContentDigest Reason, string Shown) : Entry
 {
     public override EntryFacets Facets() => new() { About = [Release], Texts = KeptText.Given(("Reason", Reason)) };
+}
+
+/// <summary>The car came back from its road test.</summary>
+/// <param name="Release">Number of the road test's release.</param>
+/// <param name="Finding">What the driver noticed; null where nothing was.</param>
+public sealed record RoadTestEnded(long Release, decimal OdometerKm, ContentDigest? Finding) : Entry
+{
+    public override EntryFacets Facets() => new() { About = [Release], Texts = KeptText.Given(("What the driver noticed", Finding)) };
 }
 
 /// <summary>A version of the work summary was issued. The snapshot never changes.</summary>

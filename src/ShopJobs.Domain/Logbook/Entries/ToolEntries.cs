@@ -49,3 +49,17 @@ public sealed record Cleared(IReadOnlyList<long> Doubts, ContentDigest Reason) :
 {
     public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
 }
+
+/// <summary>An instrument that results are measured with was entered, or its description entered anew.</summary>
+public sealed record InstrumentEntered(ToolId Tool, string Name, string Serial, InstrumentKind Kind) : Entry
+{
+    public override EntryFacets Facets() => new() { Tool = Tool };
+}
+
+/// <summary>An instrument was checked against a reference.</summary>
+/// <param name="FoundGood">Within its limits before anybody adjusted it; null where that was not read.</param>
+/// <param name="LeftGood">Within its limits as it went back to work.</param>
+public sealed record InstrumentChecked(DateOnly Date, DateOnly Due, string Certificate, bool? FoundGood, bool LeftGood) : Entry
+{
+    public override EntryFacets Facets() => EntryFacets.None;
+}

@@ -34,6 +34,16 @@ public sealed record FittedNew(
     public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Problems = Problems ?? [] };
 }
 
+/// <summary>Something was put on the threads, or they were cleaned dry. It stays on them until something else is recorded, whatever is opened.</summary>
+/// <param name="Thread">What they carry from here.</param>
+/// <param name="Product">Its name on the tube; null where they were cleaned, or nobody wrote it down.</param>
+/// <param name="Batch">Its batch; null where nobody wrote it down.</param>
+public sealed record ThreadTreated(
+    IReadOnlyList<JointPosition> Positions, ThreadCondition Thread, string? Product, string? Batch, JobId? Job) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job, Positions = Positions };
+}
+
 /// <summary>Run down by hand. With problems the position stays what it was; one that was not opened first is held.</summary>
 public sealed record HandTightened(
     IReadOnlyList<JointPosition> Positions,

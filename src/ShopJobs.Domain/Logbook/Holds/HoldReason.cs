@@ -37,6 +37,7 @@ public enum HoldReason
     MovedTooFar,
     CalibrationUnknown,
     ToolLengthMissing,
+    ThreadOtherwise,
 
     // why a position does not count
     Held,
@@ -65,6 +66,8 @@ public enum HoldReason
     JointNotMadeHere,
     NothingCloses,
     ResultVoid,
+    AwaitsDrive,
+    ResultInDoubt,
     StepNotSigned,
     StepToReconfirm,
     ReTorqueDue,
@@ -74,6 +77,9 @@ public enum HoldReason
     NoRegister,
     NoSuchRelease,
     NotSuspended,
+    DriverMissing,
+    DistanceMissing,
+    NoRoadTest,
 
     // why somebody is refused
     NoPersonHere,
@@ -116,6 +122,9 @@ public enum HoldReason
     UnknownPlace,
     UnknownCondition,
     ResultIncomplete,
+    NotDrivenYet,
+    NoteMissing,
+    InstrumentMissing,
     ToolNotEntered,
     ToolUnitFixed,
     CalibrationAhead,

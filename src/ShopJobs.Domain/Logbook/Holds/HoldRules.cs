@@ -36,7 +36,10 @@ public sealed record HoldRules(
     /// <summary>Why a car may not be released, all reasons.</summary>
     /// <param name="odometerKm">As it is read for this release; null where it is not.</param>
     public IReadOnlyList<HoldPoint> OnRelease(CarState state, Circumstances now, ReleaseKind kind, bool customerAccepted, decimal? odometerKm = null) =>
-        [.. Release.SelectMany(rule => rule.Find(new ReleaseQuestion(state, now, kind, customerAccepted, Position) { OdometerKm = odometerKm }))];
+        OnRelease(new ReleaseQuestion(state, now, kind, customerAccepted, Position) { OdometerKm = odometerKm });
+
+    /// <summary>As the other, with everything that is asked.</summary>
+    public IReadOnlyList<HoldPoint> OnRelease(ReleaseQuestion question) => [.. Release.SelectMany(rule => rule.Find(question))];
 
     private IEnumerable<HoldPoint> OnPositions(StepQuestion q) =>
         from step in q.Placed.AllBefore(q.Step).Reverse().Append(q.Step)

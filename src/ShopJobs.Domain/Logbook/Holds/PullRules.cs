@@ -84,6 +84,7 @@ public static class PullRules
         new(HoldReason.OutOfOrder, OutOfOrder),
         new(HoldReason.JamPairMissing, JamPairMissing),
         new(HoldReason.WrongCarCondition, WrongCondition),
+        new(HoldReason.ThreadOtherwise, q => q.Book.Thread is { Thread: var carries } && !IsFor(q.Instance.Group.Condition, carries)),
         new(HoldReason.ValueMissing, q => q.Instance.Group.RunDown == RunDown.Add && q.RunDown is null),
         new(HoldReason.ValueOutside, q => q.RunDownGiven is { } given && q.Instance.Group.RunDownPermitted?.Contains(given) == false),
         .. ToolRules,
@@ -116,6 +117,10 @@ public static class PullRules
         new(HoldReason.ToolOutOfRange, q => q is { Tool.Tool: { } tool, Value: { } torque } && !tool.IsInRange(torque)),
         new(HoldReason.ToolLengthMissing, q => q.Stage!.Turn is null && q.Tool.Tool is { } tool && !q.Instance.Group.KnowsSettingOf(tool)),
     ];
+
+    /// <summary>True where a torque that assumes a thread in one condition may be pulled on one that carries this. New locker comes on a fastener for a clean thread.</summary>
+    public static bool IsFor(ThreadCondition asked, ThreadCondition carries) =>
+        asked == carries || (asked == ThreadCondition.PreAppliedLocker && carries == ThreadCondition.Dry);
 
     private static bool IsTooLate(PullQuestion q) =>
         q.Instance.Group.Within is { } within && q.Book.SinceEntry is { } hand && q.Now.Shop.MayHavePassed(within, q.Book.Since, hand, q.Now.Shows);

@@ -7,6 +7,18 @@ public sealed record ReleaseQuestion(CarState State, Circumstances Now, ReleaseK
 {
     /// <summary>The odometer as it is read for this release; null where it is not.</summary>
     public decimal? OdometerKm { get; init; }
+
+    /// <summary>Whether the customer was told in writing that a result which only a drive gives is missing; asked for the road alone.</summary>
+    public Func<string, bool> Told { get; init; } = _ => CustomerAccepted;
+
+    /// <summary>True where this release may be given without the result: a road test goes out to get it, the road may where the customer was told.</summary>
+    public bool GoesWithout(string result) =>
+        Now.Register.ResultOf(result).AfterDrive && Kind switch
+        {
+            ReleaseKind.RoadTest => true,
+            ReleaseKind.Road => Told(result),
+            _ => false,
+        };
 }
 
 /// <summary>One reason why a release waits.</summary>
@@ -23,6 +35,8 @@ public static class ReleaseRules
         new(HoldReason.TemporaryFitted, TemporaryFitted),
         new(HoldReason.NothingCloses, NothingCloses),
         new(HoldReason.ResultVoid, ResultsVoid),
+        new(HoldReason.AwaitsDrive, ResultsAwaitingDrive),
+        new(HoldReason.ResultInDoubt, ResultsInDoubt),
         new(HoldReason.StepToReconfirm, StepsToReconfirm),
         new(HoldReason.StepNotSigned, StepsNotSigned),
         new(HoldReason.ReTorqueDue, ReTorqueDue),
@@ -96,7 +110,22 @@ public static class ReleaseRules
     private static IEnumerable<HoldPoint> ResultsVoid(ReleaseQuestion q) =>
         q.Kind == ReleaseKind.Move
             ? []
-            : q.State.Undone.Keys.Order(StringComparer.Ordinal).Select(name => new HoldPoint(HoldReason.ResultVoid) { Name = name });
+            : Undone(q).Where(kind => !q.Now.Register.ResultOf(kind).AfterDrive).Select(name => new HoldPoint(HoldReason.ResultVoid) { Name = name });
+
+    private static IEnumerable<HoldPoint> ResultsAwaitingDrive(ReleaseQuestion q) =>
+        q.Kind == ReleaseKind.Move
+            ? []
+            : Undone(q).Where(name => q.Now.Register.ResultOf(name).AfterDrive && !q.GoesWithout(name))
+                .Select(name => new HoldPoint(HoldReason.AwaitsDrive) { Name = name });
+
+    private static IEnumerable<HoldPoint> ResultsInDoubt(ReleaseQuestion q) =>
+        q.Kind == ReleaseKind.Move
+            ? []
+            : from result in q.State.Results.OrderBy(result => result.Key, StringComparer.Ordinal)
+              where result.Value.VoidBy == 0 && result.Value.DoubtsOn(q.Now.Tool).Any()
+              select new HoldPoint(HoldReason.ResultInDoubt) { Name = result.Key, Tool = null };
+
+    private static IEnumerable<string> Undone(ReleaseQuestion q) => q.State.Undone.Keys.Order(StringComparer.Ordinal);
 
     private static IEnumerable<HoldPoint> StepsToReconfirm(ReleaseQuestion q) =>
         from found in Steps(q)
@@ -108,6 +137,7 @@ public static class ReleaseRules
             ? []
             : from found in Steps(q)
               where found.Job.Begun && found.Standing == StepStanding.NotSigned
+              where !OnlyRecords(found.Step) || !q.Now.Placed(found.Job).RecordsAt(found.Step).All(q.GoesWithout)
               select Unsigned(HoldReason.StepNotSigned, found.Job, found.Step, found.Standing);
 
     private static IEnumerable<HoldPoint> ReTorqueDue(ReleaseQuestion q) =>
@@ -129,6 +159,8 @@ public static class ReleaseRules
     // Without a register nothing is known of the car: no driver is let go by it.
     private static IEnumerable<HoldPoint> NoRegister(ReleaseQuestion q) =>
         q.Kind != ReleaseKind.Move && q.Now.Register.Kinds.Count == 0 ? [new HoldPoint(HoldReason.NoRegister)] : [];
+
+    private static bool OnlyRecords(StepInstance step) => step.Step is { Records.Count: > 0, Work.Count: 0, Opens.Count: 0 };
 
     private static HoldPoint Unsigned(HoldReason reason, JobBook job, StepInstance step, StepStanding standing) =>
         new(reason) { Job = job.Id, Step = step.Id, Unsigned = new UnsignedStep(step, standing) };

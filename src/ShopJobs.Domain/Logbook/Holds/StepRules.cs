@@ -65,19 +65,17 @@ public static class StepRules
         from found in rule.Find(new PositionQuestion(q.State, q.Now, q.State.Of(position), wait.Stage, q.Job, instance))
         select Point(q, HoldReason.GroupBefore) with { Position = position, Because = found };
 
-    private static IEnumerable<HoldPoint> ResultsMissing(StepQuestion q)
-    {
-        var needed = q.Step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(q.Step.Step.Records).Distinct();
-        return from name in needed
-               where !q.State.Results.TryGetValue(name, out var result) || result.VoidBy > 0
-               select Point(q, HoldReason.ResultMissing) with { Name = name };
-    }
+    private static IEnumerable<HoldPoint> ResultsMissing(StepQuestion q) =>
+        from name in q.Placed.ResultsOf(q.Step)
+        where !q.State.HasResult(name, q.Now.Tool)
+        select Point(q, HoldReason.ResultMissing) with { Name = name };
 
     private static IEnumerable<HoldPoint> ResultJoints(StepQuestion q) =>
-        from name in q.Step.Step.Records
+        from name in q.Placed.RecordsAt(q.Step)
         from kind in q.Now.Register.Kinds.Values
-        where !kind.Temporary && Opening.Undoes(q.Now.Register, kind, name)
+        where !kind.Temporary
         from position in kind.AllPositions()
+        where Opening.Undoes(q.Now.Register, kind, position.Place, name)
         let book = q.State.Of(position)
         where !book.IsAsFound
         from rule in q.PositionRules
@@ -142,7 +140,7 @@ public static class StepRules
     private static IEnumerable<HoldPoint> MeasuresOutside(StepQuestion q) =>
         from measure in q.Step.Step.Measures
         from value in q.Answers.Values.Where(value => value.Name == measure.Id)
-        where value.Value < (measure.Minimum ?? decimal.MinValue) || value.Value > (measure.Maximum ?? decimal.MaxValue)
+        where !measure.Takes(value.Value)
         select Point(q, HoldReason.MeasureOutside) with { Measure = measure, Value = value };
 
     private static HoldPoint Point(StepQuestion q, HoldReason reason) => new(reason) { Job = q.Job.Id, Step = q.Step.Id };

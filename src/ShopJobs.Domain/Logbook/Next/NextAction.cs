@@ -11,6 +11,9 @@ public abstract record NextAction
     /// <summary>Put new hardware on.</summary>
     public sealed record Fit(GroupInstance Instance, IReadOnlyList<JointPosition> Positions) : NextAction;
 
+    /// <summary>Clean the threads, or put on what the torque is for: they carry something else.</summary>
+    public sealed record Prepare(GroupInstance Instance, IReadOnlyList<JointPosition> Positions) : NextAction;
+
     /// <summary>Run down by hand.</summary>
     public sealed record ByHand(GroupInstance Instance, IReadOnlyList<JointPosition> Positions) : NextAction;
 
@@ -174,6 +177,12 @@ public static class NextActions
             return new NextAction.Fit(instance, toFit);
         }
 
+        var toPrepare = free.Where(book => CarriesOther(instance.Group, book) && IsToDo(state, work, book)).Select(book => book.Position).ToList();
+        if (toPrepare.Count > 0)
+        {
+            return new NextAction.Prepare(instance, toPrepare);
+        }
+
         var byHand = free.Where(book => book.Fitting is Fitting.Open or Fitting.NewHardware).Select(book => book.Position).ToList();
         if (byHand.Count > 0)
         {
@@ -196,6 +205,14 @@ public static class NextActions
         return jam is null ? books.Find(book => !book.Holds.IsEmpty) is { } stopped ? new NextAction.Stopped(stopped.Position) : null
             : AfterDrive(state, jam) ?? (books.Find(book => !book.Holds.IsEmpty) is { } held2 ? new NextAction.Stopped(held2.Position) : null);
     }
+
+    private static bool CarriesOther(JointGroup group, PositionBook book) =>
+        book.Thread is { Thread: var carries } && !PullRules.IsFor(group.Condition, carries);
+
+    // A step without stages only runs it down by hand.
+    private static bool IsToDo(CarState state, GroupWork work, PositionBook book) => work.Stages.Count == 0
+        ? book.Fitting is Fitting.Open or Fitting.NewHardware
+        : !work.Stages.All(stage => state.IsDone(book, stage));
 
     private static TakeOffReason Decided(List<PositionBook> books) =>
         books.Exists(book => book.Holds.Exists(hold => hold.Decision == Disposition.Replace)) ? TakeOffReason.Replace : TakeOffReason.Rework;

@@ -47,6 +47,9 @@ public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Rele
     /// <summary>Newest entry by which it could not be given any more; 0 when there is none since it was given or upheld.</summary>
     public long SuspendedBy { get; init; }
 
+    /// <summary>The car came back from this road test; null while it did not, and for any other release.</summary>
+    public RoadTestEnded? Returned { get; init; }
+
     /// <summary>It was taken back, and whether the car had been driven under it; null while it was not.</summary>
     public ReleaseWithdrawn? Withdrawn { get; init; }
 
@@ -157,7 +160,12 @@ public sealed partial record CarState
     public ReleaseBook? FirstDriveAfter(long entry) => ReleaseHistory.Find(release => release.MayHaveDriven && release.Number > entry);
 
     /// <summary>The odometer as it was last read; null when it never was.</summary>
-    public decimal? Odometer => ReleaseHistory.FindLast(release => release.Fact.OdometerKm is not null)?.Fact.OdometerKm;
+    public decimal? Odometer => ReleaseHistory.FindLast(release => release.Fact.OdometerKm is not null) is { } last
+        ? last.Returned?.OdometerKm ?? last.Fact.OdometerKm
+        : null;
+
+    /// <summary>The road test that the car is out on: released, and not back. Null where it is on none.</summary>
+    public ReleaseBook? RoadTest => Releases.GetValueOrDefault(ReleaseKind.RoadTest) is { Returned: null, Withdrawn: null } test ? test : null;
 
     /// <summary>Pure and total over the known entries: the state after one more entry.</summary>
     public CarState Apply(Recorded recorded)
@@ -170,6 +178,7 @@ public sealed partial record CarState
             StepConfirmed fact => Signed(recorded, fact),
             ResultRecorded fact => WithResult(recorded, fact),
             Opened fact => WithOpened(recorded, fact),
+            ThreadTreated fact => Put(fact.Positions, book => book with { Thread = fact, NamedBy = recorded.Number }),
             FittedNew fact => WithFitted(recorded, fact),
             HandTightened fact => WithHandTight(recorded, fact),
             TorqueRecorded fact => WithTorque(recorded, fact),
@@ -183,6 +192,7 @@ public sealed partial record CarState
             Released fact => WithRelease(recorded, fact),
             ReleaseUpheld fact => WithUpheld(recorded, fact),
             ReleaseWithdrawn fact => WithWithdrawal(recorded, fact),
+            RoadTestEnded fact => WithReturn(recorded, fact),
             SummaryIssued fact => this with { Summaries = Superseded(recorded.Number).Add(new SummaryBook(recorded.Number, recorded.At, fact)) },
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a car's logbook.", nameof(recorded)),
         };

@@ -114,6 +114,9 @@ public sealed partial record CarState
     private CarState WithWithdrawal(Recorded recorded, ReleaseWithdrawn fact) =>
         Replace(fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, IsOver = true, Withdrawn = fact }, recorded.Number);
 
+    private CarState WithReturn(Recorded recorded, RoadTestEnded fact) => Replace(
+        fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, IsOver = true, Returned = fact }, recorded.Number);
+
     private CarState Replace(long number, Func<ReleaseBook, ReleaseBook> change, long by)
     {
         var index = ReleaseHistory.FindIndex(release => release.Number == number);

@@ -16,9 +16,22 @@ public sealed partial record CarState
     private CarState WithResult(Recorded recorded, ResultRecorded fact)
     {
         var next = Remember(recorded);
+        var book = new ResultBook(recorded.Number, recorded.At, recorded.Person, fact);
+        if (fact.Problems is { Count: > 0 })
+        {
+            // It says that the car is not as it should be: the one before stands no more.
+            var before = next.Results.TryGetValue(fact.Name, out var standing) && standing.VoidBy == 0 ? [standing.Number] : Array.Empty<long>();
+            next = (next with
+            {
+                Results = next.Results.SetItem(fact.Name, book with { VoidBy = recorded.Number }),
+                Undone = next.Undone.SetItem(fact.Name, recorded.Number),
+            }).Fell(recorded.Number, before);
+            return next.Undo(recorded.Number, fact.Undid).SuspendReleases(recorded.Number);
+        }
+
         next = next with
         {
-            Results = next.Results.SetItem(fact.Name, new ResultBook(recorded.Number, recorded.At, recorded.Person, fact)),
+            Results = next.Results.SetItem(fact.Name, book),
             Undone = next.Undone.Remove(fact.Name),
         };
         return fact.Undid.Count == 0 ? next : next.Undo(recorded.Number, fact.Undid).SuspendReleases(recorded.Number);

@@ -145,6 +145,9 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>New hardware must be newer than this entry; 0 when none is asked.</summary>
     public long NewHardwareSince { get; init; }
 
+    /// <summary>What its thread carries, as it was last recorded, in any cycle; null where nobody said.</summary>
+    public ThreadTreated? Thread { get; init; }
+
     /// <summary>Entry of the re-torque after the drive; 0 when none in this cycle.</summary>
     public long SettledBy { get; init; }
 

@@ -13,7 +13,7 @@ public enum ReleaseStandingKind
     /// <summary>It could not be given now: nobody drives before it was looked at and signed to stand again.</summary>
     Suspended,
 
-    /// <summary>Its re-torque is overdue by date.</summary>
+    /// <summary>Its re-torque is overdue by date; a road test's day is over.</summary>
     Lapsed,
 
     /// <summary>Ended for good by an opening or a pull.</summary>
@@ -63,16 +63,19 @@ public static class ReleaseStandings
     /// <summary>What the rules find against a release that was given.</summary>
     internal static IReadOnlyList<HoldPoint> AgainstStanding(this CarState state, Circumstances now, ReleaseBook release) =>
     [
-        .. HoldRules.Standard.OnRelease(state, now, release.Fact.Kind, customerAccepted: true)
+        .. HoldRules.Standard.OnRelease(new ReleaseQuestion(state, now, release.Fact.Kind, CustomerAccepted: true, PositionRules.All)
+        {
+            Told = name => release.Fact.Without?.Contains(name) == true,
+        })
             .Where(point => point.Job is not { } job || point.Reason != HoldReason.StepNotSigned || state.Jobs[job].Number < release.Number),
     ];
 
-    /// <summary>True when its day is over.</summary>
+    /// <summary>True when its last day is over: a re-torque is overdue, or it was a road test of another day.</summary>
     internal static bool HasLapsed(Circumstances now, ReleaseBook release) =>
         now.LapsesOn(release) < now.DayShown;
 
     // A doubt that was raised under the release, lifted, decided or not: the lead looks and signs before it stands again.
     private static bool WasDoubtedSince(this CarState state, Circumstances now, ReleaseBook release) =>
-        state.Positions.Values.SelectMany(state.ToolWorkOn).Any(use =>
+        state.Positions.Values.SelectMany(state.ToolWorkOn).Concat(state.Results.Values.Select(result => result.Work()).OfType<ToolWork>()).Any(use =>
             now.Tool(use.Tool).Doubts.Concat(now.Tool(use.Tool).Lifted).Any(doubt => now.Shop.OnThisClock(doubt.Until, doubt.Raised) > now.Shop.OnThisClock(release.StandsSince, release.StandsBy) && doubt.Covers(use)));
 }

@@ -22,8 +22,7 @@ public static class SignOffs
             numbers.UnionWith(pulls.SelectMany(pull => pull.Fact.RestsOn.Append(pull.Number).Append(pull.WitnessedBy ?? 0)));
         }
 
-        var results = step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(step.Step.Records);
-        numbers.UnionWith(results.Select(name => state.Results.GetValueOrDefault(name)?.Number ?? 0));
+        numbers.UnionWith(placed.ResultsOf(step).Select(name => state.Results.GetValueOrDefault(name)?.Number ?? 0));
         numbers.Remove(0);
         return [.. numbers];
     }

@@ -40,6 +40,13 @@ public sealed record ToolWork(ToolId Tool, DateOnly On, DateTime At, long? ToolE
         ArgumentNullException.ThrowIfNull(pull);
         return new(pull.Tool, pull.On, at, pull.ToolEntry);
     }
+
+    /// <summary>The use that a result records; null where no instrument of the shop is named.</summary>
+    public static ToolWork? Of(ResultRecorded result, DateTime at)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return result is { Tool: { } tool, On: { } on } ? new(tool, on, at, result.ToolEntry) : null;
+    }
 }
 
 /// <summary>A calibration as it was entered.</summary>
@@ -48,7 +55,7 @@ public sealed record ToolWork(ToolId Tool, DateOnly On, DateTime At, long? ToolE
 public sealed record CalibrationBook(long Number, DateTime At, PersonId Person, Calibration Fact, bool? Left, bool? Found)
 {
     /// <summary>True when nobody adjusted the tool: no readings as left, or the same as those as found.</summary>
-    public bool LeftAsFound => Fact.AsLeft.Count == 0 || Fact.AsLeft.SequenceEqual(Fact.AsFound);
+    public required bool LeftAsFound { get; init; }
 }
 
 /// <summary>Everything the entries of one tool say.</summary>
@@ -66,6 +73,12 @@ public sealed record ToolState
 
     /// <summary>The tool as last entered; null before it was.</summary>
     public TorqueTool? Tool { get; init; }
+
+    /// <summary>The instrument as last entered; null for a torque tool, and before it was.</summary>
+    public Instrument? Instrument { get; init; }
+
+    /// <summary>What the shop calls it; null before it was entered.</summary>
+    public string? Name => Tool?.Name ?? Instrument?.Name;
 
     /// <summary>Calibrations, oldest first.</summary>
     public ImmutableList<CalibrationBook> Calibrations { get; init; } = [];
@@ -116,7 +129,10 @@ public sealed record ToolState
                     fact.LowestMarked, fact.Top, fact.Graduation, fact.ClassDeviationPercent, LastGood)
                 { LengthMm = fact.LengthMm },
             },
+            InstrumentEntered fact => this with { Instrument = new Instrument(fact.Tool, fact.Name, fact.Serial, fact.Kind) },
             Calibrated fact => WithCalibration(recorded, fact),
+            InstrumentChecked fact => WithCheck(
+                recorded, new Calibration(fact.Date, fact.Due, fact.Certificate, [], []), fact.FoundGood, fact.LeftGood, fact.FoundGood == fact.LeftGood),
             Quarantined => this with { OutOfUseBy = recorded.Number },
             Doubted => WithDoubt(recorded, byReadings: false) with { OutOfUseBy = recorded.Number },
             Cleared fact => this with
@@ -133,16 +149,29 @@ public sealed record ToolState
     private ToolState WithCalibration(Recorded recorded, Calibrated fact)
     {
         var tool = Tool ?? throw new InvalidOperationException("A tool is entered before its calibration.");
-        var calibration = new Calibration(fact.Date, fact.Due, fact.Certificate, fact.AsFound, fact.AsLeft);
-        bool? found = fact.AsFound.Count > 0 ? IsGood(tool, fact.AsFound) : null;
-        bool? left = fact.AsLeft.Count > 0 ? IsGood(tool, fact.AsLeft) : null;
+        return WithCheck(
+            recorded,
+            new Calibration(fact.Date, fact.Due, fact.Certificate, fact.AsFound, fact.AsLeft),
+            fact.AsFound.Count > 0 ? IsGood(tool, fact.AsFound) : null,
+            fact.AsLeft.Count > 0 ? IsGood(tool, fact.AsLeft) : null,
+            fact.AsLeft.Count == 0 || fact.AsLeft.SequenceEqual(fact.AsFound));
+    }
+
+    private ToolState WithCheck(Recorded recorded, Calibration calibration, bool? found, bool? left, bool untouched)
+    {
         var next = found == false ? WithDoubt(recorded, byReadings: true) : this;
         next = next with
         {
-            Calibrations = Calibrations.Add(new CalibrationBook(recorded.Number, recorded.At, recorded.Person, calibration, left, found)),
+            Calibrations = Calibrations.Add(new CalibrationBook(recorded.Number, recorded.At, recorded.Person, calibration, left, found) { LeftAsFound = untouched }),
         };
         return left == true
-            ? next with { LastGood = calibration, LastGoodBy = recorded.Number, Tool = tool with { Calibration = calibration }, OutOfUseBy = 0 }
+            ? next with
+            {
+                LastGood = calibration,
+                LastGoodBy = recorded.Number,
+                Tool = Tool is { } tool ? tool with { Calibration = calibration } : null,
+                OutOfUseBy = 0,
+            }
             : next with { OutOfUseBy = recorded.Number };
     }
 

@@ -18,9 +18,10 @@ public static class EntryWords
             CarConditionDeclared fact => $"Declared the car's condition{At(fact.Places)}: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
             StepConfirmed { NotApplicable: true } fact => $"Declared “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} not applicable.",
             StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",
-            ResultRecorded fact => $"Recorded {fact.Name}, {BasisOf(fact.Basis)}{Values(fact.Values)}{VoidFrom(fact.Undid)}.",
+            ResultRecorded fact => $"Recorded {fact.Name}, {BasisOf(fact.Basis)}{Values(fact.Values)}{Notes(fact)}{Instrument(fact, names)}{VoidFrom(fact.Undid)}{NoGood(fact)}.",
             Opened { Late: { } late } fact when late.Count == fact.Positions.Count => $"Reported late as opened: {names.Positions(late)}; held until somebody has looked.",
             Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}.",
+            ThreadTreated fact => $"{Treated(fact)} {names.Positions(fact.Positions)}.",
             FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
             HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, names)}.",
             TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, names)}.",
@@ -32,9 +33,10 @@ public static class EntryWords
             Corrected { Restated: { } restated } fact => $"Restated entry {Number(fact.Target)} as {restated}.",
             Corrected fact => $"Voided entry {Number(fact.Target)}{(fact.WasPulled switch { true => "; it was pulled all the same", false => "; it was never pulled", _ => "" })}.",
             CorrectionConfirmed fact => $"Confirmed the correction in entry {Number(fact.Correction)}.",
-            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact)}{Lapses(fact)}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
+            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact)}{Drive(fact, names)}{Without(fact)}{Lapses(fact)}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
             ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} stands.",
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
+            RoadTestEnded fact => FormattableString.Invariant($"Back from the road test of entry {fact.Release} at {fact.OdometerKm} km."),
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
             _ => ShopEntryWords.Of(entry) ?? ToolEntryWords.Of(entry, names),
         };
@@ -68,6 +70,21 @@ public static class EntryWords
     private static string Late(Opened fact, EntryNames names) =>
         fact.Late is { Count: > 0 } late ? $"; reported late and held: {names.Positions(late)}" : "";
 
+    private static string Treated(ThreadTreated fact) => fact.Thread switch
+    {
+        ThreadCondition.Dry => "Cleaned dry the threads of",
+        _ => $"Put {ThreadOf(fact.Thread)}{(fact.Product is null ? "" : $" ({fact.Product}{(fact.Batch is null ? "" : $", batch {fact.Batch}")})")} on the threads of",
+    };
+
+    private static string ThreadOf(ThreadCondition thread) => thread switch
+    {
+        ThreadCondition.Oiled => "oil",
+        ThreadCondition.Locker => "locker",
+        ThreadCondition.AntiSeize => "anti-seize",
+        ThreadCondition.PreAppliedLocker => "fasteners with locker",
+        _ => throw new ArgumentOutOfRangeException(nameof(thread), thread, "Nothing that is put on a thread."),
+    };
+
     private static string At(IReadOnlyList<string>? places) => places is null ? "" : $" at {string.Join(", ", places)}";
 
     private static string VoidFrom(IReadOnlyList<Undone> undid) =>
@@ -100,8 +117,23 @@ public static class EntryWords
     private static string Odometer(Released fact) =>
         fact.OdometerKm is { } km ? FormattableString.Invariant($" at {km} km") : "";
 
+    private static string Drive(Released fact, EntryNames names) =>
+        fact is { Driver: { } driver, DistanceKm: { } km } ? FormattableString.Invariant($", driven by {names.Person(driver)}, at most {km} km") : "";
+
+    private static string Without(Released fact) =>
+        fact.Without is { } without ? $"; still missing, as only a drive gives it: {string.Join(", ", without)}" : "";
+
+    private static string Notes(ResultRecorded fact) =>
+        fact.Notes is { Count: > 0 } notes ? $"; {string.Join(", ", notes.Select(note => $"{note.Name} {note.Text}"))}" : "";
+
+    private static string Instrument(ResultRecorded fact, EntryNames names) => fact.Tool is { } tool ? $", with {names.Tool(tool)}" : "";
+
+    private static string NoGood(ResultRecorded fact) =>
+        fact.Problems is { Count: > 0 } problems ? $"; no good result: {string.Join(", ", problems.Select(HoldWords.Of))}" : "";
+
     private static string Lapses(Released fact) => (fact.LapsesAtKm, fact.LapsesOn) switch
     {
+        (_, { } day) when fact.Kind == ReleaseKind.RoadTest => FormattableString.Invariant($"; it ends with {day:yyyy-MM-dd}"),
         ({ } km, { } day) => FormattableString.Invariant($"; lapses at {km} km or after {day:yyyy-MM-dd}, when the re-torque is due"),
         ({ } km, null) => FormattableString.Invariant($"; lapses at {km} km, when the re-torque is due"),
         (null, { } day) => FormattableString.Invariant($"; lapses after {day:yyyy-MM-dd}, when the re-torque is due"),
@@ -136,6 +168,7 @@ public static class EntryWords
     private static string KindOf(ReleaseKind kind) => kind switch
     {
         ReleaseKind.Move => "to move",
+        ReleaseKind.RoadTest => "to a road test",
         ReleaseKind.Road => "to road",
         ReleaseKind.Track => "to track",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a release."),

@@ -8,10 +8,13 @@ public sealed record HoldNames(Func<Joint, string> Joint, Func<DateTime, DateTim
     /// <summary>Where no register is at hand: ids as they are, instants in UTC.</summary>
     public static readonly HoldNames Plain = new(joint => joint.ToString(), at => at);
 
+    /// <summary>What people call a result.</summary>
+    public Func<string, string> Result { get; init; } = name => ResultKind.Bare(name).Name;
+
     /// <summary>By the shop's register and clock.</summary>
     public static HoldNames Of(Circumstances now)
     {
         ArgumentNullException.ThrowIfNull(now);
-        return new HoldNames(now.Name, now.OnTheWall);
+        return new HoldNames(now.Name, now.OnTheWall) { Result = now.Register.NameOfResult };
     }
 }

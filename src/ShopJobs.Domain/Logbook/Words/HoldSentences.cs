@@ -32,6 +32,8 @@ internal static class HoldSentences
         HoldReason.ToolOverdue => (on.With("the tool is past its calibration"), OtherTool),
         HoldReason.CalibrationUnknown => (
             on.With("the clock is in doubt, and the tool's calibration may have ended"), "the lead signs the time; then back off and redo, or the lead decides"),
+        HoldReason.ThreadOtherwise => (
+            on.With("its thread carries something else than this torque is for"), "back it off, clean the thread or put on what the step says, record that, redo"),
         HoldReason.ToolQuarantined => (on.With("the tool is out of use"), OtherTool),
         HoldReason.ToolOutOfRange => (on.With("outside the tool's range"), OtherTool),
         HoldReason.EvidenceNotAllowed => (on.With("this tool can't give the record this step asks for"), OtherTool),
@@ -85,9 +87,9 @@ internal static class HoldSentences
         HoldReason.StepBefore => (on.With("the step before it is not signed"), Redo),
         HoldReason.GroupBefore when point.Because is { } behind => Say(behind, on),
         HoldReason.GroupBefore => (on.With("not where this step needs it"), "finish it first"),
-        HoldReason.ResultMissing => ($"The result “{point.Name}” is missing or void", "record it"),
-        HoldReason.ResultJointLoose when point.Because is { } behind && Say(behind, on) is var loose => ($"“{point.Name}” hangs on {loose.Words}", loose.Next),
-        HoldReason.ResultJointLoose => ($"“{point.Name}” hangs on a joint that is not finished", "finish it first"),
+        HoldReason.ResultMissing => ($"{Result(point, on)} is missing or void", "record it"),
+        HoldReason.ResultJointLoose when point.Because is { } behind && Say(behind, on) is var loose => ($"{Result(point, on)} hangs on {loose.Words}", loose.Next),
+        HoldReason.ResultJointLoose => ($"{Result(point, on)} hangs on a joint that is not finished", "finish it first"),
         HoldReason.Cure when point.ClockInDoubt => (
             string.Create(CultureInfo.InvariantCulture, $"The clock is in doubt, and with it the {point.Hours} h cure of {point.Name}"), "the lead signs the time"),
         HoldReason.Cure when point.Until is { } until => (
@@ -99,6 +101,7 @@ internal static class HoldSentences
         HoldReason.TemporaryFitted => ($"{on.Fasteners} {on.Is} still on the car{(point.Because is null ? "" : " or held")}", "take it off"),
         HoldReason.TickMissing => ($"Not ticked: {point.Name}", "look and tick it"),
         HoldReason.MeasureMissing => ($"No value for “{point.Measure?.Text}”", $"enter it, in {point.Measure?.Unit}"),
+        HoldReason.MeasureOutside when point.Value is null => ("A value is outside its limits", "put it right and measure again, or call the lead"),
         HoldReason.MeasureOutside => (
             string.Create(CultureInfo.InvariantCulture, $"“{point.Measure?.Text}” is {point.Value?.Value} {point.Value?.Unit}, permitted: {point.Measure?.Limits()}"),
             "put it right and measure again, or call the lead"),
@@ -106,7 +109,9 @@ internal static class HoldSentences
         // a release
         HoldReason.JointNotMadeHere => ($"{on.Joint}: as found, not torqued by us", "put a procedure on the car that torques it"),
         HoldReason.NothingCloses => ($"{on.Joint} is open and no job closes it", "start a job that does"),
-        HoldReason.ResultVoid => ($"“{point.Name}” is void: a joint it hangs on was opened", "do it again and record it"),
+        HoldReason.ResultVoid => ($"{Result(point, on)} is void: a joint it hangs on was opened, or it was not good", "do it again and record it"),
+        HoldReason.AwaitsDrive => ($"{Result(point, on)} is missing: only a drive gives it", "release it to a road test, then record it"),
+        HoldReason.ResultInDoubt => ($"{Result(point, on)} is in doubt: so is the instrument it was measured with", "measure again with another one, or clear it"),
         HoldReason.StepToReconfirm => ($"“{point.Unsigned?.Step.Title()}” is {point.Unsigned?.Standing.Words()}", "look again and sign it"),
         HoldReason.StepNotSigned => ($"“{point.Unsigned?.Step.Title()}” is not signed", "finish and sign it"),
         HoldReason.ReTorqueDue => (
@@ -118,6 +123,9 @@ internal static class HoldSentences
         HoldReason.NoRegister => ("The shop has no joint register: nobody knows what is on this car", "import a register first"),
         HoldReason.NoSuchRelease => ("There is no such release to take back", "look at the release page again"),
         HoldReason.NotSuspended => ("This release is not suspended", "nothing to do"),
+        HoldReason.DriverMissing => ("Nobody is named to drive the road test", "name one person"),
+        HoldReason.DistanceMissing => ("No distance is given for the road test", "type how far it goes, in km"),
+        HoldReason.NoRoadTest => ("The car is not out on a road test", "look at the release page again"),
         HoldReason.OdometerMissing => ("The odometer is not given", "read it: the re-torque is due by distance"),
 
         // a person
@@ -174,6 +182,10 @@ internal static class HoldSentences
         HoldReason.UnknownPlace => ("Choose at least one place of the procedure", $"possible are {string.Join(", ", point.Choices)}"),
         HoldReason.UnknownCondition => ("That is not a condition the register knows", OnScreen),
         HoldReason.ResultIncomplete => ("A result has a name and at least one value", "type the values that were measured"),
+        HoldReason.NotDrivenYet => ($"{Result(point, on)}: the car was not driven since it fell", "release it to a road test first"),
+        HoldReason.NoteMissing when point.Choices is { Count: > 0 } choices => ($"“{point.Name}” is not filled in", $"possible are {string.Join(", ", choices)}"),
+        HoldReason.NoteMissing => ($"“{point.Name}” is not filled in", "write it down"),
+        HoldReason.InstrumentMissing => ($"{Result(point, on)}: no instrument is named", "choose what it was measured with"),
         HoldReason.ToolNotEntered => ("This tool is not entered yet", "enter its range and graduation first"),
         HoldReason.ToolUnitFixed => ($"{point.Tool?.Name} has calibrations in {point.Tool?.Unit.Symbol()}", "enter a tool in another unit as a new tool"),
         HoldReason.CalibrationAhead => ($"The calibration is dated {Day(point)}, after today", "read the certificate's date again"),
@@ -225,6 +237,8 @@ internal static class HoldSentences
         Right.Release => "release cars",
         _ => "do the lead's work",
     };
+
+    private static string Result(HoldPoint point, HoldSubject on) => $"“{on.Names.Result(point.Name ?? "")}”";
 
     private static string Number(HoldPoint point) => string.Create(CultureInfo.InvariantCulture, $"{point.Entry}");
 

@@ -11,6 +11,7 @@ public static class NextWords
     public static string Of(NextAction action, Circumstances now) => action switch
     {
         NextAction.Fit fit => $"Fit new {fit.Instance.Group.Hardware.Name}: {Name(now, fit.Instance, fit.Positions)}",
+        NextAction.Prepare prepare => $"Clean the thread, or put on what this torque is for: {Name(now, prepare.Instance, prepare.Positions)}",
         NextAction.ByHand hand => $"Run down by hand: {Name(now, hand.Instance, hand.Positions)}",
         NextAction.PullNow { Cell: var cell } =>
             $"{PullOf(cell, now)}{StageOf(cell.Instance.Group, cell.Stage)}",

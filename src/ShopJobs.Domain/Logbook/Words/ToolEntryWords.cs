@@ -13,6 +13,9 @@ internal static class ToolEntryWords
             $"Entered {fact.Name}, {KindOf(fact.Kind)}, serial {fact.Serial}, {fact.LowestMarked} to {fact.Top} {fact.Unit.Symbol()}, graduation {fact.Graduation}{Class(fact)}{Length(fact)}."),
         Calibrated fact => FormattableString.Invariant(
             $"Calibrated on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; {Points("as found", fact.AsFound)}; {Points("as left", fact.AsLeft)}."),
+        InstrumentEntered fact => $"Entered {fact.Name}, {KindOf(fact.Kind)}{(fact.Serial.Length > 0 ? $", serial {fact.Serial}" : "")}.",
+        InstrumentChecked fact => FormattableString.Invariant(
+            $"Checked on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; as found {Good(fact.FoundGood)}; as left {Good(fact.LeftGood)}."),
         Quarantined => "Taken out of use.",
         Doubted => "Put in doubt: everything tightened since the last good calibration.",
         Cleared { Doubts.Count: 0 } => "Cleared: found good and back in use.",
@@ -26,6 +29,21 @@ internal static class ToolEntryWords
         ToolKind.Indicating => "indicating",
         ToolKind.Angle => "torque and angle",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of tool."),
+    };
+
+    internal static string KindOf(InstrumentKind kind) => kind switch
+    {
+        InstrumentKind.Gauge => "gauge",
+        InstrumentKind.Scales => "scales",
+        InstrumentKind.AlignmentRig => "alignment rig",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of instrument."),
+    };
+
+    private static string Good(bool? good) => good switch
+    {
+        true => "within its limits",
+        false => "outside its limits",
+        null => "not read",
     };
 
     private static string Class(ToolEntered fact) =>

@@ -25,24 +25,23 @@ public static class JointRegisterDocument
     {
         var title = map.Text("title", 200);
         var demo = map.YesNo("demo-data");
-        var results = map.List("results").Select(node => (Node: node, Name: MapReader.IdOf(node, map.Problems))).Where(r => r.Name is not null).ToList();
-        foreach (var again in results.GroupBy(result => result.Name).SelectMany(same => same.Skip(1)))
-        {
-            map.Problems.Error(again.Node, $"The result “{again.Name}” comes twice", "keep one of them");
-        }
-
         var aspectReader = new AspectReader(map.Problems);
         var aspects = Named(map, "conditions").ToDictionary(aspect => aspect.Name, aspect => aspectReader.Read(aspect.Value));
         var consequences = new Consequences(map.Problems);
-        var settings = Named(map, "settings").ToDictionary(setting => setting.Name, setting => consequences.Read(setting.Value));
+        var resultReader = new ResultReader(map.Problems, consequences);
+        var results = resultReader.Results(map);
+        var settings = Named(map, "settings").ToDictionary(setting => setting.Name, setting => resultReader.Setting(setting.Name, setting.Value));
         var kinds = new KindReader(map.Problems, consequences).Read(map.Needed("kinds") is null ? [] : map.List("kinds"));
         aspectReader.Check(kinds);
-        consequences.Check([.. results.Select(result => result.Name!)], [.. settings.Keys], kinds);
+        consequences.Check([.. results.Select(result => result.Key)], [.. settings.Keys], kinds);
         return title is null || demo is null
             ? null
-            : new JointRegister(title, demo.Value, kinds, aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Values), settings)
+            : new JointRegister(
+                title, demo.Value, kinds, aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Values),
+                settings.ToDictionary(setting => setting.Key, setting => setting.Value.Undoes))
             {
-                Results = [.. results.Select(result => result.Name!)],
+                Results = [.. results.Select(result => result.Key)],
+                ResultKinds = results.Concat(settings.Values.Select(setting => setting.Kind)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key),
                 Aspects = aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Aspect),
             };
     }

@@ -78,7 +78,7 @@ internal sealed class StepReader(ProblemBook problems, JointRegister register)
                 id ?? "", title, per.Value, at, map.Texts("cautions"), lines, ticks, measures, [.. records.Select(record => record.Name)],
                 [.. work.Select(part => new StepWork(part.Group, part.Stages))], interleaved, [.. opens.Select(open => open.Name)],
                 [.. waits.Select(wait => wait.Wait)], source);
-        CheckRecords(records);
+        CheckRecords(records, per);
         return new StepDraft(map, id, per, at, work, interleaved, opens, waits, step);
     }
 
@@ -130,8 +130,13 @@ internal sealed class StepReader(ProblemBook problems, JointRegister register)
             .Where(pair => pair.Item2 is not null).Select(pair => (pair.node, pair.Item2!)),
     ];
 
-    private void CheckRecords(List<(DocumentNode At, string Name)> records)
+    private void CheckRecords(List<(DocumentNode At, string Name)> records, StepPer? per)
     {
+        foreach (var (at, name) in records.Where(record => per == StepPer.Car && register.ResultOf(record.Name).OfPlace))
+        {
+            problems.Error(at, $"Each place has its own {Wording.Quote(name)}, and this step is per car", "write “per: place”");
+        }
+
         foreach (var (at, name) in records.Where(record => !StepChecks.IsResult(register, record.Name)))
         {
             problems.Error(at, $"The register has no result {Wording.Quote(name)}", Wording.Nearest(name, StepChecks.ResultsOf(register)));

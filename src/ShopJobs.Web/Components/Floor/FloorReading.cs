@@ -19,8 +19,11 @@ public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IRe
     public ReleaseStanding? Suspended => Driven.Where(standing => standing.Kind == ReleaseStandingKind.Suspended)
         .MaxBy(standing => standing.Release!.Number);
 
+    /// <summary>The road test that it is out on, and not back from; null when it is on none.</summary>
+    public ReleaseBook? RoadTest => Reading.State.RoadTest;
+
     private IEnumerable<ReleaseStanding> Driven =>
-        Glance.Releases.Where(release => release.Key != Domain.Procedures.ReleaseKind.Move).Select(release => release.Value);
+        Glance.Releases.Where(release => release.Key is Domain.Procedures.ReleaseKind.Road or Domain.Procedures.ReleaseKind.Track).Select(release => release.Value);
 }
 
 /// <summary>The shop at one moment.</summary>

@@ -29,5 +29,8 @@ public static class Links
 
     public static string Summary(CarId car) => $"{Car(car)}/summary";
 
+    /// <summary>What was measured on the car, and what has to be measured.</summary>
+    public static string Results(CarId car) => $"{Car(car)}/results";
+
     public static string ReTorque(CarId car) => $"{Car(car)}/re-torque";
 }

@@ -8,4 +8,11 @@ namespace ShopJobs.Web.Components.Releases;
 /// <param name="OdometerWhy">Why the odometer is lower than it was; empty where it is not.</param>
 /// <param name="Covers">The logbook as it was on the screen.</param>
 public sealed record AskedRelease(
-    ReleaseKind Kind, decimal? OdometerKm, string Acceptance, string OdometerWhy, IReadOnlyList<string> Shown, Covering Covers);
+    ReleaseKind Kind, decimal? OdometerKm, string Acceptance, string OdometerWhy, IReadOnlyList<string> Shown, Covering Covers)
+{
+    /// <summary>Who drives; for a road test only.</summary>
+    public PersonId? Driver { get; init; }
+
+    /// <summary>How far, in km; for a road test only.</summary>
+    public decimal? DistanceKm { get; init; }
+}

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Desk;
 using ReleaseCommand = ShopJobs.Domain.Logbook.Release;
@@ -17,6 +18,8 @@ public sealed partial class ReleaseCard
     private string odometer = "";
     private string acceptance = "";
     private string lower = "";
+    private string driver = "";
+    private string distance = "";
     private Covering covers = Covering.Nothing;
     private ReleaseStandingKind standing;
 
@@ -32,6 +35,14 @@ public sealed partial class ReleaseCard
 
     [Parameter]
     public IReadOnlyDictionary<PersonId, string> Names { get; set; } = new Dictionary<PersonId, string>();
+
+    /// <summary>Everybody who works here: one of them drives a road test.</summary>
+    [Parameter]
+    public IReadOnlyList<PeopleBook.Named> Drivers { get; set; } = [];
+
+    /// <summary>The car is back from its road test.</summary>
+    [Parameter]
+    public EventCallback<RoadTestReturn> OnBack { get; set; }
 
     [Parameter]
     public EventCallback<AskedRelease> OnRelease { get; set; }
@@ -54,6 +65,10 @@ public sealed partial class ReleaseCard
 
     private bool IsLower => Odometer.Read(odometer) < Reading.State.Odometer;
 
+    private PersonId? Driver => Kind == ReleaseKind.RoadTest && Guid.TryParse(driver, out var id) ? new PersonId(id) : null;
+
+    private decimal? DistanceKm => Kind == ReleaseKind.RoadTest ? Odometer.Read(distance) : null;
+
     private bool NeedsAcceptance => Kind != ReleaseKind.Move && (Accepted || reasons.Any(IsReTorque));
 
     private bool OnlyReTorque => reasons.Count > 0 && reasons.All(IsReTorque);
@@ -68,7 +83,8 @@ public sealed partial class ReleaseCard
             {
                 return [IsLower && WhyLower.Length == 0
                     ? Text($"It was at {Reading.State.Odometer:0.#} km before: write why it is lower now.")
-                    : "Type the odometer first: the re-torque is due by distance."];
+                    : Odometer.Read(odometer) is null ? "Type the odometer first: the re-torque is due by distance."
+                    : "Name who drives, and how far at most."];
             }
 
             var terms = new List<string>
@@ -77,6 +93,16 @@ public sealed partial class ReleaseCard
                     ? "Every joint of the register was made here."
                     : Text($"{released.NotChecked} joints are as found: not checked by us."),
             };
+            if (released is { DistanceKm: { } far, Driver: { } who })
+            {
+                terms.Add(Text($"{Names.GetValueOrDefault(who, "Somebody")} drives, at most {far:0.#} km. It ends when the car is back, and with the day."));
+            }
+
+            if (released.Without is { Count: > 0 } without)
+            {
+                terms.Add($"Without {string.Join(", ", without.Select(Reading.Now.Register.NameOfResult))}: only a drive gives it. The track waits for it.");
+            }
+
             if (released.LapsesAtKm is { } km)
             {
                 terms.Add(Text($"Lapses at {km:0.#} km") + (released.LapsesOn is { } day ? Text($" or after {day:d MMM yyyy}, whichever comes first") : "") + ": a re-torque is due by then.");
@@ -93,7 +119,9 @@ public sealed partial class ReleaseCard
 
     protected override void OnParametersSet() => Ask();
 
-    private static bool IsReTorque(GatheredHold reason) => reason.Reason is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue;
+    // What the customer's written word lifts.
+    private bool IsReTorque(GatheredHold reason) => reason.Reason is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue
+        || (Kind == ReleaseKind.Road && reason.Reason == HoldReason.AwaitsDrive);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
@@ -105,6 +133,8 @@ public sealed partial class ReleaseCard
         var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? Given : null, "")
         {
             OdometerWhy = WhyLower.Length > 0 ? Given : null,
+            Driver = Driver,
+            DistanceKm = DistanceKm,
         });
         covers = command.Covers;
         var signer = Reading.Now with { Rights = new HashSet<Right> { Right.Release } };
@@ -135,6 +165,10 @@ public sealed partial class ReleaseCard
         }
 
         return OnRelease.InvokeAsync(new AskedRelease(
-            Kind, released.OdometerKm, Typed.Clean(acceptance), IsLower ? WhyLower : "", shown, covers));
+            Kind, released.OdometerKm, Typed.Clean(acceptance), IsLower ? WhyLower : "", shown, covers)
+        {
+            Driver = released.Driver,
+            DistanceKm = released.DistanceKm,
+        });
     }
 }

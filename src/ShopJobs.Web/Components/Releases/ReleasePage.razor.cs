@@ -1,6 +1,7 @@
 using System.Text;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Data.Logbook;
@@ -14,6 +15,7 @@ public sealed partial class ReleasePage
 {
     private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
     private IReadOnlyDictionary<long, Recorded> ended = new Dictionary<long, Recorded>();
+    private IReadOnlyList<PeopleBook.Named> drivers = [];
     private string? done;
     private string? noThird;
 
@@ -26,6 +28,7 @@ public sealed partial class ReleasePage
         }
 
         names = await People.NamesAsync();
+        drivers = await People.WithRightAsync(null);
         noThird = await Third.MissingAsync();
         ended = Reading.State.Releases.Values.Select(release => release.VoidBy).Distinct()
             .Select(number => Entries.Find(CarId, number)).OfType<Recorded>().ToDictionary(entry => entry.Number);
@@ -42,7 +45,7 @@ public sealed partial class ReleasePage
         var why = asked.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.OdometerWhy));
         var answer = await Signing.SignAsync(CarId, new ToSign<SignedCommand>(
             request,
-            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { OdometerWhy = why?.Digest, Covers = asked.Covers },
+            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { OdometerWhy = why?.Digest, Driver = asked.Driver, DistanceKm = asked.DistanceKm, Covers = asked.Covers },
             acceptance,
             why));
         await TellAsync(answer, $"{Car.Name} is released {words}.");
@@ -79,6 +82,13 @@ public sealed partial class ReleasePage
         var asked = new ToSign<SignedCommand>(
             request, shown => Reading!.State.AsShown(Reading.Now, new WithdrawRelease(back.Kind, back.Driven, reason.Digest, shown)), reason);
         await TellAsync(await Signing.SignAsync(CarId, asked), $"{Car.Name}: the release {back.Kind.Words()} is taken back.");
+    }
+
+    private async Task BackAsync(RoadTestReturn back)
+    {
+        var noticed = back.Noticed.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(back.Noticed));
+        var answer = await RunAsync(new EndRoadTest(back.OdometerKm, noticed?.Digest), noticed is null ? [] : [noticed]);
+        await TellAsync(answer, $"{Car!.Name} is back from its road test.{(noticed is null ? "" : " What was noticed stands in its logbook; press HOLD on what it is about.")}");
     }
 
     private async Task TellAsync(DeskAnswer? answer, string words)

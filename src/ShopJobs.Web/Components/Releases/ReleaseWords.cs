@@ -9,6 +9,7 @@ public static class ReleaseWords
     public static string Words(this ReleaseKind kind) => kind switch
     {
         ReleaseKind.Move => "to move",
+        ReleaseKind.RoadTest => "to a road test",
         ReleaseKind.Road => "to road",
         ReleaseKind.Track => "to track",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a release."),

@@ -32,6 +32,12 @@ public sealed class StepDesk(
     public async Task<IReadOnlyList<PeopleBook.Named>> OthersAsync(PersonId person, CancellationToken cancellation = default) =>
         [.. (await people.WithRightAsync(null, cancellation)).Where(one => one.Id != person)];
 
+    /// <summary>Runs a report without a text.</summary>
+    public async Task<DeskAnswer> RunAsync(CarId car, Report report, CancellationToken cancellation = default) =>
+        await who.ActingAsync(cancellation) is { } here
+            ? await desk.RunAsync(car, new CommandId(Guid.NewGuid()), here, report, cancellation: cancellation)
+            : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it again.");
+
     /// <summary>Runs a report; <paramref name="reason"/> is kept outside the entry.</summary>
     /// <param name="command">The report, given the digest of the reason.</param>
     public async Task<DeskAnswer> RunAsync(

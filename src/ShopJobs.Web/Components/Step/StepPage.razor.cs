@@ -8,6 +8,7 @@ using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Components.CarResults;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
 
@@ -163,6 +164,8 @@ public sealed partial class StepPage(
         }
     });
 
+    private Task TreatAsync(TreatThread treat) => OnceAsync(async () => answer = await desk.RunAsync(scene!.Car.Id, treat));
+
     private Task CountersignAsync(IReadOnlyList<Pull> pulls) => OnceAsync(async () =>
         answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToCountersign(scene, pulls)));
 
@@ -184,7 +187,7 @@ public sealed partial class StepPage(
     });
 
     private Task RecordAsync(ResultAsked asked) => OnceAsync(async () =>
-        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToRecord(scene, asked)));
+        answer = await signing.SignAsync(scene!.Car.Id, ResultSheet.ToRecord(scene.Reading, scene.Car, asked, (scene.Job.Id, scene.Step))));
 
     // A reason that was typed is offered again until its command is recorded.
     private async Task<ReasonGiven?> AskAsync(ReasonAsked asked)

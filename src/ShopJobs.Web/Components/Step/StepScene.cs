@@ -124,6 +124,7 @@ public sealed record StepScene(
     public static GroupInstance? InstanceOf(NextAction action) => action switch
     {
         NextAction.Fit fit => fit.Instance,
+        NextAction.Prepare prepare => prepare.Instance,
         NextAction.ByHand hand => hand.Instance,
         NextAction.PullNow pull => pull.Cell.Instance,
         NextAction.TakeOff off => off.Instance,

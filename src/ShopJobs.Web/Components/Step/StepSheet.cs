@@ -69,21 +69,6 @@ internal static class StepSheet
             text);
     }
 
-    /// <summary>A result with its values, instrument and conditions.</summary>
-    public static ToSign<SignedCommand> ToRecord(StepScene scene, ResultAsked asked) => new(
-        new SignRequest(
-            "SIGN: measured by me",
-            $"{CarOf(scene)}: {ConditionWords.Plain(asked.Name)}",
-            [
-                .. asked.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
-                .. asked.Instrument is null ? Array.Empty<string>() : [$"Measured with {asked.Instrument}"],
-                .. asked.Conditions.Select(condition => $"The car: {condition}"),
-            ],
-            new CommandId(Guid.NewGuid()))
-        { Needs = Right.Record },
-        shown => scene.State.AsShown(scene.Reading.Now, new RecordResult(
-            asked.Name, asked.Values, ResultBasis.Measured, asked.Instrument, asked.Conditions, scene.Job.Id, scene.Step.Id, shown)));
-
     /// <summary>What the witness found wrong.</summary>
     public static ReasonAsked Finding(WitnessAsked asked) => new(
         "Not good", $"What is wrong with {StepScene.NameOf(asked.Awaited.Instance)}? All its records of this stage are held.", "Go on to sign",
@@ -150,6 +135,7 @@ internal static class StepSheet
         NextAction.PullNow { Cell: var cell } => [cell.Position],
         NextAction.TakeOff off => off.Positions,
         NextAction.Fit fit => fit.Positions,
+        NextAction.Prepare prepare => prepare.Positions,
         NextAction.ByHand hand => hand.Positions,
         NextAction.Stopped stopped => [stopped.Position],
         _ => [.. scene.Shown!.Instance.Positions],

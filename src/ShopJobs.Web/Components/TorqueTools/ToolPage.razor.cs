@@ -88,7 +88,7 @@ public sealed partial class ToolPage(
         }
         else
         {
-            var clear = ToolSheet.ToClear(line!, reason, clock.OnTheWall);
+            var clear = ToolSheet.ToClear(line!.State, reason, clock.OnTheWall);
             if (!await RunAsync(_ => signing.SignAsync(Tool, clear), $"{line!.Tool.Name} is cleared."))
             {
                 return;

@@ -30,21 +30,21 @@ internal static class ToolSheet
         shown => new Calibrate(calibration, shown, line.State.Number));
 
     /// <summary>A clearing: what it lifts, and how the tool was found good.</summary>
-    public static ToSign<SignedToolCommand> ToClear(ToolLine line, string reason, Func<DateTime, DateTime> onTheWall)
+    public static ToSign<SignedToolCommand> ToClear(ToolState state, string reason, Func<DateTime, DateTime> onTheWall)
     {
         var text = NewContent.Of(Encoding.UTF8.GetBytes(reason));
         return new ToSign<SignedToolCommand>(
             new SignRequest(
                 "CLEAR: found good by me",
-                $"Clear {line.Tool.Name}, serial {line.Tool.Serial}",
+                $"Clear {state.Name}{(state.Tool?.Serial ?? state.Instrument?.Serial) switch { { Length: > 0 } serial => $", serial {serial}", _ => "" }}",
                 [
-                    .. line.State.Doubts.Select(doubt => $"Lifts {DoubtWords(doubt, onTheWall)}"),
-                    .. line.State.OutOfUseBy == 0 ? Array.Empty<string>() : [string.Create(CultureInfo.InvariantCulture, $"Back in use; out of use since entry {line.State.OutOfUseBy}")],
+                    .. state.Doubts.Select(doubt => $"Lifts {DoubtWords(doubt, onTheWall)}"),
+                    .. state.OutOfUseBy == 0 ? Array.Empty<string>() : [string.Create(CultureInfo.InvariantCulture, $"Back in use; out of use since entry {state.OutOfUseBy}")],
                     $"How it was found good: {reason}",
                 ],
                 new CommandId(Guid.NewGuid()))
             { Needs = Right.Lead },
-            shown => new ClearTool(text.Digest, shown, line.State.Number),
+            shown => new ClearTool(text.Digest, shown, state.Number),
             text);
     }
 

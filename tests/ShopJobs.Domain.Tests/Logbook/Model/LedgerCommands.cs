@@ -36,10 +36,10 @@ internal sealed partial class Ledger
             Countersign countersign => OfCountersigning(rights, countersign),
             RecordSettled settled => Those((HoldReason.NoRight, !rights.Contains(Right.Record)), (HoldReason.OdometerMissing, settled.OdometerKm is null or < 0))
                 .Select(why => new Reason(why)),
-            RecordResult result => Those(
-                (HoldReason.NoRight, !rights.Contains(Right.Record)),
-                (HoldReason.ResultJointLoose, JointsOf(result.Name).Any(position => WhatIsOn(position) is On.Nothing or On.New || HoldsOn(position).Count > 0)))
-                .Select(why => new Reason(why)),
+            RecordResult result => OfResult(rights, result),
+            EndRoadTest end => Those(
+                (HoldReason.NoRoadTest, RoadTest is null),
+                (HoldReason.OdometerBelowLast, RoadTest is { Entry: Released { OdometerKm: { } km } } && end.OdometerKm < km)).Select(why => new Reason(why)),
             Release release => WaitsOf(release, today).Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
             UpholdRelease uphold => OfUpholding(rights, uphold, today),
             WithdrawRelease withdraw => OfWithdrawing(rights, withdraw),
@@ -57,6 +57,7 @@ internal sealed partial class Ledger
         OpenPositions open => Unknown(open.Positions, open.Job, null),
         HoldPositions hold => Unknown(hold.Positions, null, null),
         FitNew fit => Unknown(fit.Positions, fit.Job, fit.Group),
+        TreatThread treat => Unknown(treat.Positions, treat.Job, null),
         HandTighten hand => Unknown(hand.Positions, hand.Job, hand.Group),
         RecordSettled settled => Unknown(settled.Positions, settled.Job, settled.Group),
         RecordTorque pull => Unknown([pull.Position], pull.Job, pull.Group) ?? (IsCell(pull) ? null : HoldReason.NotInGroup),
@@ -65,7 +66,6 @@ internal sealed partial class Ledger
             && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value))
             ? declare.Places is null or [] && declare.Conditions.Any(one => register.Aspects.GetValueOrDefault(one.Aspect)?.OfPlace == true) ? HoldReason.NoPlaceNamed : null
             : HoldReason.UnknownCondition,
-        RecordResult result => result.Name.Length == 0 || result.Values.Count == 0 ? HoldReason.ResultIncomplete : null,
         ConfirmStep confirm => IsStarted(confirm.Job) && jobs[confirm.Job].Step(confirm.Step) is not null ? null : HoldReason.UnknownStep,
         Witness witness => IsStarted(witness.Job) && jobs[witness.Job].Group(witness.Group, witness.Place) is not null ? null : HoldReason.UnknownGroup,
         _ => null,

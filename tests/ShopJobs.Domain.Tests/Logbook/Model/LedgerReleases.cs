@@ -8,7 +8,7 @@ internal sealed partial class Ledger
 {
     private IEnumerable<Reason> WaitsOf(Release release, DateOnly today)
     {
-        foreach (var reason in RulesOf(release.Kind, release.CustomerAcceptance is not null, release.OdometerKm, today, _ => true))
+        foreach (var reason in RulesOf(release.Kind, release.CustomerAcceptance is not null, release.OdometerKm, today, _ => true, _ => release.CustomerAcceptance is not null))
         {
             yield return reason;
         }
@@ -18,7 +18,22 @@ internal sealed partial class Ledger
             yield return new(HoldReason.OdometerMissing);
         }
 
-        var last = lines.Select(line => line.Entry).OfType<Released>().LastOrDefault(fact => fact.OdometerKm is not null)?.OdometerKm;
+        if (release.Kind == ReleaseKind.RoadTest && release.Driver is null)
+        {
+            yield return new(HoldReason.DriverMissing);
+        }
+
+        if (release.Kind == ReleaseKind.RoadTest && release.DistanceKm is null or <= 0)
+        {
+            yield return new(HoldReason.DistanceMissing);
+        }
+
+        var last = lines.Select(line => line.Entry switch
+        {
+            Released fact => fact.OdometerKm,
+            RoadTestEnded fact => fact.OdometerKm,
+            _ => null,
+        }).LastOrDefault(km => km is not null);
         if (release.OdometerKm < last && release.OdometerWhy is null)
         {
             yield return new(HoldReason.OdometerBelowLast);
@@ -27,7 +42,8 @@ internal sealed partial class Ledger
 
     /// <summary>What the rules of a release find.</summary>
     /// <param name="asked">Jobs whose unsigned steps speak against it.</param>
-    private IEnumerable<Reason> RulesOf(ReleaseKind release, bool accepted, decimal? odometer, DateOnly today, Func<JobId, bool> asked)
+    /// <param name="told">Results that only a drive gives, of which the customer was told that they are missing.</param>
+    private IEnumerable<Reason> RulesOf(ReleaseKind release, bool accepted, decimal? odometer, DateOnly today, Func<JobId, bool> asked, Func<string, bool> told)
     {
         foreach (var kind in register.Kinds.Values)
         {
@@ -45,18 +61,20 @@ internal sealed partial class Ledger
             yield return new(HoldReason.StepToReconfirm);
         }
 
-        foreach (var why in release == ReleaseKind.Move ? [] : OfDriving(release, accepted, odometer, today, asked))
+        foreach (var why in release == ReleaseKind.Move ? [] : OfDriving(release, accepted, odometer, today, asked, told))
         {
             yield return new(why);
         }
     }
 
-    private IReadOnlyList<HoldReason> OfDriving(ReleaseKind release, bool accepted, decimal? odometer, DateOnly today, Func<JobId, bool> asked)
+    private IReadOnlyList<HoldReason> OfDriving(ReleaseKind release, bool accepted, decimal? odometer, DateOnly today, Func<JobId, bool> asked, Func<string, bool> told)
     {
         var owing = register.Kinds.Values.SelectMany(kind => kind.AllPositions()).Where(OwesReTorque).ToList();
         return Those(
             (HoldReason.NoRegister, register.Kinds.Count == 0),
-            (HoldReason.ResultVoid, UndoneNames.Any()),
+            (HoldReason.ResultVoid, UndoneNames.Any(name => !IsAfterDrive(name))),
+            (HoldReason.AwaitsDrive, UndoneNames.Any(name => IsAfterDrive(name) && release != ReleaseKind.RoadTest && !(release == ReleaseKind.Road && told(name)))),
+            (HoldReason.ResultInDoubt, lines.Select(line => line.Entry).OfType<ResultRecorded>().Select(fact => fact.Name).Distinct().Any(name => !UndoneNames.Contains(name) && IsInDoubt(name))),
             (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) == StepStanding.NotSigned))),
             (HoldReason.ReTorqueDue, release == ReleaseKind.Track && !accepted && owing.Count > 0),
             (HoldReason.ReTorqueOverdue, !accepted && owing.Exists(position => IsOverdue(position, odometer, today))));
@@ -79,7 +97,7 @@ internal sealed partial class Ledger
 
     private IEnumerable<Reason> OfLasting(JointKind kind, JointPosition position, ReleaseKind release)
     {
-        var least = kind.Least.GetValueOrDefault(release, LeastState.Counts);
+        var least = kind.Least.GetValueOrDefault(release == ReleaseKind.RoadTest ? ReleaseKind.Road : release, LeastState.Counts);
         var held = HoldsOn(position).Count > 0;
         var asFound = IsAsFound(position);
         if (least == LeastState.MadeHere && asFound)

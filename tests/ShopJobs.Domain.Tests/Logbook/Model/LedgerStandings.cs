@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Tests.Logbook.Model;
 
@@ -25,7 +26,7 @@ internal sealed partial class Ledger
         }
 
         var after = lines.Skip((int)release.Number).ToList();
-        if (after.Exists(line => line.Entry is TorqueRecorded || line.Opens.Count + line.Reopens.Count > 0))
+        if (IsBack(release.Number) || after.Exists(line => line.Entry is TorqueRecorded || line.Opens.Count + line.Reopens.Count > 0))
         {
             return ReleaseStandingKind.Ended;
         }
@@ -38,14 +39,14 @@ internal sealed partial class Ledger
 
     /// <summary>What speaks against it by the rules of a release; a job put on the car later speaks against the next one alone.</summary>
     private IEnumerable<Reason> AgainstStanding(Line release, DateOnly today) =>
-        RulesOf(((Released)release.Entry).Kind, accepted: true, null, today, job => StartOf(job) < release.Number);
+        RulesOf(((Released)release.Entry).Kind, accepted: true, null, today, job => StartOf(job) < release.Number, release.Without.Contains);
 
     private bool Suspends(Line line) => line.Late.Count > 0 || line.Entry switch
     {
         Corrected or PositionHeld or Witnessed { Accepted: false } => true,
         HandTightened => line.Problems.Contains(HoldReason.NotOpened),
         Settled => line.Problems is not ([] or [HoldReason.ReTorqueEarly]),
-        ResultRecorded => line.Undoes.Count > 0,
+        ResultRecorded => line.Undoes.Count + line.Problems.Count > 0,
         _ => LooksFallenBy(line).Any(),
     };
 
@@ -56,8 +57,11 @@ internal sealed partial class Ledger
         where look.About.Any(pull => !line.Opens.Contains(Fact(At(pull)).Position) && Upto(line.Number).LookOn(look, pull).FellAt == line.Number)
         select look.Number;
 
-    private bool WasDoubtedSince(DateTime since) => register.Kinds.Values.SelectMany(kind => kind.AllPositions()).SelectMany(ToolWorkOn)
+    private bool WasDoubtedSince(DateTime since) => register.Kinds.Values.SelectMany(kind => kind.AllPositions()).SelectMany(ToolWorkOn).Concat(Measured)
         .Any(done => Tool(done.Tool).EverDoubtedOn(done.Line.Day, done.Line.At).Any(raised => raised > since));
+
+    private IEnumerable<(Line Line, ToolId Tool)> Measured => lines.Select(line => line.Entry).OfType<ResultRecorded>().Select(fact => fact.Name).Distinct()
+        .Select(name => ResultOf(name)!).Where(line => ((ResultRecorded)line.Entry).Tool is not null).Select(line => (line, ((ResultRecorded)line.Entry).Tool!.Value));
 
     private IEnumerable<Reason> OfUpholding(IReadOnlySet<Right> rights, UpholdRelease uphold, DateOnly today)
     {

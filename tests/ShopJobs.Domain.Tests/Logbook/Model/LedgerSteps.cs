@@ -14,7 +14,11 @@ internal sealed partial class Ledger
     public IEnumerable<string> UndoneNames => lines.SelectMany(line => line.Undoes).Distinct().Where(IsUndone);
 
     private bool IsUndone(string name) =>
-        lines.Last(line => line.Undoes.Contains(name)).Number > (ResultOf(name)?.Number ?? 0);
+        lines.Last(line => line.Undoes.Contains(name)).Number >= (ResultOf(name)?.Number ?? 0);
+
+    /// <summary>It was measured with an instrument that somebody doubts now.</summary>
+    private bool IsInDoubt(string name) =>
+        ResultOf(name) is { Entry: ResultRecorded { Tool: { } tool } } line && Tool(tool).DoubtsOn(line.Day, line.At).Any();
 
     /// <summary>Why a step may not be signed.</summary>
     private IEnumerable<Reason> WaitsOf(JobReading job, StepAt step, ConfirmStep given, DateTime at)
@@ -30,7 +34,7 @@ internal sealed partial class Ledger
         }
 
         var results = step.Rules.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(step.Rules.Records);
-        if (results.Any(name => ResultOf(name) is null || UndoneNames.Contains(name)))
+        if (results.Any(name => ResultOf(name) is null || UndoneNames.Contains(name) || IsInDoubt(name)))
         {
             yield return new(HoldReason.ResultMissing);
         }

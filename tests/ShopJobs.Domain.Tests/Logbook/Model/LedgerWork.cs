@@ -50,6 +50,8 @@ internal sealed partial class Ledger
             (HoldReason.OutOfOrder, !group.Rules.Temporary && !done && !held && NextVisit(group, stage) != pull.Visit),
             (HoldReason.JamPairMissing, group.Rules.Jam is { } jam && job.Group(jam.Group, group.Place) is { } pair && !IsAtTorque(pair.Joint.At(position.Number))),
             (HoldReason.WrongCarCondition, !stage.Conditions.All(condition => DeclaredBy(condition, position.Place, line.At) > 0)),
+            (HoldReason.ThreadOtherwise, ThreadOf(position) is { } carries && carries != group.Rules.Condition
+                && !(group.Rules.Condition == ThreadCondition.PreAppliedLocker && carries == ThreadCondition.Dry)),
             (HoldReason.ValueMissing, group.Rules.RunDown == RunDown.Add && RunDownOf(pull) is null),
             (HoldReason.ValueOutside, pull.RunDown is { } turned && group.Rules.RunDownPermitted is { } permitted
                 && (turned.NewtonMetres < permitted.Minimum.NewtonMetres || turned.NewtonMetres > permitted.Maximum.NewtonMetres)),
@@ -58,6 +60,10 @@ internal sealed partial class Ledger
             .. ValueProblemsOf(pull.Kind, pull.Value, RunDownOf(pull), group.Rules, pull.Stage, pull.Tool),
         ]);
     }
+
+    /// <summary>What was last put on its thread, whatever was opened since.</summary>
+    private ThreadCondition? ThreadOf(JointPosition position) =>
+        (lines.LastOrDefault(line => line.Entry is ThreadTreated fact && fact.Positions.Contains(position))?.Entry as ThreadTreated)?.Thread;
 
     /// <summary>The run-down torque given with a pull, else with the newest one before it that is not void.</summary>
     private EnteredTorque? RunDownOf(RecordTorque pull) =>

@@ -15,7 +15,9 @@ internal sealed partial class Ledger
         (Opened, OpenPositions open) => WithoutLate(Opening(line, LateOf(open, late: false)), LateOf(open, late: false), LateOf(open, late: true)),
         (FittedNew fact, FitNew fit) => line with { Problems = IsLate(fit.Positions, fit.Cycles, fact.Positions[0]) ? [HoldReason.CellMoved] : [] },
         (Opened, FitNew fit) => Opening(line, ClosedOf(fit)),
-        (ResultRecorded, RecordResult result) => line with { Undoes = OpeningOf([], HangsOn(result)).Undoes },
+        (ResultRecorded, RecordResult result) => ProblemsOfResult(result, line) is var problems
+            ? line with { Problems = problems, Undoes = [.. OpeningOf([], HangsOn(result)).Undoes, .. problems.Count > 0 ? [result.Name] : Array.Empty<string>()] }
+            : line,
         (Opened, RecordResult result) => line with { Opens = OpeningOf([], HangsOn(result)).Opens, BySetting = true },
         (HandTightened fact, HandTighten hand) => line with { Problems = ProblemsOfHand(hand, fact.Positions[0]) },
         (TorqueRecorded, RecordTorque pull) => line with
@@ -35,10 +37,12 @@ internal sealed partial class Ledger
         {
             Undoes = At(fact.Target).Entry is ResultRecorded result && ResultOf(result.Name)?.Number == fact.Target ? [result.Name] : [],
         },
-        (Released { Kind: not ReleaseKind.Move }, Release) => line with
+        (Released { Kind: ReleaseKind.Road or ReleaseKind.Track } fact, Release release) => line with
         {
+            Without = WithoutOf(fact.Kind, release),
             Closes = [.. Running.Where(job => job.Steps.All(step => StandingOf(job, step) == StepStanding.Signed)).Select(job => job.Id)],
         },
+        (Released { Kind: ReleaseKind.RoadTest } fact, Release release) => line with { Without = WithoutOf(fact.Kind, release) },
         _ => line,
     };
 
@@ -84,7 +88,8 @@ internal sealed partial class Ledger
             (Opened fact, _) => Differ("opens", fact.Positions.Except(fact.Late ?? []).Concat(fact.AlsoOpened), line.Opens.Concat(line.Reopens))
                 ?? Differ("late", fact.Late ?? [], line.Late)
                 ?? (command is RecordResult ? null : Differ("undoes", fact.Undid.Select(one => one.ToString()), line.Undoes)),
-            (ResultRecorded fact, _) => Differ("undoes", fact.Undid.Select(one => one.ToString()), line.Undoes),
+            (ResultRecorded fact, _) => Differ("problems", fact.Problems ?? [], line.Problems)
+                ?? Differ("undoes", fact.Undid.Select(one => one.ToString()), line.Undoes.Where(name => name != fact.Name)),
             (FittedNew fact, _) => Differ("problems", fact.Problems ?? [], line.Problems),
             (HandTightened fact, _) => Differ("problems", fact.Problems, line.Problems),
             (TorqueRecorded fact, _) => Differ("problems", fact.Problems, line.Problems) ?? Differ("rests", fact.RestsOn, line.Rests)
@@ -94,7 +99,7 @@ internal sealed partial class Ledger
             (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),
-            (Released fact, _) => Differ("closes", fact.Closes, line.Closes),
+            (Released fact, _) => Differ("closes", fact.Closes, line.Closes) ?? Differ("without", fact.Without ?? [], line.Without),
             _ => null,
         };
     }

@@ -16,6 +16,7 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
     public IEnumerable<JointPosition> Names => Opens.Concat(Reopens).Concat(Late).Concat(Entry switch
     {
         FittedNew fact => fact.Positions,
+        ThreadTreated fact => fact.Positions,
         HandTightened fact => fact.Positions,
         TorqueRecorded fact => RidesOn is { } ridden ? [fact.Position, ridden] : [fact.Position],
         Settled fact => fact.Positions,
@@ -68,4 +69,7 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
 
     /// <summary>Jobs that a release ended.</summary>
     public IReadOnlyList<JobId> Closes { get; init; } = [];
+
+    /// <summary>Results that only a drive gives, without which a release was given.</summary>
+    public IReadOnlyList<string> Without { get; init; } = [];
 }

@@ -34,7 +34,8 @@ internal sealed record TrueClock(TimeSpan Off, DateTime Newest, DateTime? Doubt)
     public HoldReason? Against(IReadOnlySet<Right> rights) =>
         !rights.Contains(ShopJobs.Domain.Logbook.Right.Lead) ? HoldReason.NoRight : Doubt is null ? HoldReason.ClockNotInDoubt : null;
 
-    public TrueClock Signed() => this with { Doubt = null, Back = default, Newest = default };
+    /// <summary>The lead has set it right and signed: his own entry is the newest now.</summary>
+    public TrueClock Signed(DateTime at) => this with { Doubt = null, Back = default, Newest = at };
 
     public TrueClock Written(DateTime at) => this with { Newest = at + Off > Newest ? at + Off : Newest };
 

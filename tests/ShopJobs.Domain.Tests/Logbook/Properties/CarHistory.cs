@@ -130,7 +130,7 @@ internal sealed partial class CarHistory
         told.Add($"    {signer} signs the time -> {Describe(verdict)}");
         tally?.Count(verdict);
         var expected = clock.Against(signer.Rights);
-        clock = expected is null ? clock.Signed() : clock;
+        clock = expected is null ? clock.Signed(Car.True) : clock;
         ledger = ledger?.Anew(clock);
         var found = (verdict as Verdict.Refused)?.Reasons[0].Reason;
         return found == expected ? Compare() : $"the time is refused for {found}, the model says {expected}";
@@ -182,7 +182,7 @@ internal sealed partial class CarHistory
     private string? Suspended(Move move)
     {
         var given = Choices.Standing(Car) is null
-            ? Give(TestPerson.Lee, CarWork.To((ReleaseKind)(move.C % 3), (Car.State.Odometer ?? 1000) + 10, accepted: true))
+            ? Give(TestPerson.Lee, CarWork.To(Choices.Kinds[move.C % Choices.Kinds.Length], (Car.State.Odometer ?? 1000) + 10, accepted: true) with { Driver = TestPerson.Tess.Id, DistanceKm = 20 })
             : null;
         var held = Positions[move.A % Positions.Count];
         return given ?? (Choices.Standing(Car) is { } standing

@@ -11,6 +11,8 @@ internal static partial class Choices
 {
     public static readonly IReadOnlyList<ToolId> Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange, TestTools.Angle];
 
+    public static readonly ReleaseKind[] Kinds = Enum.GetValues<ReleaseKind>();
+
     public static TestPerson Person(int number) => TestPerson.All[number % 10 switch { < 4 => 0, < 7 => 1, < 9 => 2, _ => 3 }];
 
     /// <summary>Mostly somebody who may give the command, where there is one.</summary>
@@ -40,17 +42,25 @@ internal static partial class Choices
             }
             : null,
         MoveKind.Sign => Sign(car, move),
-        MoveKind.Release => CarWork.To((ReleaseKind)(move.A % 3), move.B % 12 == 0 ? null : (move.B % 3 == 0 ? (car.State.Odometer ?? 1000) + 150 : 1000) + (move.B % 200), accepted: move.C % 2 == 0) with
+        MoveKind.Release => CarWork.To(Kinds[move.A % Kinds.Length], move.B % 12 == 0 ? null : (move.B % 3 == 0 ? (car.State.Odometer ?? 1000) + 150 : 1000) + (move.B % 200), accepted: move.C % 2 == 0) with
         {
             OdometerWhy = move.C % 3 == 0 ? CarAtWork.Reason : null,
+            Driver = move.C % 7 == 0 ? null : TestPerson.Tess.Id,
+            DistanceKm = move.C % 5 == 0 ? 0 : 20,
         },
+        MoveKind.ComeBack => new EndRoadTest((car.State.Odometer ?? 1000) + (move.B % 40) - 5, null),
+        MoveKind.Treat => new TreatThread([Position(car, move.A)], (ThreadCondition)(move.B % 5), "oil", null, move.C % 2 == 0 ? Job(car, move.C)?.Id : null),
         MoveKind.Uphold => new UpholdRelease(Given(car, move.A), CarAtWork.Shown),
         MoveKind.Withdraw => new WithdrawRelease(Given(car, move.A), move.B % 2 == 0, CarAtWork.Reason, CarAtWork.Shown),
         MoveKind.Countersign => new Countersign(Awaiting(car, move), CarAtWork.Shown),
         MoveKind.Settle => Settle(car, move),
         MoveKind.Result => new RecordResult(
-            (move.A % 5) switch { 0 => "alignment", 1 => "corner-weights", 2 => "setting:front-bar", 3 => "bleed", _ => "setting:ride-height" },
-            [new MeasuredValue("value", move.B, "mm")], ResultBasis.Measured, null, [], null, null, CarAtWork.Shown),
+            (move.A % 6) switch { 0 => "alignment", 1 => "corner-weights", 2 => "setting:front-bar", 3 => "bleed", 4 => "bed-in", _ => "setting:ride-height" },
+            [new MeasuredValue("value", move.B, "mm")], ResultBasis.Measured, null, [], null, null, CarAtWork.Shown)
+        {
+            Tool = move.C % 5 == 0 ? null : TestTools.Scales,
+            Notes = move.C % 7 == 0 ? null : [new WrittenNote("grade", move.C % 7 == 1 ? "DOT 3" : "DOT 4")],
+        },
         MoveKind.Declare => new DeclareCondition([move.A % 2 == 0 ? TestRegister.WheelUp : TestRegister.WheelDown])
         {
             Places = (move.C % 4) switch { 0 => null, 1 => [TestRegister.Left, TestRegister.Right], 2 => [TestRegister.Right], _ => [TestRegister.Left] },
@@ -63,13 +73,26 @@ internal static partial class Choices
     /// <summary>One thing in a tool's own logbook.</summary>
     public static (ToolId Tool, Entry Entry) ToolEntry(CarAtWork car, Move move)
     {
-        var tool = (move.A % 6) switch { < 2 => TestTools.Dial, < 5 => TestTools.Click, _ => TestTools.Strange };
+        var due = car.Today.AddDays(300);
+        if (move.A % 7 == 6)
+        {
+            return (TestTools.Scales, (move.B % 6) switch
+            {
+                0 => new Doubted(CarAtWork.Reason),
+                1 => TestTools.Checked(car.Today, due, false, true),
+                2 => TestTools.Checked(car.Today, due, null, false),
+                3 => TestTools.Checked(car.Today, due, true, true),
+                4 => new InstrumentEntered(TestTools.Scales, "S1", "NB-S1", InstrumentKind.Scales),
+                _ => new Cleared([.. car.Tool(TestTools.Scales).Doubts.Select(doubt => doubt.Number)], CarAtWork.Reason),
+            });
+        }
+
+        var tool = (move.A % 7) switch { < 2 => TestTools.Dial, < 5 => TestTools.Click, _ => TestTools.Strange };
         if (car.Tool(tool).Tool is null)
         {
             return (tool, TestTools.StrangeEntered);
         }
 
-        var due = car.Today.AddDays(300);
         return (tool, (move.B % 7) switch
         {
             0 => new Doubted(CarAtWork.Reason),

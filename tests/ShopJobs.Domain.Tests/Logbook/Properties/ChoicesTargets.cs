@@ -12,7 +12,7 @@ internal static partial class Choices
         .FindLast(release => car.State.StandingOf(car.As(TestPerson.Lee), release.Fact.Kind).IsGood)?.Fact.Kind;
 
     private static ReleaseKind Given(CarAtWork car, int number) => car.State.ReleaseHistory.IsEmpty || number % 6 == 0
-        ? (ReleaseKind)(number % 3)
+        ? Kinds[number % Kinds.Length]
         : car.State.ReleaseHistory[^1].Fact.Kind;
 
     private static IReadOnlyList<long> Awaiting(CarAtWork car, Move move)

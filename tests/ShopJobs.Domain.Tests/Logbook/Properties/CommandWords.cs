@@ -22,7 +22,7 @@ internal static class CommandWords
         Countersign countersign => $"countersigns {string.Join(", ", countersign.Records)}",
         ConfirmCorrection confirm => $"confirms {confirm.Correction}",
         Release release => $"releases to {release.Kind}",
-        RecordResult result => $"records {result.Name}",
+        RecordResult result => $"records {result.Name} {(result.Values is [var first, ..] ? first.Value : null as decimal?)} with {result.Tool} on {string.Join(",", result.Notes ?? [])}",
         StartJob start => $"starts {start.Procedure.Code} at {string.Join(", ", start.Places)} as {start.Job.Value.ToString()[..8]}",
         RecordSettled settled => $"re-torques {string.Join(", ", settled.Positions)} {settled.Value}",
         _ => command.ToString()!,

@@ -26,6 +26,7 @@ internal static class Guide
         return car.State.NextOn(car.As(TestPerson.Lee), step) switch
         {
             NextAction.Fit fit => (worker, Choices.Cycled(car, new FitNew(job.Id, fit.Instance.Group.Id, fit.Positions, "lot 4471"), cycles)),
+            NextAction.Prepare prepare => (worker, new TreatThread(prepare.Positions, prepare.Instance.Group.Condition, null, null, job.Id)),
             NextAction.ByHand hand => (worker, Choices.Cycled(car, new HandTighten(job.Id, hand.Instance.Group.Id, hand.Positions, move.A % 7 == 0 ? [Lee.Id] : []), cycles)),
             NextAction.PullNow pull => (worker, Pull(car, job, pull.Cell, move)),
             NextAction.TakeOff off => (worker, Choices.Cycled(car, new OpenPositions(off.Positions, job.Id, null), cycles)),

@@ -37,6 +37,8 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Wait),
         (1, MoveKind.Summary),
         (2, MoveKind.Clock),
+        (3, MoveKind.ComeBack),
+        (2, MoveKind.Treat),
         (4, MoveKind.Nonsense),
     ];
 
@@ -98,5 +100,11 @@ internal enum MoveKind
 
     /// <summary>Somebody sets the clock of the machine, or the lead sets it right and signs.</summary>
     Clock,
+
+    /// <summary>The car comes back from a road test.</summary>
+    ComeBack,
+
+    /// <summary>Something is put on a thread, or it is cleaned.</summary>
+    Treat,
     Nonsense,
 }

@@ -11,12 +11,30 @@ internal static class Shop
     public static JointRegister Register(int first) => (first % 81, first % 3) switch
     {
         (80, _) => TestRegister.With(2) with { Kinds = new Dictionary<string, JointKind>() },
-        (_, 1) => TestRegister.With(2) with
+        (_, 1) => WithResults() with
         {
             Aspects = new Dictionary<string, ConditionAspect> { ["wheel"] = new(true, 20, [TestRegister.StrutClamp, TestRegister.Stud]) },
         },
-        _ => TestRegister.With(2),
+        _ => WithResults(),
     };
+
+    // Pads are bedded in on a drive, weights are measured with the scales, and a bleed says its fluid.
+    private static JointRegister WithResults()
+    {
+        var register = TestRegister.With(2);
+        var brake = register.Kinds[TestRegister.BrakeBolt] with { Undoes = [new Undone(UndoneKind.Result, "bed-in")] };
+        return register with
+        {
+            Kinds = register.Kinds.Values.Select(kind => kind.Key == brake.Key ? brake : kind).ToDictionary(kind => kind.Key),
+            Results = ["alignment", "corner-weights", "bleed", "bed-in"],
+            ResultKinds = new[]
+            {
+                ResultKind.Bare("bed-in") with { AfterDrive = true, Measures = [new Measure("value", "Stops", "mm", 100, null)] },
+                ResultKind.Bare("corner-weights") with { NeedsInstrument = true },
+                ResultKind.Bare("bleed") with { Notes = [new ResultNote("grade", "Grade", ["DOT 4"], false)] },
+            }.ToDictionary(kind => kind.Key),
+        };
+    }
 
     /// <summary>In every fourth shop Tess gave Theo his right, and no third person has confirmed him.</summary>
     public static IReadOnlyDictionary<PersonId, IReadOnlySet<PersonId>> Ties(int first) => first % 4 == 3

@@ -48,6 +48,7 @@ internal sealed class Tally
         var problems = found.SelectMany(entry => entry switch
         {
             FittedNew fact => fact.Problems ?? [],
+            ResultRecorded fact => fact.Problems ?? [],
             HandTightened fact => fact.Problems,
             TorqueRecorded fact => fact.Problems,
             Settled fact => fact.Problems,

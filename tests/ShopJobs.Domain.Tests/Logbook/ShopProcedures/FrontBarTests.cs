@@ -61,7 +61,7 @@ public class FrontBarTests
     public void The_setup_sheet_waits_for_the_links_that_the_setting_hangs_on()
     {
         job.FinishUpTo("links", W5);
-        job.Result("sheet", "setting:front-bar", 2, "hole");
+        job.Result("sheet", "setting:front-bar", ("hole-left", 2), ("hole-right", 2));
         Assert.Contains(HoldReason.ResultJointLoose, job.Refusals("sheet"));
         Assert.Equal(["setting:front-bar"], job.Placed.Step("sheet")!.Step.Records);
     }

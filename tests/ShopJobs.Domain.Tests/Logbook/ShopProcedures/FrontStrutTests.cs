@@ -43,7 +43,7 @@ public class FrontStrutTests
             job.Finish(step.Id, W3, W5, W7);
         }
 
-        Assert.Equal(["alignment", "corner-weights", "setting:front-bar"], job.Car.State.Undone.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(["alignment", "corner-weights", "ride-height", "setting:front-bar"], job.Car.State.Undone.Keys.Order(StringComparer.Ordinal));
         var waits = HoldRules.Standard.OnRelease(job.Car.State, job.Car.As(Lee), ReleaseKind.Road, false);
         Assert.Equal(
             ["front-strut.link-upper", "wheel.nut"],

@@ -17,8 +17,14 @@ internal sealed class SeedJob
     private const int MostActions = 200;
 
     public SeedJob(string file, params string[] places)
+        : this(new CarAtWork(shelf: SeedTools.Shelf(CarAtWork.Start), register: Seed.Register), file, places)
     {
-        Car = new CarAtWork(shelf: SeedTools.Shelf(CarAtWork.Start), register: Seed.Register);
+    }
+
+    /// <summary>One more procedure on a car.</summary>
+    public SeedJob(CarAtWork car, string file, params string[] places)
+    {
+        Car = car;
         var loaded = Seed.Procedure(file);
         Assert.Empty(loaded.Errors.Select(problem => problem.ToString()));
         Id = Car.StartJob(loaded.Value!, places);
@@ -79,6 +85,9 @@ internal sealed class SeedJob
                 case NextAction.Fit fit:
                     Car.FitNew(Tess, Id, fit.Instance.Group.Id, fit.Positions);
                     break;
+                case NextAction.Prepare prepare:
+                    Car.Do(Tess, new TreatThread(prepare.Positions, prepare.Instance.Group.Condition, null, null, Id));
+                    break;
                 case NextAction.ByHand hand:
                     Assert.Empty(Car.ByHand(Tess, Id, hand.Instance.Group.Id, hand.Positions).Problems);
                     break;
@@ -137,22 +146,33 @@ internal sealed class SeedJob
         var instance = Placed.Step(step)!.Step;
         return CarWork.Sign(Id, step, [.. instance.Ticks.Select(tick => tick.Id)]) with
         {
-            Values =
-            [
-                .. instance.Measures.Select(measure => new MeasuredValue(
-                    measure.Id,
-                    given.Where(value => value.Measure == measure.Id).Select(value => (decimal?)value.Value).FirstOrDefault()
-                        ?? measure.Minimum ?? measure.Maximum ?? 1,
-                    measure.Unit)),
-            ],
+            Values = Values(instance.Measures, given),
         };
     }
 
-    /// <summary>Records a result that a step asks for.</summary>
-    public void Result(string step, string name, decimal value = 1, string unit = "mm") => Car.Do(Tess, ToRecord(step, name, value, unit));
+    private static List<MeasuredValue> Values(IReadOnlyList<Measure> measures, (string Measure, decimal Value)[] given) =>
+    [
+        .. measures.Select(measure => new MeasuredValue(
+            measure.Id,
+            given.Where(value => value.Measure == measure.Id).Select(value => (decimal?)value.Value).FirstOrDefault()
+                ?? measure.Minimum ?? measure.Maximum ?? 1,
+            measure.Unit)),
+    ];
 
-    public RecordResult ToRecord(string step, string name, decimal value = 1, string unit = "mm") =>
-        new(name, [new MeasuredValue("value", value, unit)], ResultBasis.Measured, null, [], Id, step, CarAtWork.Shown);
+    /// <summary>Records a result that a step asks for.</summary>
+    public Entry Result(string step, string name, params (string Measure, decimal Value)[] given) => Car.Do(Tess, ToRecord(step, name, given));
+
+    /// <summary>Every value and note that the register asks for: those given, else a value inside its limits.</summary>
+    public RecordResult ToRecord(string step, string name, params (string Measure, decimal Value)[] given)
+    {
+        var kind = Car.Register.ResultOf(name);
+        return new RecordResult(
+            kind.At(Placed.Step(step)!.Place), Values(kind.Measures, given), ResultBasis.Measured, null, [], Id, step, CarAtWork.Shown)
+        {
+            Notes = [.. kind.Notes.Select(note => new WrittenNote(note.Id, note.IsDay ? "2026-11-02" : note.OneOf.Count > 0 ? note.OneOf[0] : "4471"))],
+            Tool = kind.NeedsInstrument ? SeedTools.Gauge : null,
+        };
+    }
 
     /// <summary>The sign-off, tried: the reasons why it is refused.</summary>
     public IReadOnlyList<HoldReason> Refusals(string step, params (string Measure, decimal Value)[] given) => Car.Refused(Tess, ToSign(step, given));

@@ -26,6 +26,16 @@ internal static class SeedTools
     /// <summary>Wrench that measures torque and angle, 20 to 200 N·m.</summary>
     public static readonly ToolId WA = Id(10);
 
+    /// <summary>Dial gauge; scales; alignment rig.</summary>
+    public static readonly ToolId Gauge = Id(20), Scales = Id(21), Rig = Id(22);
+
+    private static readonly IReadOnlyList<InstrumentEntered> Instruments =
+    [
+        new(Gauge, "G1", "T-20", InstrumentKind.Gauge),
+        new(Scales, "S1", "T-21", InstrumentKind.Scales),
+        new(Rig, "R1", "T-22", InstrumentKind.AlignmentRig),
+    ];
+
     private static readonly IReadOnlyList<ToolEntered> All =
     [
         new(W3, "W3", "T-3", ToolKind.Click, TorqueUnit.NewtonMetre, 5, 25, 0.1m, 4) { LengthMm = 320 },
@@ -45,6 +55,12 @@ internal static class SeedTools
         {
             shelf.Tell(tool.Tool, tool, start);
             shelf.Tell(tool.Tool, TestTools.Good(day.AddDays(-100), day.AddDays(265)), start);
+        }
+
+        foreach (var instrument in Instruments)
+        {
+            shelf.Tell(instrument.Tool, instrument, start);
+            shelf.Tell(instrument.Tool, new InstrumentChecked(day.AddDays(-100), day.AddDays(265), "Bench 7", true, true), start);
         }
 
         return shelf;

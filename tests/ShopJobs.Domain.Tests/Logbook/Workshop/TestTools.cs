@@ -22,6 +22,9 @@ internal static class TestTools
     /// <summary>Wrench that measures angle as well as torque, 5 to 200 N·m.</summary>
     public static readonly ToolId Angle = Id(5);
 
+    /// <summary>Scales under the wheels.</summary>
+    public static readonly ToolId Scales = Id(6);
+
     /// <summary>A tool nobody entered at first.</summary>
     public static readonly ToolId Strange = Id(9);
 
@@ -35,10 +38,13 @@ internal static class TestTools
         [Dial] = Book(at, Entered(Dial, "D1", ToolKind.Indicating, 5, 150, 360), Good(today.AddDays(-100), today.AddDays(265))),
         [Overdue] = Book(at, Entered(Overdue, "W5", ToolKind.Click, 20, 200), Good(today.AddDays(-366), today.AddDays(-1))),
         [Angle] = Book(at, Entered(Angle, "WA", ToolKind.Angle, 5, 200, 300), Good(today.AddDays(-100), today.AddDays(265))),
+        [Scales] = Book(at, new InstrumentEntered(Scales, "S1", "NB-S1", InstrumentKind.Scales), Checked(today.AddDays(-100), today.AddDays(265), true, true)),
         [Small] = Book(at, Entered(Small, "W3", ToolKind.Click, 5, 25), Good(today.AddDays(-100), today.AddDays(265))),
     };
 
     public static Calibrated Good(DateOnly date, DateOnly due) => new(date, due, "Rig sheet", [new(100, 100)], [new(100, 100)]);
+
+    public static InstrumentChecked Checked(DateOnly date, DateOnly due, bool? found, bool left) => new(date, due, "Check weights", found, left);
 
     private static ToolId Id(int number) => new(new Guid(number, 1, 0, new byte[8]));
 

@@ -4,6 +4,8 @@ using ShopJobs.Domain.Tests.Specification.Corrections;
 using ShopJobs.Domain.Tests.Specification.Proof;
 using ShopJobs.Domain.Tests.Specification.Releases;
 using ShopJobs.Domain.Tests.Specification.ReTorques;
+using ShopJobs.Domain.Tests.Specification.Results;
+using ShopJobs.Domain.Tests.Specification.RoadTests;
 using ShopJobs.Domain.Tests.Specification.Shown;
 using ShopJobs.Domain.Tests.Specification.SignOffs;
 using ShopJobs.Domain.Tests.Specification.Witnesses;
@@ -31,6 +33,12 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_release_ends_or_is_suspended_as_the_rules_say() => Conforms(ReleaseRules.Book(), () => new ReleasedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_road_test_lets_a_result_wait_and_nothing_else() => Conforms(RoadTestRules.Book(), () => new TestDrivenCar(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_result_is_one_by_its_joints_its_figures_and_its_instrument() => Conforms(ResultRules.Book(), () => new WeighedCar(), (car, step) => car.Take(step));
 
     [Fact]
     public void A_re_torque_is_reckoned_from_its_first_release() => Conforms(ReTorqueRules.Book(), () => new DrivenWheel(), (car, step) => car.Take(step));

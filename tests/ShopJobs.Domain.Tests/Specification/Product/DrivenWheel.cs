@@ -10,7 +10,6 @@ namespace ShopJobs.Domain.Tests.Specification.Product;
 /// <summary>The re-torque of a real wheel nut after 50 km, at the latest after 100 km or 14 days.</summary>
 internal sealed class DrivenWheel : ProductCar
 {
-    private const string Place = TestRegister.Left;
 
     public DrivenWheel() => PullAnew();
 

@@ -11,15 +11,21 @@ namespace ShopJobs.Domain.Tests.Specification.Product;
 /// </summary>
 internal abstract class ProductCar
 {
+    protected const string Place = TestRegister.Left;
     protected static readonly JointPosition Nut = new(TestRegister.Nut, TestRegister.Left, 1);
     protected static readonly TestPerson Zoe = Named("Zoe", 20);
     private static readonly TestPerson Ann = Named("Ann", 21);
     private static readonly TestPerson Bob = Named("Bob", 22);
     private static readonly TestPerson Cy = Named("Cy", 23);
 
-    protected CarAtWork Car { get; private set; } = new(register: Register());
+    protected ProductCar(JointRegister? register = null) => Car = new CarAtWork(register: register ?? Register());
+
+    protected CarAtWork Car { get; private set; }
 
     protected JobId Job { get; set; }
+
+    /// <summary>The procedure that its wheel is fitted by.</summary>
+    protected virtual Procedure FittedBy => TestProcedures.Wheels(1);
 
     protected PositionBook Book => Car.State.Of(Nut);
 
@@ -38,6 +44,25 @@ internal abstract class ProductCar
     /// <summary>One pull read on the dial wrench.</summary>
     protected TorqueRecorded Pull(TestPerson person, string group, JointPosition position, int stage, decimal newtonMetres, params PersonId[] helpers) =>
         Car.Pull(person, Job, group, position, stage, newtonMetres, TestTools.Dial, 0, helpers);
+
+    /// <summary>Fits the wheel with its one nut, looked at by a second person and signed; under a new job where the last one has ended.</summary>
+    protected void Close()
+    {
+        if (!JobRuns)
+        {
+            Job = Car.StartJob(FittedBy, Place);
+        }
+
+        SignWhereAsked(Zoe, $"faces@{Place}", "clean");
+        Car.Declare(TestRegister.WheelUp);
+        Car.ByHand(Zoe, Job, "nuts", Nut);
+        Pull(Zoe, "nuts", Nut, 1, 50);
+        SignWhereAsked(Zoe, $"seat@{Place}");
+        Car.Declare(TestRegister.WheelDown);
+        Pull(Zoe, "nuts", Nut, 2, 110);
+        Car.Do(Who(People.Cy), CarWork.Looks(Job, "nuts", Place, 2));
+        SignWhereAsked(Zoe, $"final@{Place}");
+    }
 
     /// <summary>Signs a step where its sign-off does not stand.</summary>
     protected void SignWhereAsked(TestPerson person, string step, params string[] ticks)
@@ -70,7 +95,7 @@ internal abstract class ProductCar
         return found.Count == 0 ? null : string.Join("; ", found);
     }
 
-    private static JointRegister Register()
+    protected static JointRegister Register()
     {
         var register = TestRegister.With(1);
         return register with { Kinds = register.Kinds.Where(kind => kind.Key != TestRegister.BrakeBolt).ToDictionary() };

@@ -10,7 +10,6 @@ namespace ShopJobs.Domain.Tests.Specification.Product;
 /// <summary>Releases to road of a real car whose wheel was fitted, and what happens to them.</summary>
 internal sealed class ReleasedWheel : ProductCar
 {
-    private const string Place = TestRegister.Left;
     private long opening;
     private int settings;
 
@@ -29,7 +28,7 @@ internal sealed class ReleasedWheel : ProductCar
             "Uphold" => Uphold(),
             "Withdraw" => Withdraw(),
             "Open" => Open(),
-            "Close again" => Close(),
+            "Close again" => CloseAgain(),
             "Take the opening back, confirmed" => TakeBack(),
             "Pull on top" => Try(Who(People.Ann), new RecordTorque(
                 Job, "nuts", Nut, Book.Cycle, 2, 0, TorqueKind.Reading, CarAtWork.NewtonMetres(110), TestTools.Dial, [])),
@@ -62,22 +61,9 @@ internal sealed class ReleasedWheel : ProductCar
         return true;
     }
 
-    private bool Close()
+    private bool CloseAgain()
     {
-        if (!JobRuns)
-        {
-            Job = Car.StartJob(TestProcedures.Wheels(1), Place);
-        }
-
-        SignWhereAsked(Zoe, $"faces@{Place}", "clean");
-        Car.Declare(TestRegister.WheelUp);
-        Car.ByHand(Zoe, Job, "nuts", Nut);
-        Pull(Zoe, "nuts", Nut, 1, 50);
-        SignWhereAsked(Zoe, $"seat@{Place}");
-        Car.Declare(TestRegister.WheelDown);
-        Pull(Zoe, "nuts", Nut, 2, 110);
-        Car.Do(Who(People.Cy), CarWork.Looks(Job, "nuts", Place, 2));
-        SignWhereAsked(Zoe, $"final@{Place}");
+        Close();
         return true;
     }
 

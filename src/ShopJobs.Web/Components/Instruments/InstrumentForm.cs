@@ -1,0 +1,31 @@
+using FluentValidation;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
+
+namespace ShopJobs.Web.Components.Instruments;
+
+/// <summary>An instrument as it is typed in.</summary>
+public sealed class InstrumentForm
+{
+    public ToolId Id { get; init; } = new(Guid.NewGuid());
+
+    public string Name { get; set; } = "";
+
+    public string Serial { get; set; } = "";
+
+    public InstrumentKind Kind { get; set; }
+}
+
+/// <summary>What an instrument needs before it is entered.</summary>
+public sealed class InstrumentFormValidator : AbstractValidator<InstrumentForm>
+{
+    public const int NameLength = 40;
+    public const int SerialLength = 60;
+
+    public InstrumentFormValidator()
+    {
+        RuleFor(form => form.Name).Must(text => Typed.Clean(text).Length > 0).WithMessage("Give it a short name, such as G2.")
+            .MaximumLength(NameLength).WithMessage($"It takes at most {NameLength} letters. Shorten it.");
+        RuleFor(form => form.Serial).MaximumLength(SerialLength).WithMessage($"It takes at most {SerialLength} letters. Shorten it.");
+    }
+}

@@ -1,0 +1,108 @@
+using Microsoft.AspNetCore.Components;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.Instruments;
+
+/// <summary>One instrument: how it stands, its checks, and what was measured with it.</summary>
+public sealed partial class InstrumentPage(
+    InstrumentShelf shelf, ToolDesk desk, ToolSigning signing, WhoIsHere here, LogbookNotices notices, ShopClock clock) : IDisposable
+{
+    private InstrumentLine? line;
+    private IReadOnlyList<MeasuredLine> measured = [];
+    private IReadOnlyList<HoldPoint> against = [];
+    private CheckForm form = new();
+    private DateOnly today;
+    private PersonId me;
+    private bool lead;
+    private bool busy;
+    private Asked? asking;
+    private DeskAnswer? answer;
+    private string? said;
+    private IDisposable? subscription;
+
+    private enum Asked
+    {
+        Doubt,
+        Clear,
+    }
+
+    [Parameter]
+    public Guid Id { get; set; }
+
+    private ToolId Tool => new(Id);
+
+    private ShopClock Clock => clock;
+
+    public void Dispose() => subscription?.Dispose();
+
+    protected override async Task OnParametersSetAsync()
+    {
+        var present = await here.LookingAsync();
+        (lead, me) = (present?.May(Right.Lead) ?? false, present?.Person ?? default);
+        Read();
+        subscription ??= notices.Subscribe(notice =>
+        {
+            if (notice.Logbook.Kind == LogbookKind.Car || notice.Logbook == Folders.LogbookOf(Tool))
+            {
+                _ = InvokeAsync(() =>
+                {
+                    Read();
+                    StateHasChanged();
+                });
+            }
+        });
+    }
+
+    private void Read()
+    {
+        today = clock.Today;
+        line = shelf.Find(Tool);
+        measured = line is null ? [] : shelf.MeasuredWith(Tool);
+        against = lead && line is { State: { OutOfUseBy: > 0 } or { Doubts.IsEmpty: false } } ? desk.AgainstClearing(Tool, me) : [];
+    }
+
+    private Task DroppedAsync() => RunAsync(
+        async () => await shelf.ReportAsync(Tool, "Dropped", reason => new Quarantine(reason)), $"{line!.Instrument.Name} is out of use. Lay it aside.");
+
+    private async Task AnswerAsync(string reason)
+    {
+        await (asking == Asked.Doubt
+            ? RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new RaiseDoubt(digest)), "What it measured is in doubt. Measure again with another one, or clear it.")
+            : RunAsync(() => signing.SignAsync(Tool, ToolSheet.ToClear(line!.State, reason, clock.OnTheWall)), $"{line!.Instrument.Name} is cleared."));
+        asking = answer is { Recorded: true } ? null : asking;
+    }
+
+    private async Task CheckAsync()
+    {
+        await RunAsync(() => signing.SignAsync(Tool, InstrumentSheet.ToCheck(line!, form.ToCheck())), "The check is entered.");
+        form = answer is { Recorded: true } ? new CheckForm() : form;
+    }
+
+    private async Task RunAsync(Func<Task<DeskAnswer?>> run, string done)
+    {
+        if (busy)
+        {
+            return;
+        }
+
+        busy = true;
+        (answer, said) = (null, null);
+        try
+        {
+            (answer, said) = (await run(), done);
+        }
+        finally
+        {
+            busy = false;
+        }
+
+        Read();
+    }
+}

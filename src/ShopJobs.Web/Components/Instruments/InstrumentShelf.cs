@@ -1,0 +1,104 @@
+using System.Globalization;
+using System.Text;
+using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+
+namespace ShopJobs.Web.Components.Instruments;
+
+/// <summary>One instrument as it stands today.</summary>
+public sealed record InstrumentLine(ToolId Id, Instrument Instrument, ToolState State, ToolStanding Standing);
+
+/// <summary>One result measured with an instrument.</summary>
+/// <param name="Stands">It is the newest of its name on that car, and not void.</param>
+public sealed record MeasuredLine(CarId Car, string CarName, Recorded Recorded, string Name, bool Stands);
+
+/// <summary>The shop's gauges, scales and rigs: read, entered, and what was measured with them.</summary>
+public sealed class InstrumentShelf(
+    IDbContextFactory<ShopDbContext> database, LogbookSnapshots snapshots, ToolDesk desk, Surroundings surroundings, WhoIsHere here, ShopClock clock)
+{
+    /// <summary>Every instrument, by name.</summary>
+    public IReadOnlyList<InstrumentLine> All() => snapshots.Read(reader =>
+        (IReadOnlyList<InstrumentLine>)[.. Surroundings.AllTools(reader).Select(tool => Line(reader, tool.Key, tool.Value)).OfType<InstrumentLine>()
+            .OrderBy(line => line.Instrument.Name, StringComparer.OrdinalIgnoreCase)]);
+
+    /// <summary>One instrument; null when there is none of that id.</summary>
+    public InstrumentLine? Find(ToolId id) => snapshots.Read(reader =>
+        Line(reader, id, reader.FoldAsFarAsReadable(Folders.LogbookOf(id), Folders.Tool).State));
+
+    /// <summary>Enters an instrument or describes it anew.</summary>
+    public async Task<DeskAnswer> SaveAsync(InstrumentForm form, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        var instrument = new Instrument(form.Id, Typed.Clean(form.Name), Typed.Clean(form.Serial), form.Kind);
+        if (await here.ActingAsync(cancellation) is not { } present)
+        {
+            return DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
+        }
+
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        if (await shop.Tools.AnyAsync(row => row.Id != form.Id.Value && row.Name == instrument.Name, cancellation))
+        {
+            return DeskAnswer.Failed($"Another tool or instrument is called {instrument.Name}. Give this one a different name, so that nobody takes one for the other.");
+        }
+
+        var known = await shop.Tools.AnyAsync(row => row.Id == form.Id.Value, cancellation);
+        return await desk.RunAsync(
+            form.Id, new CommandId(Guid.NewGuid()), present, new EnterInstrument(instrument),
+            rows: transaction => ToolRows.Write(transaction, form.Id, instrument.Name, known, present.Person, clock.Now),
+            cancellation: cancellation);
+    }
+
+    /// <summary>Takes it out of use, or puts what was measured with it in doubt too.</summary>
+    public async Task<DeskAnswer> ReportAsync(ToolId id, string why, Func<ContentDigest, ToolReport> report, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        var reason = NewContent.Of(Encoding.UTF8.GetBytes(Typed.Clean(why)));
+        return await here.ActingAsync(cancellation) is { } present
+            ? await desk.RunAsync(id, new CommandId(Guid.NewGuid()), present, report(reason.Digest), [reason], cancellation: cancellation)
+            : DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
+    }
+
+    /// <summary>Everything that was measured with it, newest first.</summary>
+    public IReadOnlyList<MeasuredLine> MeasuredWith(ToolId id) => snapshots.Read(reader =>
+    {
+        var register = surroundings.Of(reader, default).Register;
+        return (IReadOnlyList<MeasuredLine>)[.. Candidates(reader, id).GroupBy(entry => entry.Owner).SelectMany(car => OnCar(reader, register, car.Key, [.. car.Select(entry => entry.Number)]))
+            .OrderByDescending(line => line.Recorded.At)];
+    });
+
+    private InstrumentLine? Line(LogbookReader reader, ToolId id, ToolState state) => state.Instrument is { } instrument
+        ? new InstrumentLine(id, instrument, state, state.StandingOn(DateOnly.FromDateTime(clock.OnTheWall(reader.At))))
+        : null;
+
+    private static IEnumerable<MeasuredLine> OnCar(LogbookReader reader, Domain.Procedures.JointRegister register, Guid owner, IReadOnlyList<long> numbers)
+    {
+        var car = new CarId(owner);
+        var state = reader.FoldAsFarAsReadable(Folders.LogbookOf(car), Folders.Car).State;
+        var name = reader.Row($"car-name:{owner}", "SELECT Name FROM Cars WHERE Id = $1", [owner], found => found as string ?? "a car not in the book");
+        return from number in numbers
+               where number <= state.Number
+               let recorded = Folders.Read(reader.Entries(Folders.LogbookOf(car), number - 1, 1)[0])
+               where recorded.Entry is ResultRecorded
+               let result = (ResultRecorded)recorded.Entry
+               select new MeasuredLine(
+                   car, name, recorded, register.NameOfResult(result.Name),
+                   state.Results.TryGetValue(result.Name, out var book) && book.Number == number && book.VoidBy == 0);
+    }
+
+    private static List<(Guid Owner, long Number)> Candidates(LogbookReader reader, ToolId tool) => [.. reader.Row(
+            $"measured-with:{tool.Value}",
+            "SELECT group_concat(owner || ' ' || number, ';') FROM (SELECT owner, number FROM entries WHERE tool = $1 AND owner_kind = 'car' ORDER BY owner, number)",
+            [tool.Value],
+            found => found as string ?? "")
+        .Split(';', StringSplitOptions.RemoveEmptyEntries)
+        .Select(entry => entry.Split(' '))
+        .Select(parts => (Guid.Parse(parts[0], CultureInfo.InvariantCulture), long.Parse(parts[1], CultureInfo.InvariantCulture)))];
+}
