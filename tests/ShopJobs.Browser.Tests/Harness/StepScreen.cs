@@ -95,6 +95,17 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     /// <summary>One touch: the tool clicked. Waits until the screen stands at another cell.</summary>
     public Task ClickedAsync() => MovedOnAsync(() => page.Locator("[data-keypad-click]").ClickAsync());
 
+    /// <summary>Types what an indicating tool shows, or an angle, and enters it.</summary>
+    public Task ReadAsync(string reading) => MovedOnAsync(async () =>
+    {
+        foreach (var digit in reading)
+        {
+            await page.Locator($"[data-key='{digit}']").ClickAsync();
+        }
+
+        await page.Locator("[data-key=enter]").ClickAsync();
+    });
+
     /// <summary>Sets the tool otherwise than before.</summary>
     public async Task SetAnewAsync(string setting)
     {

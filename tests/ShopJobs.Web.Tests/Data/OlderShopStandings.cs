@@ -37,7 +37,7 @@ internal static class OlderShopStandings
 
     private static IEnumerable<string> Releases(CarReading car)
     {
-        foreach (var kind in Enum.GetValues<ReleaseKind>())
+        foreach (var kind in (ReleaseKind[])[ReleaseKind.Move, ReleaseKind.Road, ReleaseKind.Track])
         {
             var given = car.State.Releases.TryGetValue(kind, out var release)
                 ? Text($"given by #{release.Number}, {(release.VoidBy > 0 ? Text($"ended by #{release.VoidBy}") : release.SuspendedBy > 0 ? Text($"suspended by #{release.SuspendedBy}") : "stands")}")
