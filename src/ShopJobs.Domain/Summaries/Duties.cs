@@ -44,19 +44,21 @@ internal static class Duties
 
     private static string Latest(SummarySubject car, PositionBook book) => string.Join(" or ", new[]
     {
-        car.State.LatestKm(book) is { } km ? $"by {SummarySubject.Km(km)}" : null,
+        car.State.LatestKm(book) is { } km ? $"by {car.Km(km)}" : null,
         car.State.LatestDay(car.Now, book) is { } day ? $"by {SummarySubject.Words(day)}" : null,
     }.OfType<string>());
 
     private static string Distance(SummarySubject car, ReTorque rule, PositionBook book)
     {
         var words = rule.BeforeKm is { } before
-            ? string.Create(CultureInfo.InvariantCulture, $"after {rule.AfterKm} to {before} km")
-            : string.Create(CultureInfo.InvariantCulture, $"after {rule.AfterKm} km");
+            ? $"after {Number(rule.AfterKm!.Value)} to {car.Km(before)}"
+            : $"after {car.Km(rule.AfterKm!.Value)}";
         return car.State.FirstDrive(book)?.Fact.OdometerKm is { } km
-            ? $"{words}, at {SummarySubject.Km(km + rule.AfterKm!.Value)}"
-                + (rule.BeforeKm is { } most ? $" to {SummarySubject.Km(km + most)}" : "") + " on the odometer"
+            ? $"{words}, at {car.Km(km + rule.AfterKm!.Value)}"
+                + (rule.BeforeKm is { } most ? $" to {car.Km(km + most)}" : "") + " on the odometer"
             : words;
+
+        string Number(decimal distance) => string.Create(CultureInfo.InvariantCulture, $"{distance / car.Now.Distance.Kilometres():0.#}");
     }
 
     private static string Limit(SummarySubject car, ReTorque rule, PositionBook book) => (rule.WithinDays, car.State.LatestDay(car.Now, book)) switch
