@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 
@@ -51,14 +50,12 @@ internal static class Duties
     private static string Distance(SummarySubject car, ReTorque rule, PositionBook book)
     {
         var words = rule.BeforeKm is { } before
-            ? $"after {Number(rule.AfterKm!.Value)} to {car.Km(before)}"
+            ? $"after {car.Now.Distance.Say(rule.AfterKm!.Value, before)}"
             : $"after {car.Km(rule.AfterKm!.Value)}";
         return car.State.FirstDrive(book)?.Fact.OdometerKm is { } km
             ? $"{words}, at {car.Km(km + rule.AfterKm!.Value)}"
                 + (rule.BeforeKm is { } most ? $" to {car.Km(km + most)}" : "") + " on the odometer"
             : words;
-
-        string Number(decimal distance) => string.Create(CultureInfo.InvariantCulture, $"{distance / car.Now.Distance.Kilometres():0.#}");
     }
 
     private static string Limit(SummarySubject car, ReTorque rule, PositionBook book) => (rule.WithinDays, car.State.LatestDay(car.Now, book)) switch

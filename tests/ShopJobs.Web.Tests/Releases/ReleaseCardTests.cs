@@ -204,7 +204,7 @@ public sealed class ReleaseCardTests : ScreenBench
 
         await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "48000" });
         Assert.True(card.Find("button[type=submit]").HasAttribute("disabled"));
-        await card.Find("#km-why-Road").InputAsync(new ChangeEventArgs { Value = "new instrument" });
+        await card.Find("#km-Road-why").InputAsync(new ChangeEventArgs { Value = "new instrument" });
         await card.Find("form").SubmitAsync(new());
 
         Assert.Equal("new instrument", asked!.OdometerWhy);

@@ -16,7 +16,9 @@ namespace ShopJobs.Web.Tests.Visits;
 
 public sealed class VisitDeskTests : IAsyncLifetime
 {
-    private static readonly NewContent Why = NewContent.Of(Encoding.UTF8.GetBytes("fire alarm"));
+    private readonly NewContent why = NewContent.Of(Encoding.UTF8.GetBytes("fire alarm"));
+    private readonly NewContent came = NewContent.Of(Encoding.UTF8.GetBytes("new wheels"));
+    private readonly NewContent other = NewContent.Of(Encoding.UTF8.GetBytes("by the owner"));
     private ShopOnDisk shop = default!;
     private CarId silver;
 
@@ -73,7 +75,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
     {
         var blue = (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == "Blue");
 
-        Assert.True((await Visits.RunAsync(blue.Id, new LetGo(WayOut.OnTrailer, Why.Digest, null), CarPlace.Outside, [Why])).Recorded);
+        Assert.True((await Visits.RunAsync(blue.Id, new LetGo(WayOut.OnTrailer, other.Digest, null), CarPlace.Outside, [other])).Recorded);
 
         Assert.True((await ComeInAsync(CarPlace.LiftA)).Recorded);
         Assert.Equal(CarPlace.LiftA, (await RowAsync()).Place);
@@ -92,11 +94,11 @@ public sealed class VisitDeskTests : IAsyncLifetime
         Assert.Contains(refused.Reasons, reason => reason.Reason == HoldReason.NotAtStage);
         Assert.Equal(CarPlace.Floor, (await RowAsync()).Place);
 
-        Assert.True((await Visits.RunAsync(silver, new ReportMoved("Floor", "Outside", Why.Digest), CarPlace.Outside, [Why])).Recorded);
+        Assert.True((await Visits.RunAsync(silver, new ReportMoved("Floor", "Outside", why.Digest), CarPlace.Outside, [why])).Recorded);
         Assert.Equal(CarPlace.Outside, (await RowAsync()).Place);
         var moved = Assert.Single(shop.Get<CarDesk>().Read(silver, null).State.ToLookOver);
         Assert.Contains(new SpokenAgainst(HoldReason.NotAtStage, new("hub.nut", "rear-left", 1)), moved.Against);
-        Assert.Equal("fire alarm", shop.Get<CarEntries>().Texts([Why.Digest])[Why.Digest]);
+        Assert.Equal("fire alarm", shop.Get<CarEntries>().Texts([why.Digest])[why.Digest]);
     }
 
     [Fact]
@@ -107,7 +109,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
     }
 
     private Task<DeskAnswer> ComeInAsync(CarPlace place) =>
-        Visits.RunAsync(silver, new ComeIn(new OdometerReading(31000, DistanceUnit.Mile), place.ToString(), Why.Digest), place, [Why]);
+        Visits.RunAsync(silver, new ComeIn(new OdometerReading(31000, DistanceUnit.Mile), place.ToString(), came.Digest), place, [came]);
 
     private async Task<Car> RowAsync(string name = "Silver") => (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == name);
 

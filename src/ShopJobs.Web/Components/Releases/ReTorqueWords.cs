@@ -40,7 +40,7 @@ public static class ReTorqueWords
         }
 
         var from = drive.Fact.OdometerKm is { } start ? start + book.Last!.Fact.Spec.ReTorque!.AfterKm : null;
-        var distance = from is { } first ? $" from {reading.Now.Distance.Say(first)}{(reading.State.LatestKm(book) is { } last ? $" to {reading.Now.Distance.Say(last)}" : "")}" : "";
+        var distance = from is { } first ? $" from {(reading.State.LatestKm(book) is { } last ? reading.Now.Distance.Say(first, last) : reading.Now.Distance.Say(first))}" : "";
         var day = reading.State.LatestDay(reading.Now, book) is { } by ? string.Create(CultureInfo.InvariantCulture, $", by {by:d MMM yyyy}") : "";
         return reading.State.IsOverdue(reading.Now, book, odometerKm ?? reading.State.Odometer) ? $"OVERDUE: was due{distance}{day}" : $"Due{distance}{day}";
     }
