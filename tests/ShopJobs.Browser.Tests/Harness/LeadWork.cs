@@ -27,7 +27,7 @@ internal static class LeadWork
         await choices.First.WaitForAsync();
         foreach (var choice in await choices.AllAsync())
         {
-            var wanted = places.Contains((await choice.InnerTextAsync()).Trim()) ? "true" : "false";
+            var wanted = Array.IndexOf(places, (await choice.InnerTextAsync()).Trim()) >= 0 ? "true" : "false";
             if (await choice.GetAttributeAsync("aria-pressed") != wanted)
             {
                 await choice.ClickAsync();

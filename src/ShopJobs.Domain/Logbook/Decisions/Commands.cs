@@ -138,7 +138,16 @@ public sealed record RecordSettled(
     EnteredTorque Value,
     ToolId Tool,
     decimal? OdometerKm,
-    string Shown) : SignedCommand(Shown);
+    string Shown) : SignedCommand(Shown)
+{
+    /// <summary>The odometer as it was entered: the same distance as <see cref="OdometerKm"/>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OdometerReading? Odometer { get; init; }
+
+    /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}
 
 /// <summary>Sign as witness for one stage of one group instance.</summary>
 public sealed record Witness(
@@ -175,6 +184,10 @@ public sealed record Countersign(IReadOnlyList<long> Records, string Shown) : Si
 public sealed record Release(
     ReleaseKind Kind, decimal? OdometerKm, ContentDigest? CustomerAcceptance, string Shown) : SignedCommand(Shown)
 {
+    /// <summary>The odometer as it was entered: the same distance as <see cref="OdometerKm"/>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OdometerReading? Odometer { get; init; }
+
     /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ContentDigest? OdometerWhy { get; init; }
@@ -190,7 +203,12 @@ public sealed record Release(
 
 /// <summary>Report that the car is back from its road test. It only ends what was allowed.</summary>
 /// <param name="Finding">What the driver noticed; null where nothing was.</param>
-public sealed record EndRoadTest(decimal OdometerKm, ContentDigest? Finding) : Report;
+public sealed record EndRoadTest(OdometerReading Odometer, ContentDigest? Finding) : Report
+{
+    /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}
 
 /// <summary>Let a suspended release stand again: all its rules are asked anew.</summary>
 public sealed record UpholdRelease(ReleaseKind Kind, string Shown) : SignedCommand(Shown);

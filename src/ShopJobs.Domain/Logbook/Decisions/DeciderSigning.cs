@@ -136,6 +136,7 @@ public static partial class Decider
             return Accept(new Released(
                 release.Kind, [], NotChecked(state, now), release.OdometerKm, null, now.DayShown, release.CustomerAcceptance, release.Shown)
             {
+                Odometer = release.Odometer,
                 OdometerWhy = release.OdometerWhy,
                 On = now.Today,
                 Driver = release.Driver,
@@ -155,6 +156,7 @@ public static partial class Decider
             release.CustomerAcceptance,
             release.Shown)
         {
+            Odometer = release.Odometer,
             OdometerWhy = release.OdometerWhy,
             On = now.Today,
             Without = without.Count > 0 ? without : null,
@@ -179,8 +181,8 @@ public static partial class Decider
 
     private static Verdict ComeBack(CarState state, EndRoadTest end) =>
         state.RoadTest is not { } test ? Refuse(HoldReason.NoRoadTest)
-            : end.OdometerKm < test.Fact.OdometerKm ? Refuse(new HoldPoint(HoldReason.OdometerBelowLast) { Km = test.Fact.OdometerKm })
-            : Accept(new RoadTestEnded(test.Number, end.OdometerKm, end.Finding));
+            : AgainstReading(state, end.Odometer, end.OdometerWhy, needed: true) is { Count: > 0 } against ? new Verdict.Refused(against)
+            : Accept(new RoadTestEnded(test.Number, end.Odometer, end.Finding) { OdometerWhy = end.OdometerWhy });
 
     private static Verdict Uphold(CarState state, UpholdRelease uphold, Circumstances now, HoldRules rules)
     {

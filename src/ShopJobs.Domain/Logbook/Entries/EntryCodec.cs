@@ -34,6 +34,11 @@ public static class EntryCodec
         Add("road-test-ended", json.RoadTestEnded);
         Add("summary-issued", json.SummaryIssued);
         Add("tool-entered", json.ToolEntered, tool: ToolIn.Tool);
+        Add("arrived", json.Arrived);
+        Add("left", json.Left);
+        Add("moved", json.CarMoved);
+        Add("looked-over", json.LookedOver);
+        Add("re-torque-extended", json.ReTorqueExtended, position: PositionIn.Positions);
         Add("calibrated", json.Calibrated);
         Add("quarantined", json.Quarantined);
         Add("doubted", json.Doubted);

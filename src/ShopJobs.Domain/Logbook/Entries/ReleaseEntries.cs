@@ -21,6 +21,9 @@ public sealed record Released(
     /// <summary>Why the odometer is lower than at the last release; null where it is not.</summary>
     public ContentDigest? OdometerWhy { get; init; }
 
+    /// <summary>The odometer as it was entered; null in older records, and where none was read.</summary>
+    public OdometerReading? Odometer { get; init; }
+
     /// <summary>The shop's day; null in older records.</summary>
     public DateOnly? On { get; init; }
 
@@ -54,9 +57,13 @@ public sealed record ReleaseWithdrawn(ReleaseKind Kind, long Release, bool Drive
 /// <summary>The car came back from its road test.</summary>
 /// <param name="Release">Number of the road test's release.</param>
 /// <param name="Finding">What the driver noticed; null where nothing was.</param>
-public sealed record RoadTestEnded(long Release, decimal OdometerKm, ContentDigest? Finding) : Entry
+public sealed record RoadTestEnded(long Release, OdometerReading Odometer, ContentDigest? Finding) : Entry
 {
-    public override EntryFacets Facets() => new() { About = [Release], Texts = KeptText.Given(("What the driver noticed", Finding)) };
+    /// <summary>Why the odometer is lower than it was; null where it is not.</summary>
+    public ContentDigest? OdometerWhy { get; init; }
+
+    public override EntryFacets Facets() =>
+        new() { About = [Release], Texts = KeptText.Given(("What the driver noticed", Finding), ("Why the odometer is lower", OdometerWhy)) };
 }
 
 /// <summary>A version of the work summary was issued. The snapshot never changes.</summary>

@@ -80,6 +80,7 @@ public enum HoldReason
     DriverMissing,
     DistanceMissing,
     NoRoadTest,
+    MovedAnyway,
 
     // why somebody is refused
     NoPersonHere,
@@ -110,6 +111,13 @@ public enum HoldReason
     AlreadyStarted,
     WorkBegun,
     Superseded,
+    NotReleased,
+    AlreadyHere,
+    NotHere,
+    PlaceTaken,
+    AlreadyThere,
+    NothingToLookOver,
+    NoNewInterval,
 
     // what is not known here
     UnknownJob,

@@ -238,6 +238,7 @@ public static class NextActions
             : !pair.Holds.IsEmpty ? new NextAction.Stopped(pair.Position)
             : pair.NeedsNew(jam.Instance.Group) && pair.Fitting != Fitting.NewHardware ? new NextAction.Fit(jam.Instance, [pair.Position])
             : pair.BackOffFirst ? Remove(jam.Instance, pair.Position)
+            : CarriesOther(jam.Instance.Group, pair) ? new NextAction.Prepare(jam.Instance, [pair.Position])
             : NextJam(jam.Instance, pair);
     }
 

@@ -159,11 +159,6 @@ public sealed partial record CarState
     /// <summary>The first release after this entry under which the car may have been driven; null when there is none.</summary>
     public ReleaseBook? FirstDriveAfter(long entry) => ReleaseHistory.Find(release => release.MayHaveDriven && release.Number > entry);
 
-    /// <summary>The odometer as it was last read; null when it never was.</summary>
-    public decimal? Odometer => ReleaseHistory.FindLast(release => release.Fact.OdometerKm is not null) is { } last
-        ? last.Returned?.OdometerKm ?? last.Fact.OdometerKm
-        : null;
-
     /// <summary>The road test that the car is out on: released, and not back. Null where it is on none.</summary>
     public ReleaseBook? RoadTest => Releases.GetValueOrDefault(ReleaseKind.RoadTest) is { Returned: null, Withdrawn: null } test ? test : null;
 
@@ -193,6 +188,11 @@ public sealed partial record CarState
             ReleaseUpheld fact => WithUpheld(recorded, fact),
             ReleaseWithdrawn fact => WithWithdrawal(recorded, fact),
             RoadTestEnded fact => WithReturn(recorded, fact),
+            Arrived fact => WithArrival(recorded, fact),
+            Left fact => WithDeparture(recorded, fact),
+            CarMoved fact => WithMove(recorded, fact.Against),
+            LookedOver fact => WithLook(fact),
+            ReTorqueExtended fact => WithInterval(recorded, fact),
             SummaryIssued fact => this with { Summaries = Superseded(recorded.Number).Add(new SummaryBook(recorded.Number, recorded.At, fact)) },
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a car's logbook.", nameof(recorded)),
         };

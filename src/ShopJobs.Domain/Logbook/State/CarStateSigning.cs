@@ -99,7 +99,7 @@ public sealed partial record CarState
     {
         var jobs = Jobs.SetItems(fact.Closes.Select(id => KeyValuePair.Create(id, Jobs[id] with { ClosedBy = recorded.Number })));
         var given = new ReleaseBook(recorded.Number, recorded.At, recorded.Person, fact);
-        return this with
+        return Read(fact.OdometerKm) with
         {
             Jobs = jobs,
             Releases = Releases.SetItem(fact.Kind, given),
@@ -114,7 +114,7 @@ public sealed partial record CarState
     private CarState WithWithdrawal(Recorded recorded, ReleaseWithdrawn fact) =>
         Replace(fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, IsOver = true, Withdrawn = fact }, recorded.Number);
 
-    private CarState WithReturn(Recorded recorded, RoadTestEnded fact) => Replace(
+    private CarState WithReturn(Recorded recorded, RoadTestEnded fact) => Read(fact.Odometer.Km).Replace(
         fact.Release, release => release with { VoidBy = release.VoidBy == 0 ? recorded.Number : release.VoidBy, IsOver = true, Returned = fact }, recorded.Number);
 
     private CarState Replace(long number, Func<ReleaseBook, ReleaseBook> change, long by)

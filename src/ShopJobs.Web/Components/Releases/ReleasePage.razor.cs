@@ -45,7 +45,14 @@ public sealed partial class ReleasePage
         var why = asked.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.OdometerWhy));
         var answer = await Signing.SignAsync(CarId, new ToSign<SignedCommand>(
             request,
-            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { OdometerWhy = why?.Digest, Driver = asked.Driver, DistanceKm = asked.DistanceKm, Covers = asked.Covers },
+            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) 
+            {
+                Odometer = asked.Odometer,
+                OdometerWhy = why?.Digest,
+                Driver = asked.Driver,
+                DistanceKm = asked.DistanceKm,
+                Covers = asked.Covers,
+            },
             acceptance,
             why));
         await TellAsync(answer, $"{Car.Name} is released {words}.");
@@ -87,7 +94,9 @@ public sealed partial class ReleasePage
     private async Task BackAsync(RoadTestReturn back)
     {
         var noticed = back.Noticed.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(back.Noticed));
-        var answer = await RunAsync(new EndRoadTest(back.OdometerKm, noticed?.Digest), noticed is null ? [] : [noticed]);
+        var why = back.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(back.OdometerWhy));
+        var answer = await RunAsync(
+            new EndRoadTest(back.Odometer, noticed?.Digest) { OdometerWhy = why?.Digest }, [.. new[] { noticed, why }.OfType<NewContent>()]);
         await TellAsync(answer, $"{Car!.Name} is back from its road test.{(noticed is null ? "" : " What was noticed stands in its logbook; press HOLD on what it is about.")}");
     }
 

@@ -28,13 +28,7 @@ internal sealed partial class Ledger
             yield return new(HoldReason.DistanceMissing);
         }
 
-        var last = lines.Select(line => line.Entry switch
-        {
-            Released fact => fact.OdometerKm,
-            RoadTestEnded fact => fact.OdometerKm,
-            _ => null,
-        }).LastOrDefault(km => km is not null);
-        if (release.OdometerKm < last && release.OdometerWhy is null)
+        if (IsBelowLast(release.OdometerKm, release.OdometerWhy))
         {
             yield return new(HoldReason.OdometerBelowLast);
         }
@@ -76,6 +70,7 @@ internal sealed partial class Ledger
             (HoldReason.AwaitsDrive, UndoneNames.Any(name => IsAfterDrive(name) && release != ReleaseKind.RoadTest && !(release == ReleaseKind.Road && told(name)))),
             (HoldReason.ResultInDoubt, lines.Select(line => line.Entry).OfType<ResultRecorded>().Select(fact => fact.Name).Distinct().Any(name => !UndoneNames.Contains(name) && IsInDoubt(name))),
             (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) == StepStanding.NotSigned))),
+            (HoldReason.MovedAnyway, ToLookOver.Any()),
             (HoldReason.ReTorqueDue, release == ReleaseKind.Track && !accepted && owing.Count > 0),
             (HoldReason.ReTorqueOverdue, !accepted && owing.Exists(position => IsOverdue(position, odometer, today))));
     }

@@ -37,6 +37,10 @@ internal sealed partial class Ledger
         {
             Undoes = At(fact.Target).Entry is ResultRecorded result && ResultOf(result.Name)?.Number == fact.Target ? [result.Name] : [],
         },
+        (CarMoved, ReportMoved) => line with { Against = Reasons(AgainstMoving(DateOnly.FromDateTime(line.At))) },
+        (Left, ReportGone gone) => line with { Against = Reasons(AgainstLeaving(gone.Way, gone.Odometer?.Km, DateOnly.FromDateTime(line.At))), Under = RoadNow(DateOnly.FromDateTime(line.At)) },
+        (Left, LetGo) => line with { Under = RoadNow(DateOnly.FromDateTime(line.At)) },
+        (LookedOver, LookOver) => line with { About = [.. ToLookOver.Select(move => move.Number)] },
         (Released { Kind: ReleaseKind.Road or ReleaseKind.Track } fact, Release release) => line with
         {
             Without = WithoutOf(fact.Kind, release),
@@ -99,6 +103,9 @@ internal sealed partial class Ledger
             (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),
+            (CarMoved fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against),
+            (Left fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against) ?? Differ("under", [fact.Release], [line.Under]),
+            (LookedOver fact, _) => Differ("moves", fact.Moves, line.About),
             (Released fact, _) => Differ("closes", fact.Closes, line.Closes) ?? Differ("without", fact.Without ?? [], line.Without),
             _ => null,
         };

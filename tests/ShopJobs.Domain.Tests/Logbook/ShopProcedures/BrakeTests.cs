@@ -48,9 +48,9 @@ public class BrakeTests
         var test = (Released)job.Car.Do(Lee, To(ReleaseKind.RoadTest) with { Driver = Lee.Id, DistanceKm = 20 });
         Assert.Equal(["bed-in"], test.Without);
         Assert.Equal(DateOnly.FromDateTime(CarAtWork.Start), test.LapsesOn);
-        job.Car.Do(Lee, new EndRoadTest(1019, null));
+        job.Car.Do(Lee, new EndRoadTest(new OdometerReading(1019, DistanceUnit.Kilometre), null));
         Assert.Equal(1019, job.Car.State.Odometer);
-        Assert.Equal([HoldReason.NoRoadTest], job.Car.Refused(Lee, new EndRoadTest(1019, null)));
+        Assert.Equal([HoldReason.NoRoadTest], job.Car.Refused(Lee, new EndRoadTest(new OdometerReading(1019, DistanceUnit.Kilometre), null)));
 
         job.Finish("bed-in");
         Assert.True(job.IsSigned);

@@ -33,7 +33,7 @@ internal sealed class TestDrivenCar : ProductCar
         {
             "Ask for" => Try(Zoe, Asking(step.After.Asked)),
             "Drive" => true,
-            "Return, or the day ends" => Try(Zoe, new EndRoadTest(1000, null)),
+            "Return, or the day ends" => Try(Zoe, new EndRoadTest(new OdometerReading(1000, DistanceUnit.Kilometre), null)),
             "Record the bed-in" => Record(BedIn),
             "Record the alignment" => Record(Alignment),
             "Open a joint" => Open(),
