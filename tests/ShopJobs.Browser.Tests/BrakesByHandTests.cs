@@ -46,7 +46,7 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
         await lead.PutOnAsync(car, "P4", "New discs and pads, one corner", "front-left");
         await lead.PutOnAsync(car, "P5", "And its wheel back on", "front-left");
-        var brakes = await shop.JobAsync(car, "rake");
+        var brakes = await shop.JobAsync(car, "pads");
         var wheel = await shop.JobAsync(car, "fit-up");
         await lead.CloseAsync();
 

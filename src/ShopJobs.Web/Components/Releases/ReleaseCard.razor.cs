@@ -60,6 +60,8 @@ public sealed partial class ReleaseCard
 
     private bool Accepted => Typed.Clean(acceptance).Length > 0;
 
+    private bool IsOut => Kind == ReleaseKind.RoadTest && Reading.State.RoadTest is not null;
+
     private PersonId? Driver => Kind == ReleaseKind.RoadTest && Guid.TryParse(driver, out var id) ? new PersonId(id) : null;
 
     private decimal? DistanceKm => Kind == ReleaseKind.RoadTest && OdometerReading.TryParse(distance, Reading.Now.Distance, out var far, out _) ? far.Km : null;
