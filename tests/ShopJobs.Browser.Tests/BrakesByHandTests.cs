@@ -66,7 +66,7 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         await lead.CloseAsync();
 
         page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
-        await new ProcedureHands(page, shop, car, brakes, DemoPeople.Chassis, DemoPeople.Engines).FinishAsync("bed-in");
+        await new ProcedureHands(page, shop, car, brakes, DemoPeople.Chassis, DemoPeople.Engines).FinishStepAsync("bed-in");
         await page.OpenAsync($"/cars/{car.Value}/results");
         foreach (var (name, width, height, look) in Sizes)
         {

@@ -18,18 +18,20 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
 
     private PlacedProcedure Placed => shop.Read(car).Placed(shop.Read(car).State.Jobs[job]);
 
-    /// <summary>Every step in its order, or those before one.</summary>
-    public async Task FinishAsync(Func<StepInstance, Task>? before = null, string? upTo = null)
+    /// <summary>Every step that is not signed yet in its order, or those before one.</summary>
+    public async Task FinishAsync(string? upTo = null)
     {
-        foreach (var step in Placed.Steps.TakeWhile(step => step.Step.Id != upTo).ToList())
+        foreach (var step in Placed.Steps.TakeWhile(step => step.Step.Id != upTo).Where(step => !IsSigned(step)).ToList())
         {
-            await (before?.Invoke(step) ?? Task.CompletedTask);
-            await FinishAsync(step.Id);
+            await FinishStepAsync(step.Id);
         }
     }
 
+    /// <summary>The first step that waits for a cure; null where none does.</summary>
+    public string? FirstCure => Placed.Steps.FirstOrDefault(step => step.Step.WaitsFor.OfType<WaitsFor.ForCure>().Any())?.Step.Id;
+
     /// <summary>One step, from what it opens to its signature.</summary>
-    public async Task FinishAsync(string id)
+    public async Task FinishStepAsync(string id)
     {
         await screen.OpenAsync(id);
         await WorkAsync(id);
@@ -77,6 +79,9 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
         await page.WaitForFunctionAsync("() => !document.querySelector('.sign-dialog')");
         Assert.True(shop.Read(car).State.Number > number, $"{name} was not recorded.");
     }
+
+    private bool IsSigned(StepInstance step) =>
+        shop.Read(car).State is var state && state.StandingOf(state.Jobs[job], Placed, step) == StepStanding.Signed;
 
     private async Task WorkAsync(string id)
     {
