@@ -11,6 +11,9 @@ public sealed record OnIt(PersonId Person, string Name, string Initials);
 /// <param name="People">Who is on it.</param>
 public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IReadOnlyList<OnIt> People)
 {
+    /// <summary>Its jobs that rest, were taken back and are not closed, each in words.</summary>
+    public IReadOnlyList<string> Resting { get; init; } = [];
+
     /// <summary>The road or track release that stands or only lapsed, the newest; null when none does.</summary>
     public ReleaseBook? Out => Driven.Where(standing => standing.Kind is ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed)
         .Select(standing => standing.Release).MaxBy(release => release!.Number);

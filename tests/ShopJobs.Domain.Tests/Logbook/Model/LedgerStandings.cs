@@ -46,6 +46,7 @@ internal sealed partial class Ledger
         HandTightened => line.Problems.Contains(HoldReason.NotOpened),
         Settled => line.Problems is not ([] or [HoldReason.ReTorqueEarly]),
         ResultRecorded => line.Undoes.Count > 0,
+        JobResumed => line.TakesBack.Count > 0,
         _ => LooksFallenBy(line).Any(),
     };
 
