@@ -25,6 +25,7 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
     {
         chromium = await ShopBrowser.StartAsync();
         tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
+        tablet.SetDefaultTimeout(240_000);
         var start = await tablet.NewPageAsync();
         await start.GotoAsync("/");
         await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
@@ -36,6 +37,11 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
 
     public async Task DisposeAsync()
     {
+        if (page is { IsClosed: false })
+        {
+            await page.KeepAsync("ends-of-jobs-last");
+        }
+
         await chromium.DisposeAsync();
         await shop.DisposeAsync();
     }
@@ -46,7 +52,7 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         var job = await StartWheelAsync();
         var step = new StepScreen(page, car, job);
         await step.OpenAsync("faces@rear-left");
-        await step.ReportAllAsync();
+        await step.ReportedAsync();
         await step.AnswerAsync();
         await step.SignAsync(DemoPeople.Lead);
         await step.OpenAsync("by-hand@rear-left");
@@ -100,7 +106,7 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         await SignedInAsync(DemoPeople.Chassis);
         var step = new StepScreen(page, car, job);
         await step.OpenAsync("faces@rear-left");
-        await step.ReportAllAsync();
+        await step.ReportedAsync();
         var opened = shop.Read(car).State.Of(Nuts[0]).OpenedBy;
 
         await SignedInAsync(DemoPeople.Lead);

@@ -24,7 +24,7 @@ public sealed class JobEndLinesTests : ScreenBench
         Assert.Contains($"When it is resumed {Again}", Lines().Of(JobAct.Hold));
         car.Do(TestPerson.Lee, new PutJobOnHold(Job.Id, CarAtWork.Reason));
         Assert.Contains($"From here {Again}", Lines().Of(JobAct.Resume));
-        Assert.Equal("It was on hold since 07:09, by Lee, because “parts are late”.", Lines().Of(JobAct.Resume)[0]);
+        Assert.Equal("It was on hold since 07:07, by Lee, because “parts are late”.", Lines().Of(JobAct.Resume)[0]);
     }
 
     [Fact]

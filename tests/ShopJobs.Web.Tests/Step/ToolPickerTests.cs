@@ -21,7 +21,7 @@ public sealed class ToolPickerTests : BunitContext
         var click = picker.FindAll(".tool-list li").Single(line => line.TextContent.Contains("out of use", StringComparison.Ordinal));
 
         Assert.True(click.QuerySelector(".tool-offer")!.HasAttribute("disabled"));
-        await picker.Find(".tool-pulled").ClickAsync(new());
+        await click.QuerySelector(".tool-pulled")!.ClickAsync(new());
         Assert.Equal([TestTools.Click], used);
     }
 

@@ -31,7 +31,7 @@ public sealed class JobEndLines(CarReading reading, JobBook job, IReadOnlyDictio
         JobAct.Hold =>
         [
             "The job rests until the lead resumes it. What is reported of it meanwhile is recorded and does not count.",
-            "It holds the releases as before: what is open stays open.",
+            "It holds the releases as before: what is open stays open. A cure goes on by the clock.",
             .. WhenResumed("When it is resumed"),
         ],
         JobAct.Resume => [$"It was {states.Of(job)}.", .. WhenResumed("From here"), .. Older, "Look the car over before you sign."],
