@@ -139,6 +139,7 @@ public static partial class Decider
             release.CustomerAcceptance,
             release.Shown)
         {
+            Odometer = release.Odometer,
             OdometerWhy = release.OdometerWhy,
             On = now.Today,
         });

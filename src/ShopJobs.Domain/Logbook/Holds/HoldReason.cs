@@ -76,6 +76,7 @@ public enum HoldReason
     NoRegister,
     NoSuchRelease,
     NotSuspended,
+    MovedAnyway,
 
     // why somebody is refused
     NoPersonHere,
@@ -109,6 +110,13 @@ public enum HoldReason
     NotOnHold,
     WorkBegun,
     Superseded,
+    NotReleased,
+    AlreadyHere,
+    NotHere,
+    PlaceTaken,
+    AlreadyThere,
+    NothingToLookOver,
+    NoNewInterval,
 
     // what is not known here
     UnknownJob,

@@ -25,6 +25,9 @@ public static class Links
     public static string Held(CarId car, JointPosition position) =>
         $"{Car(car)}/held/{Uri.EscapeDataString(position.Key)}/{Uri.EscapeDataString(position.Place)}/{position.Number}";
 
+    /// <summary>Where the car comes in, is moved and leaves.</summary>
+    public static string Visit(CarId car) => $"{Car(car)}/visit";
+
     public static string Release(CarId car) => $"{Car(car)}/release";
 
     public static string Summary(CarId car) => $"{Car(car)}/summary";

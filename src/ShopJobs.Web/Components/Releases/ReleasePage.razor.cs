@@ -42,7 +42,7 @@ public sealed partial class ReleasePage
         var why = asked.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.OdometerWhy));
         var answer = await Signing.SignAsync(CarId, new ToSign<SignedCommand>(
             request,
-            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { OdometerWhy = why?.Digest, Covers = asked.Covers },
+            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { Odometer = asked.Odometer, OdometerWhy = why?.Digest, Covers = asked.Covers },
             acceptance,
             why));
         await TellAsync(answer, $"{Car.Name} is released {words}.");

@@ -44,7 +44,10 @@ public class GoldenLogbookTests
     {
         var written = car.Concat(tool).Select(recorded => EntryCodec.Encode(recorded.Entry).Kind).ToHashSet();
         Assert.Equal(
-            ["cleared", "clock-set", "clock-stepped", "countersigned", "job-cancelled", "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "release-upheld", "release-withdrawn"],
+            [
+                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "job-cancelled", "job-ended", "job-on-hold", "job-resumed",
+                "job-taken-back", "left", "looked-over", "moved", "re-torque-extended", "release-upheld", "release-withdrawn",
+            ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));
     }
 

@@ -38,6 +38,10 @@ internal sealed partial class Ledger
                 ? [.. fitted.Positions.Where(at => LastOpened(at) < fact.Target).Select(HandTightBy).Where(hand => hand > fact.Target).Distinct()]
                 : [],
         },
+        (CarMoved, ReportMoved) => line with { Against = Reasons(AgainstMoving(DateOnly.FromDateTime(line.At))) },
+        (Left, ReportGone gone) => line with { Against = Reasons(AgainstLeaving(gone.Way, gone.Odometer?.Km, DateOnly.FromDateTime(line.At))), Under = RoadNow(DateOnly.FromDateTime(line.At)) },
+        (Left, LetGo) => line with { Under = RoadNow(DateOnly.FromDateTime(line.At)) },
+        (LookedOver, LookOver) => line with { About = [.. ToLookOver.Select(move => move.Number)] },
         (Released { Kind: not ReleaseKind.Move }, Release) => line with
         {
             Closes = [.. Running.Where(job => job.Steps.All(step => StandingOf(job, step) == StepStanding.Signed)).Select(job => job.Id)],
@@ -102,6 +106,9 @@ internal sealed partial class Ledger
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),
             (JobResumed fact, _) => Differ("run down again", fact.RunDownAgain, line.TakesBack),
             (JobTakenBack fact, _) => Differ("left open", fact.LeftOpen, line.LeftOpen),
+            (CarMoved fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against),
+            (Left fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against) ?? Differ("under", [fact.Release], [line.Under]),
+            (LookedOver fact, _) => Differ("moves", fact.Moves, line.About),
             (Released fact, _) => Differ("closes", fact.Closes, line.Closes),
             _ => null,
         };

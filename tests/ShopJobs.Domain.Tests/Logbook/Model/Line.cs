@@ -72,6 +72,12 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
     /// <summary>Of a job that was taken back: what it had opened and nobody had closed.</summary>
     public IReadOnlyList<JointPosition> LeftOpen { get; init; } = [];
 
+    /// <summary>What spoke against a move or a departure that happened all the same.</summary>
+    public IReadOnlyList<HoldReason> Against { get; init; } = [];
+
+    /// <summary>The road release that a car left under.</summary>
+    public long? Under { get; init; }
+
     /// <summary>Jobs that it ended.</summary>
     public IReadOnlyList<JobId> Closes { get; init; } = [];
 }

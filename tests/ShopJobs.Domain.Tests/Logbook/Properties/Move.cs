@@ -39,6 +39,8 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Clock),
         (4, MoveKind.Rest),
         (3, MoveKind.End),
+        (4, MoveKind.Visit),
+        (2, MoveKind.Trailered),
         (4, MoveKind.Nonsense),
     ];
 
@@ -106,5 +108,11 @@ internal enum MoveKind
 
     /// <summary>A job is ended, put on hold, resumed, cancelled or taken back.</summary>
     End,
+
+    /// <summary>The car comes in, is moved, or leaves; or somebody looks it over.</summary>
+    Visit,
+
+    /// <summary>A car that was released is not driven, and the last day of its re-torque comes.</summary>
+    Trailered,
     Nonsense,
 }

@@ -15,11 +15,11 @@ public class JobEndScenarios
 
     public JobEndScenarios()
     {
-        job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), Left);
-        car.Do(Tess, Sign(job, $"faces@{Left}", "clean"));
+        job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+        car.Do(Tess, Sign(job, $"faces@{TestRegister.Left}", "clean"));
     }
 
-    private IReadOnlyList<JointPosition> Nuts => car.Positions(Nut, Left);
+    private IReadOnlyList<JointPosition> Nuts => car.Positions(Nut, TestRegister.Left);
 
     private JobBook Book => car.State.Jobs[job];
 
@@ -30,7 +30,7 @@ public class JobEndScenarios
         Rest(TimeSpan.FromDays(90));
 
         Assert.All(Nuts, nut => Assert.Equal(PositionState.Open, car.Shows(nut)));
-        Assert.IsType<NextAction.ByHand>(car.Next(job, $"seat@{Left}"));
+        Assert.IsType<NextAction.ByHand>(car.Next(job, $"seat@{TestRegister.Left}"));
         var pull = car.Pull(Tess, job, "nuts", Nuts[0], 1, 50);
         Assert.Equal([HoldReason.NotHandTight, HoldReason.WrongCarCondition], pull.Problems);
     }
@@ -39,13 +39,13 @@ public class JobEndScenarios
     public void A_joint_that_was_half_pulled_is_backed_off_first_and_the_step_below_falls()
     {
         HandTight();
-        car.PullStage(Tess, job, "nuts", Left, 1);
-        car.Do(Tess, Sign(job, $"seat@{Left}"));
+        car.PullStage(Tess, job, "nuts", TestRegister.Left, 1);
+        car.Do(Tess, Sign(job, $"seat@{TestRegister.Left}"));
         Rest(TimeSpan.FromDays(1));
 
-        Assert.Equal(StepStanding.Void, car.Standing(job, $"seat@{Left}"));
-        Assert.Equal(StepStanding.Signed, car.Standing(job, $"faces@{Left}"));
-        Assert.Equal(TakeOffReason.NothingToRestOn, Assert.IsType<NextAction.TakeOff>(car.Next(job, $"seat@{Left}")).Why);
+        Assert.Equal(StepStanding.Void, car.Standing(job, $"seat@{TestRegister.Left}"));
+        Assert.Equal(StepStanding.Signed, car.Standing(job, $"faces@{TestRegister.Left}"));
+        Assert.Equal(TakeOffReason.NothingToRestOn, Assert.IsType<NextAction.TakeOff>(car.Next(job, $"seat@{TestRegister.Left}")).Why);
     }
 
     [Fact]
@@ -55,8 +55,8 @@ public class JobEndScenarios
         Rest(TimeSpan.FromDays(90));
 
         Assert.All(Nuts, nut => Assert.Equal(PositionState.AtTorque, car.Shows(nut)));
-        car.Do(Theo, Looks(job, "nuts", Left, 2));
-        car.Do(Tess, Sign(job, $"final@{Left}"));
+        car.Do(Theo, Looks(job, "nuts", TestRegister.Left, 2));
+        car.Do(Tess, Sign(job, $"final@{TestRegister.Left}"));
         Assert.False(Book.OnHold is not null);
     }
 
@@ -69,7 +69,7 @@ public class JobEndScenarios
 
         Assert.Equal([HoldReason.JobOnHold], pull.Problems);
         Assert.Equal(PositionState.Held, car.Shows(Nuts[0]));
-        Assert.Contains(HoldReason.ResumeFirst, car.Refused(Tess, Sign(job, $"seat@{Left}")));
+        Assert.Contains(HoldReason.ResumeFirst, car.Refused(Tess, Sign(job, $"seat@{TestRegister.Left}")));
         Assert.Equal([HoldReason.ResumeFirst], car.Refused(Lee, new PutJobOnHold(job, CarAtWork.Reason)));
         Assert.Contains(HoldReason.StepNotSigned, car.Refused(Lee, To(ReleaseKind.Road)));
     }
@@ -97,7 +97,7 @@ public class JobEndScenarios
             Assert.DoesNotContain(HoldReason.StepNotSigned, against);
         }
 
-        Assert.Contains(HoldReason.JobNotRunning, car.Refused(Tess, Sign(job, $"seat@{Left}")));
+        Assert.Contains(HoldReason.JobNotRunning, car.Refused(Tess, Sign(job, $"seat@{TestRegister.Left}")));
         Assert.Contains(HoldReason.JobClosed, car.ByHand(Tess, job, "nuts", Nuts).Problems);
     }
 
@@ -105,14 +105,14 @@ public class JobEndScenarios
     public void A_void_sign_off_sets_a_job_running_again_that_the_lead_ended_and_not_one_he_cancelled()
     {
         Tighten();
-        car.Do(Theo, Looks(job, "nuts", Left, 2));
-        car.Do(Tess, Sign(job, $"final@{Left}"));
+        car.Do(Theo, Looks(job, "nuts", TestRegister.Left, 2));
+        car.Do(Tess, Sign(job, $"final@{TestRegister.Left}"));
         var cancelled = car.StartJob(TestProcedures.Link(), Front);
         car.Do(Lee, new EndJob(job, CarAtWork.Shown));
         Assert.Equal(JobEnd.ByTheLead, Book.End);
 
         car.Do(Lee, new CancelJob(cancelled, CarAtWork.Reason, CarAtWork.Shown));
-        car.Do(Tess, new VoidEntry(Book.SignOffs[$"final@{Left}"].Number, null, CarAtWork.Reason));
+        car.Do(Tess, new VoidEntry(Book.SignOffs[$"final@{TestRegister.Left}"].Number, null, CarAtWork.Reason));
         Assert.True(Book.IsRunning);
         Assert.False(car.State.Jobs[cancelled].IsRunning);
     }
@@ -122,7 +122,7 @@ public class JobEndScenarios
     {
         car.Open(Tess, job, Nuts);
         var first = car.Last;
-        car.Open(Tess, job, car.Positions(Nut, Right));
+        car.Open(Tess, job, car.Positions(Nut, TestRegister.Right));
         car.Do(Lee, new TakeJobBack(job, CarAtWork.Reason, CarAtWork.Shown));
         Assert.True(Book.IsRunning);
 
@@ -145,9 +145,9 @@ public class JobEndScenarios
     public void Openings_taken_back_one_after_the_other_give_a_result_back_that_both_undid()
     {
         car.Do(Tess, new RecordResult("alignment", [new MeasuredValue("toe", 1, "mm")], ResultBasis.Measured, "rig", [], null, null, CarAtWork.Shown));
-        car.Open(Tess, null, car.Positions(StrutTop, Left));
+        car.Open(Tess, null, car.Positions(StrutTop, TestRegister.Left));
         var first = car.Last;
-        car.Open(Tess, null, car.Positions(StrutTop, Right));
+        car.Open(Tess, null, car.Positions(StrutTop, TestRegister.Right));
         TakeBack(first);
         Assert.Contains("alignment", car.State.Undone.Keys);
         TakeBack(first + 1);
@@ -166,10 +166,10 @@ public class JobEndScenarios
     private void Tighten()
     {
         HandTight();
-        car.PullStage(Tess, job, "nuts", Left, 1);
-        car.Do(Tess, Sign(job, $"seat@{Left}"));
+        car.PullStage(Tess, job, "nuts", TestRegister.Left, 1);
+        car.Do(Tess, Sign(job, $"seat@{TestRegister.Left}"));
         car.Declare(WheelDown);
-        car.PullStage(Tess, job, "nuts", Left, 2);
+        car.PullStage(Tess, job, "nuts", TestRegister.Left, 2);
     }
 
     private void Rest(TimeSpan time)

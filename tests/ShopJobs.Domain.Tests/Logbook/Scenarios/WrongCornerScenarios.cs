@@ -15,19 +15,19 @@ public class WrongCornerScenarios
     [Fact]
     public void A_condition_taken_back_is_asked_again_and_takes_the_pulls_with_it_that_rested_on_it()
     {
-        var job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), Left);
-        car.Do(Tess, Sign(job, $"faces@{Left}", "clean"));
-        car.Open(Tess, job, car.Positions(Nut, Left));
-        car.ByHand(Tess, job, "nuts", car.Positions(Nut, Left));
+        var job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+        car.Do(Tess, Sign(job, $"faces@{TestRegister.Left}", "clean"));
+        car.Open(Tess, job, car.Positions(Nut, TestRegister.Left));
+        car.ByHand(Tess, job, "nuts", car.Positions(Nut, TestRegister.Left));
         car.Declare(WheelUp);
         var said = car.Last;
-        car.PullStage(Tess, job, "nuts", Left, 1);
-        car.Do(Tess, Sign(job, $"seat@{Left}"));
+        car.PullStage(Tess, job, "nuts", TestRegister.Left, 1);
+        car.Do(Tess, Sign(job, $"seat@{TestRegister.Left}"));
 
         car.Do(Tess, new VoidEntry(said, null, CarAtWork.Reason));
-        Assert.False(car.State.Is(car.As(Tess), WheelUp, Left));
-        Assert.Equal(StepStanding.Void, car.Standing(job, $"seat@{Left}"));
-        Assert.IsType<NextAction.TakeOff>(car.Next(job, $"seat@{Left}"));
+        Assert.False(car.State.Is(car.As(Tess), WheelUp, TestRegister.Left));
+        Assert.Equal(StepStanding.Void, car.Standing(job, $"seat@{TestRegister.Left}"));
+        Assert.IsType<NextAction.TakeOff>(car.Next(job, $"seat@{TestRegister.Left}"));
         Assert.Equal([HoldReason.AlreadyVoid], car.Refused(Tess, new VoidEntry(said, null, CarAtWork.Reason)));
     }
 

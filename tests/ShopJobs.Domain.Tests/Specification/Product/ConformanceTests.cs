@@ -7,6 +7,7 @@ using ShopJobs.Domain.Tests.Specification.Releases;
 using ShopJobs.Domain.Tests.Specification.ReTorques;
 using ShopJobs.Domain.Tests.Specification.Shown;
 using ShopJobs.Domain.Tests.Specification.SignOffs;
+using ShopJobs.Domain.Tests.Specification.Visits;
 using ShopJobs.Domain.Tests.Specification.Witnesses;
 using ShopJobs.Domain.Tests.Specification.WrongCars;
 using Xunit.Abstractions;
@@ -47,6 +48,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
             () => new WrongCarAtWork(), (car, step) => car.Take(step), output.WriteLine, threads: 1, clone: WrongCarAtWork.CopyOf);
         Assert.Equal(report.Transitions, report.ConformedTransitions);
     }
+
+    [Fact]
+    public void A_car_comes_is_moved_and_leaves_as_the_rules_say() => Conforms(VisitRules.Book(), () => new VisitedWheel(), (car, step) => car.Take(step));
 
     [Fact]
     public void However_the_clock_is_set_a_cure_ends_as_the_rules_say()
