@@ -10,6 +10,9 @@ namespace ShopJobs.Web.Components.Visits;
 /// <param name="Words">"here since 3 Mar 2026, Lift A", "left on 9 Mar 2026, driven".</param>
 public sealed record Whereabouts(bool IsHere, string Words)
 {
+    /// <summary>The words as a sentence begins: "Here since 3 Mar 2026, Lift A".</summary>
+    public string Sentence => char.ToUpperInvariant(Words[0]) + Words[1..];
+
     /// <summary>Of one car. A car of before visits were kept counts as here while its logbook has no visit.</summary>
     public static Whereabouts Of(Car car, CarState state, ShopClock clock)
     {
