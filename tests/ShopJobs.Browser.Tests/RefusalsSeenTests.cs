@@ -46,6 +46,9 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ($"{tool}/calibrate", null, "Enter the calibration"),
             (tool, "Raise doubt", "RAISE DOUBT"),
             ($"/cars/{car.Value}/logbook", "Correct", "VOID ENTRY"),
+            ($"/cars/{car.Value}/visit", null, "MOVE IT"),
+            ($"/cars/{car.Value}/visit", null, "IT WAS MOVED"),
+            ($"/cars/{car.Value}/visit", null, "LET IT GO"),
         ];
         foreach (var (address, first, button) in forms)
         {

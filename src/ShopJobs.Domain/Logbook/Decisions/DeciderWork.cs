@@ -58,7 +58,10 @@ public static partial class Decider
 
         // New hardware on a position that is not open means that it was opened.
         var closed = fit.Positions.Where(position => state.Of(position) is not { Fitting: Fitting.Open or Fitting.NewHardware, Last: null }).ToList();
-        var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot);
+        var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot)
+        {
+            Problems = fit.ReportedFor is null ? null : [HoldReason.ReportedByAnother],
+        };
         return closed.Count == 0
             ? Accept(fitted)
             : Accept(Opening.Of(state, now, new OpenPositions(closed, fit.Job, null)), fitted);
@@ -85,6 +88,7 @@ public static partial class Decider
                 state, now, job, now.Placed(job), groups.First(group => group.Joint == position.Joint), book)
             {
                 Cycle = late.Contains(position) ? book.Cycle - 1 : book.Cycle,
+                ReportedFor = hand.ReportedFor,
             };
             return (Position: position, Problems: rules.HandTight.Where(rule => rule.Fails(question)).Select(rule => rule.Reason).ToList());
         }).ToList();

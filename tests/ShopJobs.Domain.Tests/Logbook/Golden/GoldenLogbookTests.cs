@@ -45,8 +45,9 @@ public class GoldenLogbookTests
         var written = car.Concat(tool).Select(recorded => EntryCodec.Encode(recorded.Entry).Kind).ToHashSet();
         Assert.Equal(
             [
-                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "instrument-checked", "instrument-entered", "left",
-                "looked-over", "moved", "re-torque-extended", "release-upheld", "release-withdrawn", "road-test-ended", "thread-treated",
+                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "instrument-checked", "instrument-entered", "job-cancelled",
+                "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "left", "looked-over", "moved", "re-torque-extended",
+                "release-upheld", "release-withdrawn", "road-test-ended", "thread-treated",
             ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));
     }

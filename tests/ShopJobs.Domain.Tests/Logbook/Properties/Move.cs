@@ -39,6 +39,8 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Clock),
         (3, MoveKind.ComeBack),
         (2, MoveKind.Treat),
+        (4, MoveKind.Rest),
+        (3, MoveKind.End),
         (4, MoveKind.Visit),
         (2, MoveKind.Trailered),
         (4, MoveKind.Nonsense),
@@ -108,6 +110,13 @@ internal enum MoveKind
 
     /// <summary>Something is put on a thread, or it is cleaned.</summary>
     Treat,
+
+    /// <summary>A job is put on hold, something is reported of it all the same, and it goes on.</summary>
+    Rest,
+
+    /// <summary>A job is ended, put on hold, resumed, cancelled or taken back.</summary>
+    End,
+
     /// <summary>The car comes in, is moved, or leaves; or somebody looks it over.</summary>
     Visit,
 
