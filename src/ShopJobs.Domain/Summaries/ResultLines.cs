@@ -12,7 +12,7 @@ internal static class ResultLines
 
     private static IEnumerable<ResultLine> Results(SummarySubject car) =>
         from result in car.State.Results.Values.OrderBy(result => result.Number)
-        where result.VoidBy == 0 && !car.State.Fallen.ContainsKey(result.Number) && result.Number >= car.Since
+        where result.VoidBy == 0 && !car.State.IsHeld(result) && !car.State.Fallen.ContainsKey(result.Number) && result.Number >= car.Since
         select Line(SummarySubject.ResultName(result.Fact.Name), result.Fact.Values, result.Fact.Basis);
 
     private static IEnumerable<ResultLine> StepValues(SummarySubject car) =>

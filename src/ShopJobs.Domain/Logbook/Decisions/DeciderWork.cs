@@ -28,9 +28,6 @@ public static partial class Decider
     private static IEnumerable<JointPosition> Late(CarState state, IReadOnlyList<JointPosition> positions, IReadOnlyList<int>? cycles) =>
         cycles is null ? [] : positions.Where((position, index) => index >= cycles.Count || cycles[index] != state.Of(position).Cycle);
 
-    private static Verdict Hold(CarState state, HoldPositions hold, Circumstances now) =>
-        UnknownPositions(state, hold.Positions, now) ?? Accept(new PositionHeld([.. hold.Positions.Distinct()], hold.Reason));
-
     private static Verdict Fit(CarState state, FitNew fit, Circumstances now)
     {
         if ((UnknownPositions(state, fit.Positions, now) ?? UnknownJob(state, fit.Job)) is { } unknown)
@@ -54,7 +51,10 @@ public static partial class Decider
 
         // New hardware on a position that is not open means that it was opened.
         var closed = fit.Positions.Where(position => state.Of(position) is not { Fitting: Fitting.Open or Fitting.NewHardware, Last: null }).ToList();
-        var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot);
+        var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot)
+        {
+            Problems = state.IsBarred(fit.Lot) ? [HoldReason.LotHeld] : null,
+        };
         return closed.Count == 0
             ? Accept(fitted)
             : Accept(Opening.Of(state, now, new OpenPositions(closed, fit.Job, null)), fitted);

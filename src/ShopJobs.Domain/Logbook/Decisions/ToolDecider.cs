@@ -43,6 +43,7 @@ public static class ToolDecider
             { LengthMm = enter.Tool.LengthMm }),
             Calibrate { Calibration: var calibration } => Calibrated(state, calibration, today),
             Quarantine quarantine => Accept(new Quarantined(quarantine.Reason)),
+            TellOwner told => Accept(new OwnerTold(told.Car, told.Words)),
             RaiseDoubt doubt => Accept(new Doubted(doubt.Reason)),
             ClearTool when state.Doubts.IsEmpty && state.OutOfUseBy == 0 => Refuse(new HoldPoint(HoldReason.NothingToClear) { Tool = state.Tool }),
             ClearTool when AgainstClearing(state, hasUsed) is { } against => Refuse(against),

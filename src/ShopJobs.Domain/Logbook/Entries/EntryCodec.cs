@@ -25,6 +25,8 @@ public static class EntryCodec
         Add("countersigned", json.Countersigned);
         Add("held", json.PositionHeld, position: PositionIn.Positions);
         Add("decided", json.Decided, position: PositionIn.Position);
+        Add("work-held", json.WorkHeld, JobIn.JobIfAny);
+        Add("work-decided", json.WorkDecided);
         Add("corrected", json.Corrected);
         Add("correction-confirmed", json.CorrectionConfirmed);
         Add("released", json.Released);
@@ -35,6 +37,7 @@ public static class EntryCodec
         Add("calibrated", json.Calibrated);
         Add("quarantined", json.Quarantined);
         Add("doubted", json.Doubted);
+        Add("owner-told", json.OwnerTold);
         Add("cleared", json.Cleared);
         Add("clock-stepped", json.ClockStepped);
         Add("clock-set", json.ClockSet);

@@ -49,3 +49,10 @@ public sealed record Cleared(IReadOnlyList<long> Doubts, ContentDigest Reason) :
 {
     public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
 }
+
+/// <summary>The owner of a car was told what was tightened on it with this tool while it was in doubt.</summary>
+/// <param name="Words">How the owner was told, and what was said.</param>
+public sealed record OwnerTold(CarId Car, ContentDigest Words) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Told", Words)) };
+}

@@ -45,7 +45,7 @@ public static class PermissionRules
     }
 
     // What only somebody else may sign.
-    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or ConfirmCorrection;
+    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection;
 
     private static IEnumerable<PersonId> Workers(PermissionQuestion q) => q.Doers.Concat(q.Books.SelectMany(book => book.Workers));
 
@@ -69,6 +69,6 @@ public static class PermissionRules
         return reasons.Count > 0 ? new HoldPoint(HoldReason.NotUsableAsIs) { Because = new HoldPoint(reasons[0]) } : null;
     }
 
-    private static RiskClass RiskOf(PermissionQuestion q) =>
+    internal static RiskClass RiskOf(PermissionQuestion q) =>
         q.Books.SelectMany(book => book.Pulls).LastOrDefault()?.Fact.Spec.Risk ?? q.Group?.Risk ?? RiskClass.A;
 }

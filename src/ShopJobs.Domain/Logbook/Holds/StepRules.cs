@@ -33,9 +33,11 @@ public static class StepRules
     public static readonly IReadOnlyList<StepRule> All =
     [
         new(HoldReason.AlreadySigned, AlreadySigned),
+        new(HoldReason.StepHeld, StepsHeld),
         new(HoldReason.StepBefore, StepsBefore),
         new(HoldReason.GroupBefore, GroupsBefore),
         new(HoldReason.ResultMissing, ResultsMissing),
+        new(HoldReason.ResultHeld, ResultsHeld),
         new(HoldReason.ResultJointLoose, ResultJoints),
         new(HoldReason.Cure, Cures),
         new(HoldReason.NotYetOpened, NotYetOpened),
@@ -51,6 +53,18 @@ public static class StepRules
             ? [Point(q, HoldReason.AlreadySigned)]
             : [];
 
+    // Held itself, or after one that is held.
+    private static IEnumerable<HoldPoint> StepsHeld(StepQuestion q) => q.State.WorkHolds.IsEmpty
+        ? []
+        : from step in q.Placed.AllBefore(q.Step).Prepend(q.Step)
+          where q.State.IsHeld(q.Job.Id, step.Id)
+          select Point(q, HoldReason.StepHeld) with { Unsigned = new UnsignedStep(step, q.State.StandingOf(q.Job, q.Placed, step)) };
+
+    private static IEnumerable<HoldPoint> ResultsHeld(StepQuestion q) =>
+        from name in Needed(q)
+        where q.State.Results.TryGetValue(name, out var result) && q.State.IsHeld(result)
+        select Point(q, HoldReason.ResultHeld) with { Name = name };
+
     private static IEnumerable<HoldPoint> StepsBefore(StepQuestion q) =>
         from before in q.Placed.AllBefore(q.Step)
         let standing = q.State.StandingOf(q.Job, q.Placed, before)
@@ -65,13 +79,13 @@ public static class StepRules
         from found in rule.Find(new PositionQuestion(q.State, q.Now, q.State.Of(position), wait.Stage, q.Job, instance))
         select Point(q, HoldReason.GroupBefore) with { Position = position, Because = found };
 
-    private static IEnumerable<HoldPoint> ResultsMissing(StepQuestion q)
-    {
-        var needed = q.Step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(q.Step.Step.Records).Distinct();
-        return from name in needed
-               where !q.State.Results.TryGetValue(name, out var result) || result.VoidBy > 0
-               select Point(q, HoldReason.ResultMissing) with { Name = name };
-    }
+    private static IEnumerable<string> Needed(StepQuestion q) =>
+        q.Step.Step.WaitsFor.OfType<WaitsFor.ForResult>().Select(wait => wait.Name).Concat(q.Step.Step.Records).Distinct();
+
+    private static IEnumerable<HoldPoint> ResultsMissing(StepQuestion q) =>
+        from name in Needed(q)
+        where !q.State.Results.TryGetValue(name, out var result) || result.VoidBy > 0
+        select Point(q, HoldReason.ResultMissing) with { Name = name };
 
     private static IEnumerable<HoldPoint> ResultJoints(StepQuestion q) =>
         from name in q.Step.Step.Records

@@ -33,6 +33,7 @@ public sealed partial record CarState
                 HandTightBy = 0,
                 On = recorded.Number,
                 FittedNewBy = recorded.Number,
+                Lot = fact.Lot,
                 InForce = fact.Job,
                 Workers = book.Workers.Add(recorded.Person),
             }).WitnessesWhoWorked(recorded.Number, fact.Positions, [recorded.Person]);

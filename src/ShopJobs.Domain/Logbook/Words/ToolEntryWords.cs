@@ -14,6 +14,7 @@ internal static class ToolEntryWords
         Calibrated fact => FormattableString.Invariant(
             $"Calibrated on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; {Points("as found", fact.AsFound)}; {Points("as left", fact.AsLeft)}."),
         Quarantined => "Taken out of use.",
+        OwnerTold => "Told the owner of a car that it tightened.",
         Doubted => "Put in doubt: everything tightened since the last good calibration.",
         Cleared { Doubts.Count: 0 } => "Cleared: found good and back in use.",
         Cleared fact => $"Cleared: found good; the doubts of {EntryNames.Numbers(fact.Doubts)} are lifted and it is back in use.",

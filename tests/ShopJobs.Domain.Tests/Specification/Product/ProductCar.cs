@@ -17,7 +17,9 @@ internal abstract class ProductCar
     private static readonly TestPerson Bob = Named("Bob", 22);
     private static readonly TestPerson Cy = Named("Cy", 23);
 
-    protected CarAtWork Car { get; private set; } = new(register: Register());
+    protected ProductCar(HoldRules? rules = null) => Car = new CarAtWork(register: Register(), rules: rules);
+
+    protected CarAtWork Car { get; private set; }
 
     protected JobId Job { get; set; }
 
