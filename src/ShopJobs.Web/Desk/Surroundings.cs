@@ -50,7 +50,7 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
     {
         var placed = state.Jobs.Values.ToDictionary(job => job.Id, job => documents.Placed(reader, job));
         var names = state.Positions.Values.Select(book => book.LastDecision).Concat(state.WorkHolds.Values.Select(hold => hold.Decision))
-            .OfType<DecisionMade>().Select(made => made.By).Distinct().ToDictionary(id => id, id => NameOf(reader, id));
+            .OfType<DecisionMade>().Select(made => made.By).Concat(state.Corrections.Values.Select(correction => correction.Person)).Distinct().ToDictionary(id => id, id => NameOf(reader, id));
         return Of(reader, person) with
         {
             Placed = job => placed[job.Id],

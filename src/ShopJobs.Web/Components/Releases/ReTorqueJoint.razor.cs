@@ -17,6 +17,7 @@ public sealed partial class ReTorqueJoint
     private string value = "";
     private string angle = "";
     private string? problem;
+    private string? angleProblem;
     private bool busy;
 
     [Parameter, EditorRequired]
@@ -79,6 +80,7 @@ public sealed partial class ReTorqueJoint
             return;
         }
 
+        angleProblem = null;
         if (!EnteredTorque.TryParse(value, chosen.Unit, out var entered, out problem))
         {
             return;
@@ -87,7 +89,7 @@ public sealed partial class ReTorqueJoint
         var turned = Turned;
         if (moved ? turned is not > 0 : angle.Trim().Length > 0)
         {
-            problem = moved ? "Type by how many degrees it moved, for example 15." : "An angle is typed, so it moved: press MOVED, or clear the angle.";
+            angleProblem = moved ? "Type by how many degrees it moved, for example 15." : "An angle is typed, so it moved: press MOVED, or clear the angle.";
             return;
         }
 

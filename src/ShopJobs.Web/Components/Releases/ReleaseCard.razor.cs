@@ -12,13 +12,14 @@ namespace ShopJobs.Web.Components.Releases;
 public sealed partial class ReleaseCard
 {
     private static readonly ContentDigest Given = ContentDigest.Of([], []);
+    private readonly AcceptanceTyped said = new();
     private IReadOnlyList<GatheredHold> reasons = [];
     private Released? released;
     private string odometer = "";
-    private string acceptance = "";
     private string lower = "";
     private Covering covers = Covering.Nothing;
     private ReleaseStandingKind standing;
+    private bool pressed;
 
     [Parameter, EditorRequired]
     public CarReading Reading { get; set; } = default!;
@@ -48,13 +49,18 @@ public sealed partial class ReleaseCard
     // Suspended is no yes, also where nothing speaks against it any more: the lead looks first.
     private bool IsYes => reasons.Count == 0 && standing != ReleaseStandingKind.Suspended;
 
-    private bool Accepted => Typed.Clean(acceptance).Length > 0;
+    private IReadOnlyList<HoldPoint> Lacking => pressed && (said.IsBegun || OnlyReTorque) ? said.Read().Lacks(Reading.Now.Today, inWriting: false) : [];
+
+    private bool Accepted => said.IsBegun && said.Read().Lacks(Reading.Now.Today, inWriting: false).Count == 0;
+
+    private string? WrongOdometer => !pressed || Odometer.Read(odometer) is not null ? null
+        : "Type the odometer in kilometres, for example 48210: the re-torque is due by distance.";
 
     private string WhyLower => Typed.Clean(lower);
 
     private bool IsLower => Odometer.Read(odometer) < Reading.State.Odometer;
 
-    private bool NeedsAcceptance => Kind != ReleaseKind.Move && (Accepted || reasons.Any(IsReTorque));
+    private bool NeedsAcceptance => Kind != ReleaseKind.Move && (said.IsBegun || reasons.Any(IsReTorque));
 
     private bool OnlyReTorque => reasons.Count > 0 && reasons.All(IsReTorque);
 
@@ -102,7 +108,7 @@ public sealed partial class ReleaseCard
         standing = Reading.StandingOf(Kind).Kind;
         reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted, Odometer.Read(odometer)));
         // What the release would say is what the domain would record, whoever signs.
-        var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? Given : null, "")
+        var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? said.Read() : null, "")
         {
             OdometerWhy = WhyLower.Length > 0 ? Given : null,
         });
@@ -113,7 +119,8 @@ public sealed partial class ReleaseCard
 
     private Task ReleaseAsync()
     {
-        if (released is null)
+        pressed = true;
+        if (released is null || reasons.Count > 0)
         {
             return Task.CompletedTask;
         }
@@ -126,7 +133,7 @@ public sealed partial class ReleaseCard
 
         if (Accepted)
         {
-            shown.Add($"The customer's written acceptance: {Typed.Clean(acceptance)}");
+            shown.Add($"The customer's acceptance: {said.Read().Text()}");
         }
 
         if (IsLower)
@@ -135,6 +142,6 @@ public sealed partial class ReleaseCard
         }
 
         return OnRelease.InvokeAsync(new AskedRelease(
-            Kind, released.OdometerKm, Typed.Clean(acceptance), IsLower ? WhyLower : "", shown, covers));
+            Kind, released.OdometerKm, Accepted ? said.Read() : null, IsLower ? WhyLower : "", shown, covers));
     }
 }

@@ -2,6 +2,7 @@ using System.Text;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.CarPage;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
@@ -34,7 +35,7 @@ public sealed partial class ReleasePage
     private async Task SignAsync(AskedRelease asked)
     {
         var words = asked.Kind.Words();
-        var acceptance = asked.Acceptance.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.Acceptance));
+        var kept = asked.Acceptance is { } said ? AcceptanceTyped.Keep(said) : default((Acceptance Acceptance, NewContent Text)?);
         var request = new SignRequest($"RELEASE {words.ToUpperInvariant()}: released by me", $"{Car!.Name}: release {words}", asked.Shown, new CommandId(Guid.NewGuid()))
         {
             Needs = Right.Release,
@@ -42,8 +43,8 @@ public sealed partial class ReleasePage
         var why = asked.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.OdometerWhy));
         var answer = await Signing.SignAsync(CarId, new ToSign<SignedCommand>(
             request,
-            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) { OdometerWhy = why?.Digest, Covers = asked.Covers },
-            acceptance,
+            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, kept?.Acceptance, shown) { OdometerWhy = why?.Digest, Covers = asked.Covers },
+            kept?.Text,
             why));
         await TellAsync(answer, $"{Car.Name} is released {words}.");
     }
