@@ -44,7 +44,10 @@ public sealed class LeadEntersTests : IAsyncLifetime
         await page.IsAccessibleAsync("car-refused");
         await FillAsync(page, ("name", "Amber"), ("model", "Hollin 7"), ("mark", "DEMO 7"), ("colour", "yellow"));
         await page.Locator("#customer").SelectOptionAsync(new SelectOptionValue { Label = "Oda Kerring" });
-        await SaveAsync(page, "Save the car", "/cars");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save the car" }).ClickAsync();
+        await page.WaitForURLAsync(url => url.EndsWith("/visit", StringComparison.Ordinal));
+        await page.GetByText("Has not come in yet").WaitForAsync();
+        await page.OpenAsync("/cars");
         await page.GetByText("Amber").First.WaitForAsync();
 
         await page.OpenAsync("/tools/new");

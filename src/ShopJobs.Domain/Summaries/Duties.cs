@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 
@@ -44,18 +43,18 @@ internal static class Duties
 
     private static string Latest(SummarySubject car, PositionBook book) => string.Join(" or ", new[]
     {
-        car.State.LatestKm(book) is { } km ? $"by {SummarySubject.Km(km)}" : null,
+        car.State.LatestKm(book) is { } km ? $"by {car.Km(km)}" : null,
         car.State.LatestDay(car.Now, book) is { } day ? $"by {SummarySubject.Words(day)}" : null,
     }.OfType<string>());
 
     private static string Distance(SummarySubject car, ReTorque rule, PositionBook book)
     {
         var words = rule.BeforeKm is { } before
-            ? string.Create(CultureInfo.InvariantCulture, $"after {rule.AfterKm} to {before} km")
-            : string.Create(CultureInfo.InvariantCulture, $"after {rule.AfterKm} km");
+            ? $"after {car.Now.Distance.Say(rule.AfterKm!.Value, before)}"
+            : $"after {car.Km(rule.AfterKm!.Value)}";
         return car.State.FirstDrive(book)?.Fact.OdometerKm is { } km
-            ? $"{words}, at {SummarySubject.Km(km + rule.AfterKm!.Value)}"
-                + (rule.BeforeKm is { } most ? $" to {SummarySubject.Km(km + most)}" : "") + " on the odometer"
+            ? $"{words}, at {car.Km(km + rule.AfterKm!.Value)}"
+                + (rule.BeforeKm is { } most ? $" to {car.Km(km + most)}" : "") + " on the odometer"
             : words;
     }
 

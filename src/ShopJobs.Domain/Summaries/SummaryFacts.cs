@@ -25,6 +25,9 @@ public sealed record SummaryFacts(
     Func<PersonId, string> Initials,
     Func<DateTime, DateOnly> Day)
 {
+    /// <summary>The odometer as it was entered, with its unit; null where it was not read.</summary>
+    public string? Odometer { get; init; }
+
     /// <summary>True while no third person works in the shop who could confirm that its second person stands for himself.</summary>
     public bool NoThird { get; init; }
 }

@@ -39,6 +39,7 @@ public static class SummaryMaker
             ClassAJoints.Of(car),
             [.. results.Select(result => result.Line)],
             facts.Advice,
-            SummaryCautions.For(facts));
+            SummaryCautions.For(facts))
+        { Odometer = facts.Odometer };
     }
 }

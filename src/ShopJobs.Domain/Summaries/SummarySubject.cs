@@ -56,7 +56,8 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     public static string Words(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 
-    public static string Km(decimal km) => string.Create(CultureInfo.InvariantCulture, $"{km:0.#} km");
+    /// <summary>A distance in the unit of the car.</summary>
+    public string Km(decimal km) => now.Distance.Say(km);
 
     public static string Count(int count, string one) => string.Create(CultureInfo.InvariantCulture, $"{count} {one}{(count == 1 ? "" : "s")}");
 

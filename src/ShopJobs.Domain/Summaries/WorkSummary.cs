@@ -90,4 +90,9 @@ public sealed record WorkSummary(
     IReadOnlyList<ClassAJoint> ClassA,
     IReadOnlyList<ShownResult> Results,
     IReadOnlyList<string> Advice,
-    IReadOnlyList<string> Cautions);
+    IReadOnlyList<string> Cautions)
+{
+    /// <summary>The odometer as it was entered, with its unit; null in older pages, and where it was not read.</summary>
+    [System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)]
+    public string? Odometer { get; init; }
+}

@@ -59,6 +59,27 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
         };
     }
 
+    /// <summary>With what is known of this car's own row, and of the places that other cars take up.</summary>
+    internal static Circumstances About(Circumstances now, LogbookReader reader, CarId car)
+    {
+        var miles = reader.Row($"distance:{car.Value}", "SELECT Distance FROM Cars WHERE Id = $1", [car.Value], unit => unit as string == nameof(DistanceUnit.Mile));
+        var lifts = OnLifts(reader);
+        return now with
+        {
+            Distance = miles ? DistanceUnit.Mile : DistanceUnit.Kilometre,
+            TakenBy = place => lifts.FirstOrDefault(other => other.Place == place && other.Car != car.Value).Name,
+        };
+    }
+
+    // A lift holds one car; the other places have room.
+    private static IReadOnlyList<(Guid Car, string Place, string Name)> OnLifts(LogbookReader reader) =>
+    [
+        .. reader.Row("on-lifts", "SELECT group_concat(Id || ' ' || Place || ' ' || Name, char(10)) FROM (SELECT Id, Place, Name FROM Cars WHERE Place IN ('LiftA', 'LiftB') ORDER BY Name)", [], rows => rows as string ?? "")
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            .Select(row => row.Split(' ', 3))
+            .Select(row => (Guid.Parse(row[0], CultureInfo.InvariantCulture), row[1], row[2])),
+    ];
+
     /// <summary>Every tool of the shop.</summary>
     internal static IReadOnlyDictionary<ToolId, ToolState> AllTools(LogbookReader reader) =>
         reader.Row("tools", "SELECT group_concat(Id) FROM (SELECT Id FROM Tools ORDER BY Id)", [], ids => ids as string ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries)

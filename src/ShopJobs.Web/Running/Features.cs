@@ -12,6 +12,7 @@ using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Components.TorqueTools;
+using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Web.Running;
@@ -22,7 +23,7 @@ internal static class Features
     internal static IServiceCollection AddFeatures(this IServiceCollection services)
     {
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoTablets>().AddSingleton<DemoWork>();
-        services.AddScoped<CarsDesk>();
+        services.AddScoped<CarsDesk>().AddScoped<VisitDesk>();
         services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();

@@ -44,6 +44,11 @@ public sealed partial class EntryWordsTests
         new ReleaseUpheld(ReleaseKind.Road, 40, "s"),
         new ReleaseWithdrawn(ReleaseKind.Track, 40, false, Text, "s"),
         new SummaryIssued(2, 1, Text, 40, "s"),
+        new Arrived(new OdometerReading(31000, DistanceUnit.Mile), "LiftA", Text),
+        new Left(WayOut.Driven, Text, null, 40, []),
+        new CarMoved("LiftA", "Outside", [new SpokenAgainst(HoldReason.NotAtStage, Nut)]),
+        new LookedOver([41], Text, "s"),
+        new ReTorqueExtended([Nut], new DateOnly(2026, 3, 16), new OdometerReading(1020, DistanceUnit.Kilometre), Text, "s"),
         new ToolEntered(Wrench, "W7", "S-71", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, 4),
         new Calibrated(new DateOnly(2026, 1, 9), new DateOnly(2027, 1, 8), "Lab 12", [new CalibrationPoint(110, 100.1m)], [new CalibrationPoint(110, 110)]),
         new Quarantined(Text),
@@ -134,6 +139,35 @@ public sealed partial class EntryWordsTests
         JointPosition[] positions = [Nut.Joint.At(1), Nut.Joint.At(2), Nut.Joint.At(3), Nut.Joint.At(5), new("wheel.nut", "rear-left", 2)];
 
         Assert.Equal("wheel nut front-left 1 to 3, 5; wheel nut rear-left 2", Names.Positions(positions));
+    }
+
+    [Fact]
+    public void A_visit_is_told_with_places_the_odometer_as_read_and_what_spoke_against_it()
+    {
+        var names = Names with { Place = key => key == "LiftA" ? "Lift A" : key };
+
+        Assert.Equal(
+            "The car came in, odometer 31000 mi; it stands at Lift A.", EntryWords.Of(Samples.OfType<Arrived>().Single(), names));
+        Assert.Equal(
+            "The car came in, odometer not read; it stands at Lift A.", EntryWords.Of(new Arrived(null, "LiftA", Text) { OdometerWhy = Text }, names));
+        Assert.Equal(
+            "Recorded that the car was moved from Lift A to Outside, though it was not to be moved: wheel nut front-left 3.",
+            EntryWords.Of(Samples.OfType<CarMoved>().Single() with { Why = Text }, names));
+        Assert.Equal("The car left, driven under the road release of entry 40.", EntryWords.Of(Samples.OfType<Left>().Single(), names));
+        Assert.Equal(
+            "Recorded that the car left, driven without a road release, though it was not to leave: No release to the road stands.",
+            EntryWords.Of(new Left(WayOut.Driven, Text, null, null, [new SpokenAgainst(HoldReason.NotReleased, null)]) { Why = Text }, names));
+    }
+
+    [Fact]
+    public void Distances_are_told_in_the_unit_of_the_car()
+    {
+        var released = Samples.OfType<Released>().Single();
+
+        Assert.Contains("at 48210 km; lapses at 48310 km or after", EntryWords.Of(released, Names), StringComparison.Ordinal);
+        Assert.Contains("at 29956.3 mi; lapses at 30018.4 mi or after", EntryWords.Of(released, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
+        Assert.Contains(
+            "at 29956 mi;", EntryWords.Of(released with { Odometer = new OdometerReading(29956, DistanceUnit.Mile) }, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
     }
 
     [GeneratedRegex("[0-9a-f]{8}-[0-9a-f]{4}|a{64}")]

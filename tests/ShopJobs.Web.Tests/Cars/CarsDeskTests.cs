@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.Cars;
-using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Tests.Shop;
 
@@ -33,7 +33,8 @@ public sealed class CarsDeskTests : IAsyncLifetime
         Assert.Null(await Desk.SaveAsync(form));
 
         var car = (await Desk.CarsAsync()).Single(row => row.Id == form.Id);
-        Assert.Equal(("Silver <script>alert('x')</script>", "two\nlines", CarPlace.LiftB), (car.Name, car.Note, car.Place));
+        Assert.Equal(("Silver <script>alert('x')</script>", "two\nlines", DistanceUnit.Mile), (car.Name, car.Note, car.Distance));
+        Assert.False(car.CountsAsHere);
     }
 
     [Fact]
@@ -98,12 +99,14 @@ public sealed class CarsDeskTests : IAsyncLifetime
         shop.Time.Advance(TimeSpan.FromMinutes(3));
         var blue = (await Desk.CarsAsync()).Single(car => car.Name == "Blue");
 
-        Assert.Null(await Desk.PutAsync(blue.Id, CarPlace.Outside));
+        var form = CarForm.Of(blue);
+        form.Note = "by the gate";
+        Assert.Null(await Desk.SaveAsync(form));
 
-        var moved = (await Desk.CarsAsync()).Single(car => car.Name == "Blue");
-        Assert.Equal(CarPlace.Outside, moved.Place);
-        Assert.Equal((await shop.IdOfAsync("Edda"), shop.Time.GetUtcNow().UtcDateTime), (moved.ChangedBy!.Value, moved.ChangedAt));
-        Assert.Equal(DateTimeKind.Utc, moved.ChangedAt.Kind);
+        var changed = (await Desk.CarsAsync()).Single(car => car.Name == "Blue");
+        Assert.Equal(("by the gate", blue.Place, true), (changed.Note, changed.Place, changed.CountsAsHere));
+        Assert.Equal((await shop.IdOfAsync("Edda"), shop.Time.GetUtcNow().UtcDateTime), (changed.ChangedBy!.Value, changed.ChangedAt));
+        Assert.Equal(DateTimeKind.Utc, changed.ChangedAt.Kind);
     }
 
     [Fact]
@@ -122,6 +125,6 @@ public sealed class CarsDeskTests : IAsyncLifetime
         Name = name,
         Model = "Lorrick 9",
         Customer = (await Desk.CustomersAsync())[0].Id.Value.ToString(),
-        Place = CarPlace.LiftB,
+        Distance = DistanceUnit.Mile,
     };
 }

@@ -5,6 +5,7 @@ using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Tests.TorqueTools;
 
@@ -87,6 +88,28 @@ public sealed class OlderDatabaseTests : IDisposable
         Assert.Equal(
             (0.0, 7.0, 13.97, 20.0, 24.0),
             (stack.HubFlange.Millimeters, stack.DiscHat.Millimeters, Math.Round(stack.WheelPad.Millimeters, 6), stack.NutThread.Millimeters, stack.NutEnd.ClosedDepth!.Value.Millimeters));
+    }
+
+    [Fact]
+    public async Task A_car_of_before_visits_were_kept_counts_as_here_and_in_kilometres()
+    {
+        var car = new CarId(Guid.NewGuid());
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("LinksEndWithOwner");
+            Assert.EndsWith("_CarsComeAndGo", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            var owner = Guid.NewGuid();
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({car.Value}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftB', '2026-01-01', {owner})");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        var kept = await shop.Cars.SingleAsync();
+        Assert.Equal((car, CarPlace.LiftB, DistanceUnit.Kilometre, true), (kept.Id, kept.Place, kept.Distance, kept.CountsAsHere));
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using ShopJobs.Web.Components.Look;
-using ShopJobs.Web.Components.Releases;
 
 namespace ShopJobs.Web.Tests.Look;
 
@@ -38,16 +37,4 @@ public class TypedNumberTests
     [InlineData("+1")]
     [InlineData("-")]
     public void A_plus_two_signs_or_a_sign_alone_are_no_number(string typed) => Assert.Null(TypedNumber.Signed(typed));
-
-    [Theory]
-    [InlineData("12 450", 12450)]
-    [InlineData("12450,5 km", 12450.5)]
-    [InlineData("9999999", 9999999)]
-    public void An_odometer_may_have_gaps_between_its_digits(string typed, double km) => Assert.Equal((decimal)km, Odometer.Read(typed));
-
-    [Theory]
-    [InlineData("10000000")]
-    [InlineData("-5")]
-    [InlineData("twelve")]
-    public void No_odometer_reads_that(string typed) => Assert.Null(Odometer.Read(typed));
 }

@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Releases;
 using ShopJobs.Web.Tests.CarPage;
 
@@ -11,6 +12,8 @@ public sealed class ReTorqueJointTests : ScreenBench
 {
     private readonly CarAtWork car = Readings.OnTheRoad();
     private RecordSettled? recorded;
+    private ExtendReTorque? extended;
+    private Right? needs;
     private string shown = "";
 
     [Fact]
@@ -45,7 +48,7 @@ public sealed class ReTorqueJointTests : ScreenBench
         Assert.Null(recorded);
         Assert.Contains("how many degrees", joint.FindAll("[role=alert]")[1].TextContent, StringComparison.Ordinal);
 
-        await joint.FindAll("input")[1].InputAsync(new ChangeEventArgs { Value = "12,5" });
+        await joint.FindAll(".retorque-value")[1].InputAsync(new ChangeEventArgs { Value = "12,5" });
         await Button(joint, ": MOVED").ClickAsync(new());
         Assert.Equal((true, (decimal?)12.5m), (recorded!.Moved, recorded.AngleDegrees));
     }
@@ -77,7 +80,7 @@ public sealed class ReTorqueJointTests : ScreenBench
     private static async Task ChooseAsync(IRenderedComponent<ReTorqueJoint> joint, string value)
     {
         await joint.FindAll(".choice").Single(tool => tool.TextContent == "W7").ClickAsync(new());
-        await joint.FindAll("input")[0].InputAsync(new ChangeEventArgs { Value = value });
+        await joint.FindAll(".retorque-value")[0].InputAsync(new ChangeEventArgs { Value = value });
     }
 
     [Fact]
@@ -112,7 +115,7 @@ public sealed class ReTorqueJointTests : ScreenBench
     {
         var joint = Show();
         await ChooseAsync(joint, "110");
-        await joint.FindAll("input")[1].InputAsync(new ChangeEventArgs { Value = "31" });
+        await joint.FindAll(".retorque-value")[1].InputAsync(new ChangeEventArgs { Value = "31" });
         Assert.Contains("it was loose", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
 
         await Button(joint, ": MOVED").ClickAsync(new());
@@ -153,17 +156,71 @@ public sealed class ReTorqueJointTests : ScreenBench
     public void What_is_overdue_says_so() =>
         Assert.Contains("OVERDUE: was due from 48260 to 48310 km, by 16 Mar 2026", Show(km: 48_311).Markup, StringComparison.Ordinal);
 
+    [Fact]
+    public async Task On_its_last_day_a_trailered_car_is_settled_early_by_the_leads_signature_alone()
+    {
+        car.Wait(TimeSpan.FromDays(14));
+        var joint = Show(km: 48_230);
+        Assert.Contains("Its last day is reached.", joint.Find(".last-day").TextContent, StringComparison.Ordinal);
+        await ChooseAsync(joint, "110");
+
+        await Button(joint, "NOT MOVED").ClickAsync(new());
+
+        Assert.Equal(Right.Lead, needs);
+        Assert.Contains("settled early by the lead's signature alone", shown, StringComparison.Ordinal);
+        car.Declare(TestRegister.WheelDown);
+        car.Do(TestPerson.Lee, recorded!);
+        Assert.Equal(PositionState.Settled, car.Shows(recorded!.Positions[0]));
+    }
+
+    [Fact]
+    public async Task On_its_last_day_it_gets_one_new_interval_with_a_reason()
+    {
+        car.Wait(TimeSpan.FromDays(15));
+        var joint = Show(km: 48_210);
+        var button = joint.FindAll(".last-day button").Single();
+
+        await button.ClickAsync(new());
+        Assert.Null(extended);
+        Assert.Equal("Write why it gets a new interval.", joint.Find(".last-day .form-wrong").TextContent.Trim());
+
+        await joint.Find(".last-day input").InputAsync(new ChangeEventArgs { Value = "On its trailer since" });
+        await joint.FindAll(".last-day button").Single().ClickAsync(new());
+        Assert.Equal((Right.Lead, 5, "48210 km"), (needs, extended!.Positions.Count, extended.Odometer.ToString()));
+        car.Do(TestPerson.Lee, extended);
+
+        Assert.Empty(Show(km: 48_210).FindAll(".last-day"));
+        car.Wait(TimeSpan.FromDays(15));
+        Assert.Empty(Show(km: 48_210).FindAll(".last-day button"));
+    }
+
+    [Fact]
+    public async Task An_odometer_below_the_last_is_not_signed_without_a_word()
+    {
+        var joint = Show(km: 48_000);
+        await ChooseAsync(joint, "110");
+
+        await Button(joint, "NOT MOVED").ClickAsync(new());
+
+        Assert.Null(recorded);
+        Assert.Contains("It was at 48210 km before", joint.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+    }
+
     private IRenderedComponent<ReTorqueJoint> Show(decimal? km = 48_310, Domain.Procedures.Adapter? adapter = null)
     {
         var reading = Readings.Of(car, TestPerson.Tess);
         var due = Assert.Single(DueJoint.Of(reading));
+        var odometer = new OdometerEntry { Text = km?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "" };
+        odometer.Know(reading);
         return Render<ReTorqueJoint>(parameters => parameters
             .Add(joint => joint.Reading, reading)
             .Add(joint => joint.Due, due with { Instance = due.Instance with { Group = due.Instance.Group with { Adapter = adapter } } })
-            .Add(joint => joint.Km, km)
+            .Add(joint => joint.Odometer, odometer)
             .Add(joint => joint.OnRecord, asked =>
             {
-                recorded = (RecordSettled)asked.Command;
+                recorded = asked.Command as RecordSettled;
+                extended = asked.Command as ExtendReTorque;
+                needs = asked.Request.Needs;
                 shown = string.Join("; ", asked.Request.Shown.Lines);
                 return Task.FromResult(true);
             }));

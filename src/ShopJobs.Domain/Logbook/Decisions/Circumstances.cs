@@ -35,6 +35,12 @@ public sealed record Circumstances(
     /// <summary>What the clock shows, UTC.</summary>
     public DateTime Shows => At - Ahead;
 
+    /// <summary>What the car's odometer counts in.</summary>
+    public DistanceUnit Distance { get; init; }
+
+    /// <summary>The name of another car that takes up a place of the shop; null where there is room.</summary>
+    public Func<string, string?> TakenBy { get; init; } = static _ => null;
+
     /// <summary>People for whom the actor is no second person: they enrolled him, gave him his right or reset his PIN, and no third has confirmed him.</summary>
     public IReadOnlySet<PersonId> TiedTo { get; init; } = System.Collections.Frozen.FrozenSet<PersonId>.Empty;
 
@@ -54,6 +60,14 @@ public sealed record Circumstances(
         ArgumentNullException.ThrowIfNull(release);
         var at = Shop.OnThisClock(release.At, release.Fact);
         return at == release.At ? release.Day : DateOnly.FromDateTime(OnTheWall(at));
+    }
+
+    /// <summary>The shop's day on which a new interval was given, by the clock as it goes now.</summary>
+    public DateOnly DayOf(IntervalBook interval)
+    {
+        ArgumentNullException.ThrowIfNull(interval);
+        var at = Shop.OnThisClock(interval.At, interval.Fact);
+        return at == interval.At ? interval.Fact.On : DateOnly.FromDateTime(OnTheWall(at));
     }
 
     /// <summary>The day on which a release lapses, by the clock as it goes now; null where it does not.</summary>

@@ -123,7 +123,16 @@ public sealed record RecordSettled(
     EnteredTorque Value,
     ToolId Tool,
     decimal? OdometerKm,
-    string Shown) : SignedCommand(Shown);
+    string Shown) : SignedCommand(Shown)
+{
+    /// <summary>The odometer as it was entered: the same distance as <see cref="OdometerKm"/>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OdometerReading? Odometer { get; init; }
+
+    /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}
 
 /// <summary>Sign as witness for one stage of one group instance.</summary>
 public sealed record Witness(
@@ -160,6 +169,10 @@ public sealed record Countersign(IReadOnlyList<long> Records, string Shown) : Si
 public sealed record Release(
     ReleaseKind Kind, decimal? OdometerKm, Acceptance? CustomerAcceptance, string Shown) : SignedCommand(Shown)
 {
+    /// <summary>The odometer as it was entered: the same distance as <see cref="OdometerKm"/>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OdometerReading? Odometer { get; init; }
+
     /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ContentDigest? OdometerWhy { get; init; }

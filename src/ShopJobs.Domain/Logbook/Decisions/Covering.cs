@@ -41,6 +41,8 @@ public static class Coverings
             ConfirmCorrection { Correction: var number } when state.Corrections.TryGetValue(number, out var correction) =>
                 Covering.Of(CorrectionsOf(state, correction.Fact.Target)),
             RecordSettled settled => Covering.Of(settled.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
+            LookOver => Covering.Of(state.ToLookOver.Select(move => move.Number)),
+            ExtendReTorque extend => Covering.Of(extend.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
             Release or UpholdRelease or WithdrawRelease => Covering.Of(state.Number),
             Countersign countersign => WithCorrections(state, countersign.Records),
             _ => Covering.Nothing,

@@ -47,6 +47,13 @@ public static partial class Decider
             Release release => ReleaseCar(state, release, now, rules),
             UpholdRelease uphold => Uphold(state, uphold, now, rules),
             WithdrawRelease withdraw => Withdraw(state, withdraw, now, rules),
+            ComeIn come => Arrive(state, come, now),
+            MoveCar move => Move(state, move, now, rules),
+            ReportMoved moved => Moved(state, moved, now, rules),
+            LetGo let => Leave(state, let, now, rules),
+            ReportGone gone => Gone(state, gone, now, rules),
+            LookOver look => LookAtMoves(state, look, now, rules),
+            ExtendReTorque extend => Extend(state, extend, now, rules),
             IssueSummary issue => Issue(state, issue, now, rules),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a car."),
         };

@@ -78,6 +78,10 @@ public static partial class Decider
         {
             refused.Add(new HoldPoint(HoldReason.OdometerMissing));
         }
+        else if (settled.OdometerKm < state.Odometer && settled.OdometerWhy is null)
+        {
+            refused.Add(new HoldPoint(HoldReason.OdometerBelowLast) { Km = state.Odometer });
+        }
 
         if (refused.Count > 0)
         {
@@ -108,6 +112,8 @@ public static partial class Decider
                     settled.Tool, now.Today, Failing(rules.Settling, question))
                 {
                     OdometerKm = settled.OdometerKm,
+                    Odometer = settled.Odometer,
+                    OdometerWhy = settled.OdometerWhy,
                     ToolEntry = question.Tool.Number,
                 };
             }),

@@ -110,6 +110,7 @@ public static partial class Decider
             release.CustomerAcceptance?.Kept,
             release.Shown)
         {
+            Odometer = release.Odometer,
             OdometerWhy = release.OdometerWhy,
             On = now.Today,
         });

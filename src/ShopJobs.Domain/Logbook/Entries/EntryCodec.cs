@@ -33,6 +33,11 @@ public static class EntryCodec
         Add("release-upheld", json.ReleaseUpheld);
         Add("release-withdrawn", json.ReleaseWithdrawn);
         Add("summary-issued", json.SummaryIssued);
+        Add("arrived", json.Arrived);
+        Add("left", json.Left);
+        Add("moved", json.CarMoved);
+        Add("looked-over", json.LookedOver);
+        Add("re-torque-extended", json.ReTorqueExtended, position: PositionIn.Positions);
         Add("tool-entered", json.ToolEntered, tool: true);
         Add("calibrated", json.Calibrated);
         Add("quarantined", json.Quarantined);

@@ -61,6 +61,8 @@ internal static class EntryJson
         options.Converters.Add(new AsText<JointPosition>(at => string.Create(CultureInfo.InvariantCulture, $"{at.Key}/{at.Place}/{at.Number}"), ReadPosition, Positions));
         options.Converters.Add(new AsText<CarCondition>(condition => $"{condition.Aspect}={condition.Value}", ReadCondition));
         options.Converters.Add(new AsText<Undone>(undone => undone.ToString(), ReadUndone));
+        options.Converters.Add(new AsText<OdometerReading>(reading => reading.ToString(), ReadOdometer));
+        options.Converters.Add(new AsText<SpokenAgainst>(WriteAgainst, ReadAgainst));
         options.Converters.Add(new AsText<EnteredTorque>(WriteTorque, ReadTorque, Torques));
         return options;
     }
@@ -89,6 +91,27 @@ internal static class EntryJson
         ["setting", var name] => new Undone(UndoneKind.Setting, name),
         ["joint", var name] => new Undone(UndoneKind.Joint, name),
         _ => new Undone(UndoneKind.Result, text),
+    };
+
+    private static OdometerReading ReadOdometer(string text) =>
+        text.Split(' ') is [var value, var unit] && decimal.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? new OdometerReading(number, unit switch
+            {
+                "km" => DistanceUnit.Kilometre,
+                "mi" => DistanceUnit.Mile,
+                _ => throw new JsonException($"“{unit}” is not a unit of distance."),
+            })
+            : throw new JsonException($"“{text}” is not an odometer.");
+
+    private static string WriteAgainst(SpokenAgainst against) => against.Position is { } at
+        ? string.Create(CultureInfo.InvariantCulture, $"{against.Reason} {at.Key}/{at.Place}/{at.Number}")
+        : against.Reason.ToString();
+
+    private static SpokenAgainst ReadAgainst(string text) => text.Split(' ', 2) switch
+    {
+        [var reason] when Enum.TryParse<HoldReason>(reason, out var why) => new SpokenAgainst(why, null),
+        [var reason, var position] when Enum.TryParse<HoldReason>(reason, out var why) => new SpokenAgainst(why, ReadPosition(position)),
+        _ => throw new JsonException($"“{text}” is not a reason against a move."),
     };
 
     private static string WriteTorque(EnteredTorque torque) =>
@@ -144,6 +167,11 @@ internal static class EntryJson
 [JsonSerializable(typeof(ReleaseUpheld))]
 [JsonSerializable(typeof(ReleaseWithdrawn))]
 [JsonSerializable(typeof(SummaryIssued))]
+[JsonSerializable(typeof(Arrived))]
+[JsonSerializable(typeof(Left))]
+[JsonSerializable(typeof(CarMoved))]
+[JsonSerializable(typeof(LookedOver))]
+[JsonSerializable(typeof(ReTorqueExtended))]
 [JsonSerializable(typeof(ToolEntered))]
 [JsonSerializable(typeof(Calibrated))]
 [JsonSerializable(typeof(Quarantined))]

@@ -21,6 +21,9 @@ public sealed record Released(
     /// <summary>Why the odometer is lower than at the last release; null where it is not.</summary>
     public ContentDigest? OdometerWhy { get; init; }
 
+    /// <summary>The odometer as it was entered; null in older records, and where none was read.</summary>
+    public OdometerReading? Odometer { get; init; }
+
     /// <summary>The shop's day; null in older records.</summary>
     public DateOnly? On { get; init; }
 

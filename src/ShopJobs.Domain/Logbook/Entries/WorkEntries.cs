@@ -151,8 +151,22 @@ public sealed record Settled(
     /// <summary>The odometer at this re-torque; null in older records.</summary>
     public decimal? OdometerKm { get; init; }
 
+    /// <summary>The odometer as it was entered; null in older records.</summary>
+    public OdometerReading? Odometer { get; init; }
+
+    /// <summary>Why the odometer is lower than it was; null where it is not.</summary>
+    public ContentDigest? OdometerWhy { get; init; }
+
     /// <summary>As at a pull.</summary>
     public long? ToolEntry { get; init; }
 
-    public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Tool = Tool, Problems = Problems, FallsWhenOpened = true };
+    public override EntryFacets Facets() => new()
+    {
+        Job = Job,
+        Positions = Positions,
+        Tool = Tool,
+        Problems = Problems,
+        FallsWhenOpened = true,
+        Texts = KeptText.Given(("About the odometer", OdometerWhy)),
+    };
 }

@@ -77,6 +77,7 @@ public enum HoldReason
     NoRegister,
     NoSuchRelease,
     NotSuspended,
+    MovedAnyway,
 
     // why somebody is refused
     NoPersonHere,
@@ -115,6 +116,13 @@ public enum HoldReason
     AlreadyStarted,
     WorkBegun,
     Superseded,
+    NotReleased,
+    AlreadyHere,
+    NotHere,
+    PlaceTaken,
+    AlreadyThere,
+    NothingToLookOver,
+    NoNewInterval,
 
     // what is not known here
     UnknownJob,

@@ -45,7 +45,7 @@ public static class PermissionRules
     }
 
     // What only somebody else may sign.
-    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection;
+    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection or LookOver;
 
     private static IEnumerable<PersonId> Workers(PermissionQuestion q) => q.Doers.Concat(q.Books.SelectMany(book => book.Workers));
 

@@ -29,6 +29,7 @@ public static class ReleaseRules
         new(HoldReason.StepNotSigned, StepsNotSigned),
         new(HoldReason.ReTorqueDue, ReTorqueDue),
         new(HoldReason.ReTorqueOverdue, ReTorqueOverdue),
+        new(HoldReason.MovedAnyway, MovedAnyway),
     ];
 
     /// <summary>Every lasting position of the car by the register, and any other that the logbook names.</summary>
@@ -148,6 +149,12 @@ public static class ReleaseRules
               where q.State.OwesReTorque(book) && q.State.IsOverdue(q.Now, book, q.OdometerKm)
               group book by book.Position.Joint into joint
               select new HoldPoint(HoldReason.ReTorqueOverdue) { Position = joint.First().Position };
+
+    // It was moved, or left, while its gate said no: nobody drives before somebody has looked it over.
+    private static IEnumerable<HoldPoint> MovedAnyway(ReleaseQuestion q) =>
+        q.Kind == ReleaseKind.Move
+            ? []
+            : q.State.ToLookOver.Select(move => new HoldPoint(HoldReason.MovedAnyway) { Entry = move.Number, At = move.At });
 
     // Without a register nothing is known of the car: no driver is let go by it.
     private static IEnumerable<HoldPoint> NoRegister(ReleaseQuestion q) =>

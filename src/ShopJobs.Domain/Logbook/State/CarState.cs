@@ -156,9 +156,6 @@ public sealed partial record CarState
     /// <summary>The first release after this entry under which the car may have been driven; null when there is none.</summary>
     public ReleaseBook? FirstDriveAfter(long entry) => ReleaseHistory.Find(release => release.MayHaveDriven && release.Number > entry);
 
-    /// <summary>The odometer as it was last read; null when it never was.</summary>
-    public decimal? Odometer => ReleaseHistory.FindLast(release => release.Fact.OdometerKm is not null)?.Fact.OdometerKm;
-
     /// <summary>Pure and total over the known entries: the state after one more entry.</summary>
     public CarState Apply(Recorded recorded)
     {
@@ -185,6 +182,11 @@ public sealed partial record CarState
             Released fact => WithRelease(recorded, fact),
             ReleaseUpheld fact => WithUpheld(recorded, fact),
             ReleaseWithdrawn fact => WithWithdrawal(recorded, fact),
+            Arrived fact => WithArrival(recorded, fact),
+            Left fact => WithDeparture(recorded, fact),
+            CarMoved fact => WithMove(recorded, fact.Against),
+            LookedOver fact => WithLook(fact),
+            ReTorqueExtended fact => WithInterval(recorded, fact),
             SummaryIssued fact => this with { Summaries = Superseded(recorded.Number).Add(new SummaryBook(recorded.Number, recorded.At, fact)) },
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a car's logbook.", nameof(recorded)),
         };

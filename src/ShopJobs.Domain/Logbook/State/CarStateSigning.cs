@@ -100,7 +100,7 @@ public sealed partial record CarState
     {
         var jobs = Jobs.SetItems(fact.Closes.Select(id => KeyValuePair.Create(id, Jobs[id] with { ClosedBy = recorded.Number })));
         var given = new ReleaseBook(recorded.Number, recorded.At, recorded.Person, fact);
-        return this with
+        return Read(fact.OdometerKm) with
         {
             Jobs = jobs,
             Releases = Releases.SetItem(fact.Kind, given),

@@ -131,7 +131,7 @@ public sealed partial record CarState
 
     private CarState WithSettled(Recorded recorded, Settled fact)
     {
-        var next = Remember(recorded).Put(fact.Positions, book => book with { NamedBy = recorded.Number }).Put(fact.Positions, book => fact.Problems.Count == 0
+        var next = Remember(recorded).Read(fact.OdometerKm).Put(fact.Positions, book => book with { NamedBy = recorded.Number }).Put(fact.Positions, book => fact.Problems.Count == 0
             ? book with { SettledBy = recorded.Number, Settled = new SettledRecord(recorded.At, fact) }
             : fact.Problems is [HoldReason.ReTorqueEarly] ? book
             : book with { Holds = book.Holds.Add(new Hold(recorded.Number, recorded.At, recorded.Person, fact.Problems[0]) { Workers = book.Workers }) });

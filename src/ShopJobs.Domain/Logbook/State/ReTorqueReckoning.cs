@@ -20,12 +20,19 @@ public static class ReTorqueReckoning
     public static decimal? LatestKm(this CarState state, PositionBook book) =>
         state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.LatestKm;
 
+    /// <summary>The new interval that the lead gave for this pull and this drive; null where he gave none.</summary>
+    public static IntervalBook? IntervalOf(this CarState state, PositionBook book) =>
+        state.FirstDrive(book) is { } drive && state.Intervals.TryGetValue(book.Position, out var interval)
+            && interval.Pull == book.Last!.Number && interval.Drive == drive.Number
+            ? interval
+            : null;
+
     /// <summary>The last day on which it is not overdue; null without a first drive or a date limit.</summary>
     public static DateOnly? LatestDay(this CarState state, Circumstances now, PositionBook book)
     {
         ArgumentNullException.ThrowIfNull(now);
         return state.FirstDrive(book) is { } drive && Rule(book)?.WithinDays is { } days
-            ? now.DayOf(drive).AddDays(days)
+            ? (state.IntervalOf(book) is { } interval ? now.DayOf(interval) : now.DayOf(drive)).AddDays(days)
             : null;
     }
 
@@ -42,9 +49,23 @@ public static class ReTorqueReckoning
     public static bool IsTooEarly(this CarState state, Circumstances now, PositionBook book, decimal? odometerKm)
     {
         ArgumentNullException.ThrowIfNull(now);
-        return odometerKm < state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.AfterKm
-            && !(now.May(Right.Lead) && !now.Shop.ClockInDoubt && now.DayShown >= state.LatestDay(now, book));
+        return state.IsBelowItsDistance(book, odometerKm) && !(now.May(Right.Lead) && state.IsAtItsLastDay(now, book));
     }
+
+    /// <summary>True below the distance that the rule asks to settle.</summary>
+    public static bool IsBelowItsDistance(this CarState state, PositionBook book, decimal? odometerKm) =>
+        odometerKm < state.FirstDrive(book)?.Fact.OdometerKm + Rule(book)?.AfterKm;
+
+    /// <summary>True from its last day on, by a clock that is not in doubt.</summary>
+    public static bool IsAtItsLastDay(this CarState state, Circumstances now, PositionBook book)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        return !now.Shop.ClockInDoubt && now.DayShown >= state.LatestDay(now, book);
+    }
+
+    /// <summary>True where the lead may give it a new interval: owed, at its last day, not driven far enough to settle, and none given yet.</summary>
+    public static bool MayBeExtended(this CarState state, Circumstances now, PositionBook book, decimal odometerKm) =>
+        state.OwesReTorque(book) && state.IsAtItsLastDay(now, book) && state.IsBelowItsDistance(book, odometerKm) && state.IntervalOf(book) is null;
 
     private static ReTorque? Rule(PositionBook book) => book.Last?.Fact.Spec.ReTorque;
 }

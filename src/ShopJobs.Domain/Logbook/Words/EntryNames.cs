@@ -16,6 +16,12 @@ public sealed record EntryNames(
     Func<JobId, string, string> Step,
     Func<PersonId, string> Person)
 {
+    /// <summary>What the car's odometer counts in.</summary>
+    public DistanceUnit Distance { get; init; }
+
+    /// <summary>A place of the shop as people say it: "Lift A".</summary>
+    public Func<string, string> Place { get; init; } = static key => key;
+
     /// <summary>Positions joint by joint: "wheel nut front-left 1 to 3, 5; wheel nut rear-left 2".</summary>
     public string Positions(IEnumerable<JointPosition> positions) => string.Join(
         "; ",

@@ -36,10 +36,11 @@ public static class EntryWords
             Corrected { Restated: { } restated } fact => $"Restated entry {Number(fact.Target)} as {restated}.",
             Corrected fact => $"Voided entry {Number(fact.Target)}{(fact.WasPulled switch { true => "; it was pulled all the same", false => "; it was never pulled", _ => "" })}.",
             CorrectionConfirmed fact => $"Confirmed the correction in entry {Number(fact.Correction)}.",
-            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact)}{Lapses(fact)}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
+            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact, names)}{Lapses(fact, names)}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
             ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} stands.",
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
+            ReTorqueExtended or Arrived or Left or CarMoved or LookedOver => VisitWords.Of(entry, names),
             _ => ShopEntryWords.Of(entry) ?? ToolEntryWords.Of(entry, names),
         };
     }
@@ -101,13 +102,13 @@ public static class EntryWords
         return about.Length == 0 ? "" : $" ({string.Join(", ", about)})";
     }
 
-    private static string Odometer(Released fact) =>
-        fact.OdometerKm is { } km ? FormattableString.Invariant($" at {km} km") : "";
+    private static string Odometer(Released fact, EntryNames names) =>
+        fact.Odometer is { } read ? $" at {read}" : fact.OdometerKm is { } km ? $" at {names.Distance.Say(km)}" : "";
 
-    private static string Lapses(Released fact) => (fact.LapsesAtKm, fact.LapsesOn) switch
+    private static string Lapses(Released fact, EntryNames names) => (fact.LapsesAtKm, fact.LapsesOn) switch
     {
-        ({ } km, { } day) => FormattableString.Invariant($"; lapses at {km} km or after {day:yyyy-MM-dd}, when the re-torque is due"),
-        ({ } km, null) => FormattableString.Invariant($"; lapses at {km} km, when the re-torque is due"),
+        ({ } km, { } day) => FormattableString.Invariant($"; lapses at {names.Distance.Say(km)} or after {day:yyyy-MM-dd}, when the re-torque is due"),
+        ({ } km, null) => FormattableString.Invariant($"; lapses at {names.Distance.Say(km)}, when the re-torque is due"),
         (null, { } day) => FormattableString.Invariant($"; lapses after {day:yyyy-MM-dd}, when the re-torque is due"),
         _ => "",
     };

@@ -17,6 +17,7 @@ public static class GatheredHolds
     [
         HoldReason.Held,
         HoldReason.ToolInDoubt,
+        HoldReason.MovedAnyway,
         HoldReason.NothingCloses,
         HoldReason.NotAtStage,
         HoldReason.TemporaryFitted,

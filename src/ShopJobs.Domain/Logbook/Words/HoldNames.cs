@@ -8,6 +8,9 @@ public sealed record HoldNames(Func<Joint, string> Joint, Func<DateTime, DateTim
     /// <summary>What a person is called; "somebody" where no names are at hand.</summary>
     public Func<PersonId, string> Person { get; init; } = static _ => "Somebody";
 
+    /// <summary>What the car's odometer counts in.</summary>
+    public DistanceUnit Distance { get; init; }
+
     /// <summary>Where no register is at hand: ids as they are, instants in UTC.</summary>
     public static readonly HoldNames Plain = new(joint => joint.ToString(), at => at);
 
@@ -15,6 +18,6 @@ public sealed record HoldNames(Func<Joint, string> Joint, Func<DateTime, DateTim
     public static HoldNames Of(Circumstances now)
     {
         ArgumentNullException.ThrowIfNull(now);
-        return new HoldNames(now.Name, now.OnTheWall) { Person = now.PersonName };
+        return new HoldNames(now.Name, now.OnTheWall) { Distance = now.Distance, Person = now.PersonName };
     }
 }

@@ -112,7 +112,10 @@ internal static class HoldSentences
         HoldReason.ReTorqueDue => (
             $"{on.Joint}: re-torque after the first drive is not done", "re-torque after the drive, or record the customer's written acceptance"),
         HoldReason.OdometerBelowLast => (
-            string.Create(CultureInfo.InvariantCulture, $"The odometer is lower than the {point.Km:0.#} km of last time"), "read it again; if the clock was changed, say so"),
+            $"The odometer is lower than the {on.Names.Distance.Say(point.Km ?? 0)} of last time", "read it again; if the clock was changed, say so"),
+        HoldReason.MovedAnyway => (
+            $"The car was moved on {(point.At is { } moved ? on.Names.OnTheWall(moved).ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture) : "a day")} while it was not to be moved, and nobody has looked it over since",
+            "look at the joints that were loose, then sign that you did"),
         HoldReason.ReTorqueOverdue => (
             $"{on.Joint}: its re-torque is overdue", "re-torque it, or record the customer's written acceptance"),
         HoldReason.NoRegister => ("The shop has no joint register: nobody knows what is on this car", "import a register first"),
@@ -162,6 +165,15 @@ internal static class HoldSentences
         HoldReason.AlreadyStarted => ("This job is started already", "open it"),
         HoldReason.WorkBegun => ($"{on.Fasteners} was opened: its step is not “not applicable”", "torque it"),
         HoldReason.Superseded => ("More was recorded on this car since the summary was shown", "look at it again as it is now, then issue it"),
+
+        HoldReason.NotReleased => ("No release to the road stands", "release it, or take it on a trailer"),
+        HoldReason.AlreadyHere => ("The car is here already", "record that it left first, if it did"),
+        HoldReason.NotHere => ("The car is not here", "record that it came in first"),
+        HoldReason.PlaceTaken => ($"{point.Name} stands there", $"record first where {point.Name} stands now, or choose another place"),
+        HoldReason.AlreadyThere => ("The car stands there already", "choose the place it goes to"),
+        HoldReason.NothingToLookOver => ("No move of this car waits to be looked over", "go on with the work"),
+        HoldReason.NoNewInterval => (
+            on.With("a new interval is given once, on the last day of a re-torque or after it, to a car that was not driven far enough"), "re-torque it"),
 
         // what is not known here
         HoldReason.UnknownJob => ("This car has no such job", FromCar),

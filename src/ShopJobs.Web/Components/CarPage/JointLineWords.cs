@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.CarPage;
@@ -32,7 +33,11 @@ public static class JointLineWords
             tool => ToolName(reading, tool),
             job => reading.State.Jobs[job].Fact.Procedure,
             (job, step) => reading.Placed(reading.State.Jobs[job]).Step(step)?.Title() ?? step,
-            person => people.GetValueOrDefault(person, "somebody"));
+            person => people.GetValueOrDefault(person, "somebody"))
+        {
+            Distance = reading.Now.Distance,
+            Place = CarPlaceWords.OfKey,
+        };
     }
 
     /// <summary>The kind of a torque record. A confirmed setting is never called measured.</summary>

@@ -24,7 +24,8 @@ public sealed class CarForm
     /// <summary>Id of the customer as text, as a select gives it.</summary>
     public string Customer { get; set; } = "";
 
-    public CarPlace Place { get; set; } = CarPlace.Outside;
+    /// <summary>What its odometer counts in.</summary>
+    public DistanceUnit Distance { get; set; }
 
     public static CarForm Of(Car car) => new()
     {
@@ -36,6 +37,6 @@ public sealed class CarForm
         Colour = car.Colour,
         Note = car.Note,
         Customer = car.CustomerId.Value.ToString(),
-        Place = car.Place,
+        Distance = car.Distance,
     };
 }

@@ -10,7 +10,7 @@ public sealed class CarFormValidator : AbstractValidator<CarForm>
         RuleFor(form => form.Name).NotEmpty().WithMessage("Give the car the name the shop calls it by, for example Blue.");
         RuleFor(form => form.Model).NotEmpty().WithMessage("Write make and model.");
         RuleFor(form => form.Customer).Must(id => Guid.TryParse(id, out _)).WithMessage("Pick the customer; add one first if there is none.");
-        RuleFor(form => form.Place).IsInEnum().WithMessage("Pick where the car stands.");
+        RuleFor(form => form.Distance).IsInEnum().WithMessage("Pick what its odometer counts in.");
         AtMost(form => form.Name, "The name", Car.NameLength);
         AtMost(form => form.Model, "Make and model", Car.ModelLength);
         AtMost(form => form.Mark, "The plate or chassis number", Car.MarkLength);

@@ -85,7 +85,7 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
             var car = await shop.Cars.FindAsync([form.Id], cancellation);
             if (car is null)
             {
-                car = new Car { Id = form.Id, Name = "", Model = "" };
+                car = new Car { Id = form.Id, Name = "", Model = "", CountsAsHere = false };
                 shop.Cars.Add(car);
             }
             else
@@ -102,20 +102,6 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
             return null;
         }, cancellation);
     }
-
-    /// <summary>Writes down where a car stands now.</summary>
-    public Task<string?> PutAsync(CarId id, CarPlace place, CancellationToken cancellation = default) =>
-        ChangeAsync(async (shop, by) =>
-        {
-            if (await shop.Cars.FindAsync([id], cancellation) is not { } car)
-            {
-                return "That car is not in the book.";
-            }
-
-            car.Place = place;
-            car.Touch(by, clock.Now);
-            return null;
-        }, cancellation);
 
     private async Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation)
     {
@@ -160,7 +146,7 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
         car.Mark = Typed.Clean(form.Mark);
         car.Colour = Typed.Clean(form.Colour);
         car.Note = Typed.Clean(form.Note);
-        car.Place = form.Place;
+        car.Distance = form.Distance;
     }
 
     private static string? Broken(FluentValidation.Results.ValidationResult result) =>

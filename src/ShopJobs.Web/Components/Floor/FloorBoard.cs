@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Desk;
@@ -45,7 +46,10 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
             glances[car.Id] = known;
         }
 
-        return new FloorCar(car, reading, known.Glance, [.. people.Select(on => on.Who).Distinct()]);
+        return new FloorCar(car, reading, known.Glance, [.. people.Select(on => on.Who).Distinct()])
+        {
+            IsHere = Whereabouts.Of(car, reading.State, clock).IsHere,
+        };
     }
 
     private static async Task<ILookup<CarId, Manned>> PeopleOnAsync(ShopDbContext shop, CancellationToken cancellation)

@@ -11,6 +11,9 @@ public sealed record OnIt(PersonId Person, string Name, string Initials);
 /// <param name="People">Who is on it.</param>
 public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IReadOnlyList<OnIt> People)
 {
+    /// <summary>True while it is here. Cars that left are shown where they are held or due, and not as standing in the shop.</summary>
+    public bool IsHere { get; init; } = true;
+
     /// <summary>The road or track release that stands or only lapsed, the newest; null when none does.</summary>
     public ReleaseBook? Out => Driven.Where(standing => standing.Kind is ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed)
         .Select(standing => standing.Release).MaxBy(release => release!.Number);

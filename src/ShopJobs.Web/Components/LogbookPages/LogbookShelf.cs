@@ -4,6 +4,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
@@ -47,7 +48,7 @@ public sealed class LogbookShelf(
 
         var logbook = Folders.LogbookOf(car);
         var folded = reader.FoldAsFarAsReadable(logbook, Folders.Car);
-        var now = surroundings.Of(reader, default);
+        var now = Surroundings.About(surroundings.Of(reader, default), reader, car);
         var names = Names(reader, now, folded.State.Jobs);
         return Sheet(reader, logbook, name, newest, folded.Unreadable, (entry, envelope) =>
             Line(reader, names, entry, envelope, folded.State.StandingOf(entry)) with
@@ -137,7 +138,11 @@ public sealed class LogbookShelf(
         tool => now.Tool(tool).Tool?.Name ?? "a tool not in the book",
         job => jobs.TryGetValue(job, out var book) ? book.Fact.Procedure : "a job not in the book",
         (job, step) => jobs.TryGetValue(job, out var book) && now.Placed(book).Step(step) is { } instance ? instance.Title() : step,
-        person => NameOf(reader, "People", person.Value) ?? "somebody not in the book");
+        person => NameOf(reader, "People", person.Value) ?? "somebody not in the book")
+    {
+        Distance = now.Distance,
+        Place = CarPlaceWords.OfKey,
+    };
 
     private static string? NameOf(LogbookReader reader, string table, Guid id) => reader.Row($"name:{table}:{id}", connection =>
     {

@@ -8,4 +8,8 @@ namespace ShopJobs.Web.Components.Releases;
 /// <param name="OdometerWhy">Why the odometer is lower than it was; empty where it is not.</param>
 /// <param name="Covers">The logbook as it was on the screen.</param>
 public sealed record AskedRelease(
-    ReleaseKind Kind, decimal? OdometerKm, Acceptance? Acceptance, string OdometerWhy, IReadOnlyList<string> Shown, Covering Covers);
+    ReleaseKind Kind, decimal? OdometerKm, Acceptance? Acceptance, string OdometerWhy, IReadOnlyList<string> Shown, Covering Covers)
+{
+    /// <summary>The odometer as it was typed; null where it was not.</summary>
+    public OdometerReading? Odometer { get; init; }
+}

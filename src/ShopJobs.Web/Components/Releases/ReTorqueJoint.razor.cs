@@ -5,6 +5,7 @@ using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Releases;
@@ -18,6 +19,8 @@ public sealed partial class ReTorqueJoint
     private string angle = "";
     private string? problem;
     private string? angleProblem;
+    private string interval = "";
+    private string? intervalProblem;
     private bool busy;
 
     [Parameter, EditorRequired]
@@ -26,9 +29,9 @@ public sealed partial class ReTorqueJoint
     [Parameter, EditorRequired]
     public DueJoint Due { get; set; } = default!;
 
-    /// <summary>The odometer as it was typed for the car; null while it is not a number.</summary>
-    [Parameter]
-    public decimal? Km { get; set; }
+    /// <summary>The odometer as it is typed for the car.</summary>
+    [Parameter, EditorRequired]
+    public OdometerEntry Odometer { get; set; } = default!;
 
     /// <summary>Asks for the signature; true when it was recorded. What was typed stays until it is.</summary>
     [Parameter, EditorRequired]
@@ -71,7 +74,7 @@ public sealed partial class ReTorqueJoint
     private decimal? Turned => TypedNumber.Alone(angle, "°");
 
     private IEnumerable<string> Warnings(JointPosition position) =>
-        new[] { ReTorqueWords.Early(Reading, position, Km), ReTorqueWords.TooFar(Turned) }.OfType<string>();
+        new[] { ReTorqueWords.Early(Reading, position, Odometer.Km), ReTorqueWords.TooFar(Turned) }.OfType<string>();
 
     private async Task RecordAsync(IReadOnlyList<JointPosition> positions, bool moved)
     {
@@ -93,31 +96,83 @@ public sealed partial class ReTorqueJoint
             return;
         }
 
-        if (Km is not { } km)
+        if (Odometer.Read is not { } read || Odometer.Problem(needed: true) is not null)
         {
-            problem = "Type the car's odometer above: the re-torque is due by distance.";
+            problem = $"Above, at the car's odometer: {Odometer.Problem(needed: true)}";
             return;
         }
 
+        var early = positions.Any(IsSettledEarly);
+        var why = TypedText.Of(Odometer.WhyLower);
         var request = new SignRequest(
-            "SIGN: re-torqued by me",
+            early ? "SIGN: settled early, by me as lead" : "SIGN: re-torqued by me",
             $"Re-torque: {string.Join(", ", positions.Select(Reading.Now.Name))}",
             [
                 $"{(IsClick ? "Set to" : "Read")} {entered}, {chosen.Name}",
                 moved ? FormattableString.Invariant($"Moved by {turned}°") : positions.Count == 1 ? "Not moved" : "Each was pulled, in the pattern; none moved",
-                FormattableString.Invariant($"Odometer {km} km"),
+                $"Odometer {read}",
+                .. why is null ? [] : new[] { $"The odometer is lower than before: {Odometer.WhyLower}" },
                 .. Warnings(positions[0]),
             ],
             new CommandId(Guid.NewGuid()))
-        { Needs = Right.Record };
+        { Needs = early ? Right.Lead : Right.Record };
         busy = true;
         var recorded = await OnRecord(new ToSign<SignedCommand>(request, shown => Reading.State.AsShown(Reading.Now, new RecordSettled(
             Due.Job, Due.Instance.Group.Id, positions, moved, moved ? turned : null,
-            IsClick ? TorqueKind.SettingConfirmed : TorqueKind.Reading, entered, taken, km, shown))));
+            IsClick ? TorqueKind.SettingConfirmed : TorqueKind.Reading, entered, taken, read.Km, shown)
+            {
+                Odometer = read,
+                OdometerWhy = why?.Digest,
+            }), why));
         busy = false;
         if (recorded)
         {
             (angle, value) = ("", IsClick ? value : "");
         }
+    }
+
+    private bool IsAtLastDay(JointPosition position) => Reading.State.IsAtItsLastDay(Reading.Now, Reading.State.Of(position));
+
+    // At its last day and below its distance only the lead's signature settles it.
+    private bool IsSettledEarly(JointPosition position) =>
+        IsAtLastDay(position) && Reading.State.IsBelowItsDistance(Reading.State.Of(position), Odometer.Km);
+
+    private bool MayBeExtended(JointPosition position) =>
+        Odometer.Km is { } km && Reading.State.MayBeExtended(Reading.Now, Reading.State.Of(position), km);
+
+    private string LastDay(JointPosition position) =>
+        Odometer.Km is null ? "Type the odometer above: below its distance the lead settles it early, or gives it a new interval."
+        : IsSettledEarly(position) ? "The car was not driven far enough: re-torqued now, the lead's signature settles it early."
+        : "It was driven far enough: re-torque it.";
+
+    private async Task ExtendAsync()
+    {
+        intervalProblem = TypedText.Of(interval) is null ? "Write why it gets a new interval."
+            : Odometer.Problem(needed: true) is { } unclear ? $"Above, at the car's odometer: {unclear}"
+            : null;
+        if (busy || intervalProblem is not null || Odometer.Read is not { } read)
+        {
+            return;
+        }
+
+        var reason = TypedText.Of(interval)!;
+        var why = TypedText.Of(Odometer.WhyLower);
+        var request = new SignRequest(
+            "NEW INTERVAL: given by me",
+            $"A new interval for the re-torque: {Reading.Now.Name(Due.Joint)}",
+            [
+                $"{string.Join(", ", Due.Due.Select(Reading.Now.Name))}",
+                $"Odometer {read}: not driven far enough to settle",
+                "Its days begin anew today; it is given once",
+                $"Why: {Typed.Clean(interval)}",
+                .. why is null ? [] : new[] { $"The odometer is lower than before: {Odometer.WhyLower}" },
+            ],
+            new CommandId(Guid.NewGuid()))
+        { Needs = Right.Lead };
+        busy = true;
+        var given = await OnRecord(new ToSign<SignedCommand>(
+            request, shown => Reading.State.AsShown(Reading.Now, new ExtendReTorque(Due.Due, read, reason.Digest, shown) { OdometerWhy = why?.Digest }), reason, why));
+        busy = false;
+        interval = given ? "" : interval;
     }
 }

@@ -13,13 +13,15 @@ public static class ReTorqueWords
     {
         ArgumentNullException.ThrowIfNull(reading);
         var book = reading.State.Of(position);
-        if (odometerKm is not { } km || !reading.State.IsTooEarly(reading.Now, book, km))
+        if (odometerKm is not { } km || !reading.State.IsBelowItsDistance(book, km))
         {
             return null;
         }
 
         var more = reading.State.FirstDrive(book)!.Fact.OdometerKm!.Value + book.Last!.Fact.Spec.ReTorque!.AfterKm!.Value - km;
-        return string.Create(CultureInfo.InvariantCulture, $"Too early: {more:0.#} km more. It is recorded and does not settle the joint.");
+        return reading.State.IsAtItsLastDay(reading.Now, book)
+            ? $"{reading.Now.Distance.Say(more)} are missing, and its last day is reached: settled early by the lead's signature alone."
+            : $"Too early: {reading.Now.Distance.Say(more)} more. It is recorded and does not settle the joint.";
     }
 
     /// <summary>Said of a joint that turned further than one settles; null where it did not.</summary>
@@ -38,7 +40,7 @@ public static class ReTorqueWords
         }
 
         var from = drive.Fact.OdometerKm is { } start ? start + book.Last!.Fact.Spec.ReTorque!.AfterKm : null;
-        var distance = from is { } first ? string.Create(CultureInfo.InvariantCulture, $" from {first:0.#}{(reading.State.LatestKm(book) is { } last ? $" to {last:0.#}" : "")} km") : "";
+        var distance = from is { } first ? $" from {(reading.State.LatestKm(book) is { } last ? reading.Now.Distance.Say(first, last) : reading.Now.Distance.Say(first))}" : "";
         var day = reading.State.LatestDay(reading.Now, book) is { } by ? string.Create(CultureInfo.InvariantCulture, $", by {by:d MMM yyyy}") : "";
         return reading.State.IsOverdue(reading.Now, book, odometerKm ?? reading.State.Odometer) ? $"OVERDUE: was due{distance}{day}" : $"Due{distance}{day}";
     }

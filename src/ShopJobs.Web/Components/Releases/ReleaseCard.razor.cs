@@ -15,8 +15,7 @@ public sealed partial class ReleaseCard
     private readonly AcceptanceTyped said = new();
     private IReadOnlyList<GatheredHold> reasons = [];
     private Released? released;
-    private string odometer = "";
-    private string lower = "";
+    private readonly OdometerEntry odometer = new();
     private Covering covers = Covering.Nothing;
     private ReleaseStandingKind standing;
     private bool pressed;
@@ -53,13 +52,6 @@ public sealed partial class ReleaseCard
 
     private bool Accepted => said.IsBegun && said.Read().Lacks(Reading.Now.Today, inWriting: false).Count == 0;
 
-    private string? WrongOdometer => !pressed || Odometer.Read(odometer) is not null ? null
-        : "Type the odometer in kilometres, for example 48210: the re-torque is due by distance.";
-
-    private string WhyLower => Typed.Clean(lower);
-
-    private bool IsLower => Odometer.Read(odometer) < Reading.State.Odometer;
-
     private bool NeedsAcceptance => Kind != ReleaseKind.Move && (said.IsBegun || reasons.Any(IsReTorque));
 
     private bool OnlyReTorque => reasons.Count > 0 && reasons.All(IsReTorque);
@@ -72,8 +64,8 @@ public sealed partial class ReleaseCard
         {
             if (released is null)
             {
-                return [IsLower && WhyLower.Length == 0
-                    ? Text($"It was at {Reading.State.Odometer:0.#} km before: write why it is lower now.")
+                return [odometer.IsLower && odometer.WhyLower.Length == 0
+                    ? $"It was at {odometer.Last} before: write why it is lower now."
                     : "Type the odometer first: the re-torque is due by distance."];
             }
 
@@ -85,7 +77,7 @@ public sealed partial class ReleaseCard
             };
             if (released.LapsesAtKm is { } km)
             {
-                terms.Add(Text($"Lapses at {km:0.#} km") + (released.LapsesOn is { } day ? Text($" or after {day:d MMM yyyy}, whichever comes first") : "") + ": a re-torque is due by then.");
+                terms.Add($"Lapses at {Reading.Now.Distance.Say(km)}" + (released.LapsesOn is { } day ? Text($" or after {day:d MMM yyyy}, whichever comes first") : "") + ": a re-torque is due by then.");
             }
 
             if (released.Closes.Count > 0)
@@ -97,7 +89,11 @@ public sealed partial class ReleaseCard
         }
     }
 
-    protected override void OnParametersSet() => Ask();
+    protected override void OnParametersSet()
+    {
+        odometer.Know(Reading);
+        Ask();
+    }
 
     private static bool IsReTorque(GatheredHold reason) => reason.Reason is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue;
 
@@ -106,11 +102,12 @@ public sealed partial class ReleaseCard
     private void Ask()
     {
         standing = Reading.StandingOf(Kind).Kind;
-        reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted, Odometer.Read(odometer)));
+        reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted, odometer.Km));
         // What the release would say is what the domain would record, whoever signs.
-        var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, Odometer.Read(odometer), Accepted ? said.Read() : null, "")
+        var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, odometer.Km, Accepted ? said.Read() : null, "")
         {
-            OdometerWhy = WhyLower.Length > 0 ? Given : null,
+            Odometer = odometer.Read,
+            OdometerWhy = odometer.WhyLower.Length > 0 ? Given : null,
         });
         covers = command.Covers;
         var signer = Reading.Now with { Rights = new HashSet<Right> { Right.Release } };
@@ -126,9 +123,9 @@ public sealed partial class ReleaseCard
         }
 
         List<string> shown = [$"Release {Kind.Words()}: YES, nothing speaks against it", .. Terms];
-        if (released.OdometerKm is { } km)
+        if (released.Odometer is { } read)
         {
-            shown.Insert(1, Text($"Odometer {km} km"));
+            shown.Insert(1, $"Odometer {read}");
         }
 
         if (Accepted)
@@ -136,12 +133,13 @@ public sealed partial class ReleaseCard
             shown.Add($"The customer's acceptance: {said.Read().Text()}");
         }
 
-        if (IsLower)
+        if (odometer.IsLower)
         {
-            shown.Add($"The odometer is lower than before: {WhyLower}");
+            shown.Add($"The odometer is lower than before: {odometer.WhyLower}");
         }
 
         return OnRelease.InvokeAsync(new AskedRelease(
-            Kind, released.OdometerKm, Accepted ? said.Read() : null, IsLower ? WhyLower : "", shown, covers));
+            Kind, released.OdometerKm, Accepted ? said.Read() : null, odometer.WhyLower, shown, covers)
+        { Odometer = released.Odometer });
     }
 }

@@ -43,7 +43,7 @@ public sealed partial class ReleasePage
         var why = asked.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.OdometerWhy));
         var answer = await Signing.SignAsync(CarId, new ToSign<SignedCommand>(
             request,
-            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, kept?.Acceptance, shown) { OdometerWhy = why?.Digest, Covers = asked.Covers },
+            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, kept?.Acceptance, shown) { Odometer = asked.Odometer, OdometerWhy = why?.Digest, Covers = asked.Covers },
             kept?.Text,
             why));
         await TellAsync(answer, $"{Car.Name} is released {words}.");

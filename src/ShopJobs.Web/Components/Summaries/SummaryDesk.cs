@@ -14,22 +14,16 @@ namespace ShopJobs.Web.Components.Summaries;
 public sealed class SummaryDesk(
     CarDesk cars, LogbookSnapshots snapshots, IDbContextFactory<ShopDbContext> database, ShopSettings settings, ShopClock clock, ThirdPerson third)
 {
-    private const string OdometerResult = "odometer";
-
     /// <summary>What a fresh form starts with: the contact given last, the odometer as last recorded, the advice of the version before.</summary>
     public SummaryForm NewForm(CarId car)
     {
-        var state = cars.Read(car, person: null).State;
-        var km = state.Releases.Values.Where(release => release.Fact.OdometerKm is not null)
-            .Select(release => (release.Number, Km: release.Fact.OdometerKm!.Value))
-            .Concat(state.Results.TryGetValue(OdometerResult, out var result) && result is { VoidBy: 0, Fact.Values: [var value, ..] }
-                ? [(result.Number, value.Value)]
-                : [])
-            .OrderBy(read => read.Number).Select(read => (decimal?)read.Km).LastOrDefault();
+        var reading = cars.Read(car, person: null);
+        var state = reading.State;
         return new SummaryForm
         {
             Contact = settings.Current.Contact,
-            Odometer = km?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) ?? "",
+            Distance = reading.Now.Distance,
+            Odometer = (state.Odometer / reading.Now.Distance.Kilometres())?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) ?? "",
             Advice = string.Join('\n', AdviceOf(state)),
         };
     }
@@ -60,7 +54,7 @@ public sealed class SummaryDesk(
             reading.HeadHash,
             person => initials.GetValueOrDefault(person, "the shop"),
             instant => DateOnly.FromDateTime(clock.OnTheWall(instant)))
-        { NoThird = await third.MissingAsync(cancellation) is not null };
+        { Odometer = form.Read?.ToString(), NoThird = await third.MissingAsync(cancellation) is not null };
         return new SummaryDraft(
             id, SummaryMaker.Make(reading.State, entries, reading.Now, facts), reading.State.Number, Ended(reading), reading.Unreadable)
         {

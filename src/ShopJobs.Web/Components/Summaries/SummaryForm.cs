@@ -11,8 +11,11 @@ public sealed class SummaryForm
     /// <summary>How the customer reaches the shop; remembered for the next page.</summary>
     public string Contact { get; set; } = "";
 
-    /// <summary>As typed, in km; empty when nobody read it.</summary>
+    /// <summary>As typed; empty when nobody read it.</summary>
     public string Odometer { get; set; } = "";
+
+    /// <summary>What the car's odometer counts in.</summary>
+    public DistanceUnit Distance { get; init; }
 
     /// <summary>One advice a line, also those that were declined.</summary>
     public string Advice { get; set; } = "";
@@ -20,8 +23,15 @@ public sealed class SummaryForm
     /// <summary>Ended jobs that the page does not cover.</summary>
     public HashSet<JobId> LeaveOut { get; } = [];
 
-    /// <summary>The odometer as a number; null when empty or not one.</summary>
-    public decimal? OdometerKm => Releases.Odometer.Read(Odometer);
+    /// <summary>The odometer as it was read; null when empty or not one clear number.</summary>
+    public OdometerReading? Read => OdometerReading.TryParse(Odometer, Distance, out var reading, out _) ? reading : null;
+
+    /// <summary>The same in kilometres.</summary>
+    public decimal? OdometerKm => Read?.Km;
+
+    /// <summary>What is unclear about it, in plain words; null where nothing is.</summary>
+    public string? OdometerProblem =>
+        string.IsNullOrWhiteSpace(Odometer) || OdometerReading.TryParse(Odometer, Distance, out _, out var problem) ? null : problem;
 
     public IReadOnlyList<string> AdviceLines =>
         Advice.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

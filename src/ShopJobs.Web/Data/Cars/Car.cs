@@ -28,7 +28,14 @@ public sealed class Car : TrackedRow
 
     public string Note { get; set; } = "";
 
+    /// <summary>Where it stands, while it is here. Moves are entries of its logbook; this is the newest one's place.</summary>
     public CarPlace Place { get; set; } = CarPlace.Outside;
+
+    /// <summary>What its odometer counts in.</summary>
+    public DistanceUnit Distance { get; set; }
+
+    /// <summary>While its logbook has no visit, it counts as here: it was in the book before visits were kept.</summary>
+    public bool CountsAsHere { get; set; } = true;
 
     public Customer? Customer { get; init; }
 }

@@ -15,6 +15,7 @@ internal sealed class CarConfiguration : IEntityTypeConfiguration<Car>
         builder.Property(car => car.Colour).HasMaxLength(Car.ColourLength);
         builder.Property(car => car.Note).HasMaxLength(Car.NoteLength);
         builder.Property(car => car.Place).HasConversion<string>().HasMaxLength(20);
+        builder.Property(car => car.Distance).HasConversion<string>().HasMaxLength(20);
         builder.Property(car => car.Revision).IsConcurrencyToken();
         builder.HasIndex(car => car.Name).IsUnique();
         builder.HasOne(car => car.Customer).WithMany().HasForeignKey(car => car.CustomerId).OnDelete(DeleteBehavior.Restrict);

@@ -44,7 +44,10 @@ public class GoldenLogbookTests
     {
         var written = car.Concat(tool).Select(recorded => EntryCodec.Encode(recorded.Entry).Kind).ToHashSet();
         Assert.Equal(
-            ["cleared", "clock-set", "clock-stepped", "countersigned", "owner-told", "release-upheld", "release-withdrawn", "work-decided", "work-held"],
+            [
+                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "left", "looked-over", "moved", "owner-told", "re-torque-extended",
+                "release-upheld", "release-withdrawn", "work-decided", "work-held",
+            ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));
     }
 

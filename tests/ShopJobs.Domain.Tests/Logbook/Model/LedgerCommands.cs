@@ -34,7 +34,10 @@ internal sealed partial class Ledger
             Restate restate => OfCorrection(person, rights, restate.Target, restates: true),
             ConfirmCorrection confirm => OfConfirmation(person, rights, ties, confirm),
             Countersign countersign => OfCountersigning(rights, countersign),
-            RecordSettled settled => Those((HoldReason.NoRight, !rights.Contains(Right.Record)), (HoldReason.OdometerMissing, settled.OdometerKm is null or < 0))
+            RecordSettled settled => Those(
+                (HoldReason.NoRight, !rights.Contains(Right.Record)),
+                (HoldReason.OdometerMissing, settled.OdometerKm is null or < 0),
+                (HoldReason.OdometerBelowLast, settled.OdometerKm >= 0 && IsBelowLast(settled.OdometerKm, settled.OdometerWhy)))
                 .Select(why => new Reason(why)),
             RecordResult result => Those(
                 (HoldReason.NoRight, !rights.Contains(Right.Record)),
@@ -45,6 +48,7 @@ internal sealed partial class Ledger
                 .Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
             UpholdRelease uphold => OfUpholding(rights, uphold, today),
             WithdrawRelease withdraw => OfWithdrawing(rights, withdraw),
+            ComeIn or MoveCar or ReportMoved or LetGo or ReportGone or LookOver or ExtendReTorque => OfVisiting(person, rights, ties, command, today),
             IssueSummary issue => Those((HoldReason.NoRight, !rights.Contains(Right.Release)), (HoldReason.Superseded, issue.AsOf != lines.Count), (HoldReason.NoJobYet, !lines.Any(line => line.Entry is JobStarted)))
                 .Select(why => new Reason(why)),
             _ => [],
@@ -63,6 +67,7 @@ internal sealed partial class Ledger
         RecordSettled settled => Unknown(settled.Positions, settled.Job, settled.Group),
         RecordTorque pull => Unknown([pull.Position], pull.Job, pull.Group) ?? (IsCell(pull) ? null : HoldReason.NotInGroup),
         DecideHold decide => Unknown([decide.Position], null, null),
+        ExtendReTorque extend => Unknown(extend.Positions, null, null),
         DeclareCondition declare => declare.Conditions.Count > 0
             && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value))
             ? declare.Places is null or [] && declare.Conditions.Any(one => register.Aspects.GetValueOrDefault(one.Aspect)?.OfPlace == true) ? HoldReason.NoPlaceNamed : null

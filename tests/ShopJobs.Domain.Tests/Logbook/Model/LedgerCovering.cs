@@ -28,6 +28,8 @@ internal sealed partial class Ledger
         ConfirmCorrection confirm when confirm.Correction >= 1 && confirm.Correction <= lines.Count && At(confirm.Correction).Entry is Corrected fact =>
             CorrectionsOf(fact.Target).Select(line => line.Number),
         RecordSettled settled => settled.Positions.Select(position => LastPull(position)?.Number ?? 0).Where(number => number > 0),
+        LookOver => ToLookOver.Select(move => move.Number),
+        ExtendReTorque extend => extend.Positions.Select(position => LastPull(position)?.Number ?? 0).Where(number => number > 0),
         Release or UpholdRelease or WithdrawRelease => lines.Count > 0 ? [lines.Count] : [],
         Countersign countersign => WithCorrections(countersign.Records),
         _ => [],

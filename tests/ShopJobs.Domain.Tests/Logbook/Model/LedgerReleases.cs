@@ -18,8 +18,7 @@ internal sealed partial class Ledger
             yield return new(HoldReason.OdometerMissing);
         }
 
-        var last = lines.Select(line => line.Entry).OfType<Released>().LastOrDefault(fact => fact.OdometerKm is not null)?.OdometerKm;
-        if (release.OdometerKm < last && release.OdometerWhy is null)
+        if (IsBelowLast(release.OdometerKm, release.OdometerWhy))
         {
             yield return new(HoldReason.OdometerBelowLast);
         }
@@ -58,6 +57,7 @@ internal sealed partial class Ledger
             (HoldReason.NoRegister, register.Kinds.Count == 0),
             (HoldReason.ResultVoid, UndoneNames.Any()),
             (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) == StepStanding.NotSigned))),
+            (HoldReason.MovedAnyway, ToLookOver.Any()),
             (HoldReason.ReTorqueDue, release == ReleaseKind.Track && !accepted && owing.Count > 0),
             (HoldReason.ReTorqueOverdue, !accepted && owing.Exists(position => IsOverdue(position, odometer, today))));
     }

@@ -44,6 +44,7 @@ internal sealed partial class Ledger
     {
         Corrected or PositionHeld or Witnessed { Accepted: false } => true,
         HandTightened => line.Problems.Contains(HoldReason.NotOpened),
+        CarMoved or Left => line.Against.Count > 0,
         Settled => line.Problems is not ([] or [HoldReason.ReTorqueEarly]),
         ResultRecorded => line.Undoes.Count > 0,
         _ => LooksFallenBy(line).Any(),
@@ -80,12 +81,20 @@ internal sealed partial class Ledger
 
     private bool IsOverdue(JointPosition position, decimal? odometer, DateOnly today) =>
         FirstDrive(position) is { Entry: Released { OdometerKm: { } at } } drive && GroupOf(LastPull(position)!).Rules.ReTorque is { } rule
-        && (odometer > at + (rule.BeforeKm ?? rule.AfterKm) || IsPastLimit(rule, drive, today.AddDays(-1)));
+        && (odometer > at + (rule.BeforeKm ?? rule.AfterKm) || IsPastLimit(position, rule, drive, today.AddDays(-1)));
 
     /// <summary>Below the distance asked nothing settles; at the date limit the lead settles it early.</summary>
     private bool IsTooEarly(JointPosition position, decimal? odometer, DateOnly today, IReadOnlySet<Right> rights) =>
         FirstDrive(position) is { Entry: Released { OdometerKm: { } at } } drive && GroupOf(LastPull(position)!).Rules.ReTorque is { } rule
-        && odometer < at + rule.AfterKm && !(rights.Contains(Right.Lead) && clock.Doubt is null && IsPastLimit(rule, drive, today));
+        && odometer < at + rule.AfterKm && !(rights.Contains(Right.Lead) && clock.Doubt is null && IsPastLimit(position, rule, drive, today));
 
-    private static bool IsPastLimit(ReTorque rule, Line drive, DateOnly today) => rule.WithinDays is { } days && today >= DateOnly.FromDateTime(drive.At).AddDays(days);
+    private bool IsPastLimit(JointPosition position, ReTorque rule, Line drive, DateOnly today) =>
+        rule.WithinDays is { } days && today >= DateOnly.FromDateTime((IntervalOf(position, drive) ?? drive).At).AddDays(days);
+
+    // The lead's new interval, where it was given for the pull and the drive that count now.
+    private Line? IntervalOf(JointPosition position, Line drive) =>
+        lines.LastOrDefault(line => line.Entry is ReTorqueExtended fact && fact.Positions.Contains(position)) is { } given && Upto(given.Number) is var then
+            && then.LastPull(position)?.Number == LastPull(position)?.Number && then.FirstDrive(position)?.Number == drive.Number
+            ? given
+            : null;
 }

@@ -35,6 +35,10 @@ internal sealed partial class Ledger
         {
             Undoes = At(fact.Target).Entry is ResultRecorded result && ResultOf(result.Name)?.Number == fact.Target ? [result.Name] : [],
         },
+        (CarMoved, ReportMoved) => line with { Against = Reasons(AgainstMoving(DateOnly.FromDateTime(line.At))) },
+        (Left, ReportGone gone) => line with { Against = Reasons(AgainstLeaving(gone.Way, gone.Odometer?.Km, DateOnly.FromDateTime(line.At))), Under = RoadNow(DateOnly.FromDateTime(line.At)) },
+        (Left, LetGo) => line with { Under = RoadNow(DateOnly.FromDateTime(line.At)) },
+        (LookedOver, LookOver) => line with { About = [.. ToLookOver.Select(move => move.Number)] },
         (Released { Kind: not ReleaseKind.Move }, Release) => line with
         {
             Closes = [.. Running.Where(job => job.Steps.All(step => StandingOf(job, step) == StepStanding.Signed)).Select(job => job.Id)],
@@ -94,6 +98,9 @@ internal sealed partial class Ledger
             (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),
+            (CarMoved fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against),
+            (Left fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against) ?? Differ("under", [fact.Release], [line.Under]),
+            (LookedOver fact, _) => Differ("moves", fact.Moves, line.About),
             (Released fact, _) => Differ("closes", fact.Closes, line.Closes),
             _ => null,
         };

@@ -66,6 +66,12 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
     /// <summary>Doubts that a decision is about.</summary>
     public IReadOnlyList<ToolDoubt> Doubts { get; init; } = [];
 
+    /// <summary>What spoke against a move or a departure that happened all the same.</summary>
+    public IReadOnlyList<HoldReason> Against { get; init; } = [];
+
+    /// <summary>The road release that a car left under.</summary>
+    public long? Under { get; init; }
+
     /// <summary>Jobs that a release ended.</summary>
     public IReadOnlyList<JobId> Closes { get; init; } = [];
 }

@@ -68,6 +68,8 @@ internal sealed partial class CarHistory
                     : null;
             case MoveKind.Suspended:
                 return Suspended(move);
+            case MoveKind.Trailered:
+                return Trailered(move);
             case MoveKind.Slow:
                 return GoOnFor(6, move, until: static entry => entry is HandTightened) ?? Pause() ?? GoOnFor(1, move);
             case MoveKind.Uncured:
@@ -190,6 +192,17 @@ internal sealed partial class CarHistory
                 ?? (move.B % 4 == 0 ? null : Give(TestPerson.Lee, CarWork.Decision(held, Disposition.UseAsIs, accepted: true)))
                 ?? Give(TestPerson.Lee, new UpholdRelease(standing, CarAtWork.Shown))
             : null);
+    }
+
+    // Let out where it is not, it stands until its last day; then the lead gives a new interval, now and then a second one.
+    private string? Trailered(Move move)
+    {
+        var given = Choices.Standing(Car) is null
+            ? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, Car.State.Odometer ?? 1000, accepted: true))
+            : null;
+        Car.Wait(TimeSpan.FromDays(13 + (move.C % 3)));
+        return given ?? Give(Choices.Person(move.A), Choices.Interval(Car, move)) ?? Give(TestPerson.Lee, Choices.Interval(Car, move))
+            ?? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, Car.State.Odometer ?? 1000));
     }
 
     // Even numbers: of two steps that may be done the first, which drives them.

@@ -56,6 +56,7 @@ internal static partial class Choices
             Places = (move.C % 4) switch { 0 => null, 1 => [TestRegister.Left, TestRegister.Right], 2 => [TestRegister.Right], _ => [TestRegister.Left] },
         },
         MoveKind.Summary => new IssueSummary(CarAtWork.Reason, move.A % 4 == 0 ? move.B : car.Last, CarAtWork.Shown),
+        MoveKind.Visit => Visit(car, move),
         MoveKind.Nonsense => Nonsense(car, move),
         _ => null,
     };
@@ -150,7 +151,10 @@ internal static partial class Choices
         var value = move.C % 3 == 0 ? Value(car, move) : OnTool(group.Group, stage.Value, car.State.Of(positions[0]).RunDownOf(), car.Tool(tool.Item1).Tool);
         decimal? angle = (move.C % 7) switch { 0 => 31, 1 => 30, 2 => 7.5m, _ => null };
         decimal? odometer = (move.A % 11) switch { 0 => null, 1 => -1, < 4 => 1049, < 6 => 1300, _ => 1000 + (move.B % 200) };
-        return new RecordSettled(job.Id, group.Group.Id, positions, angle is not null, angle, tool.Item2, value, tool.Item1, odometer, CarAtWork.Shown);
+        return new RecordSettled(job.Id, group.Group.Id, positions, angle is not null, angle, tool.Item2, value, tool.Item1, odometer, CarAtWork.Shown)
+        {
+            OdometerWhy = move.C % 5 == 0 ? null : CarAtWork.Reason,
+        };
     }
 
     private static Command Nonsense(CarAtWork car, Move move)

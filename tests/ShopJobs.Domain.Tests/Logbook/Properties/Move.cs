@@ -37,6 +37,8 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Wait),
         (1, MoveKind.Summary),
         (2, MoveKind.Clock),
+        (4, MoveKind.Visit),
+        (2, MoveKind.Trailered),
         (4, MoveKind.Nonsense),
     ];
 
@@ -98,5 +100,11 @@ internal enum MoveKind
 
     /// <summary>Somebody sets the clock of the machine, or the lead sets it right and signs.</summary>
     Clock,
+
+    /// <summary>The car comes in, is moved, or leaves; or somebody looks it over.</summary>
+    Visit,
+
+    /// <summary>A car that was released is not driven, and the last day of its re-torque comes.</summary>
+    Trailered,
     Nonsense,
 }

@@ -37,10 +37,14 @@ internal sealed class CarAtWork
         placed = new(other.placed);
         State = other.State;
         Book = [.. other.Book];
+        OnLiftB = other.OnLiftB;
         (passed, off, newest, anchor, Clock) = (other.passed, other.off, other.newest, other.anchor, other.Clock);
     }
 
     public HoldRules Rules { get; }
+
+    /// <summary>The other car that stands on lift B; null where the lift is free.</summary>
+    public string? OnLiftB { get; set; } = "Orange";
 
     /// <summary>For whom somebody is no second person; nobody where none is named.</summary>
     public IReadOnlyDictionary<PersonId, IReadOnlySet<PersonId>> Ties { get; init; } = new Dictionary<PersonId, IReadOnlySet<PersonId>>();
@@ -165,6 +169,7 @@ internal sealed class CarAtWork
         TiedTo = Ties.GetValueOrDefault(person.Id) ?? new HashSet<PersonId>(),
         Shop = Look(),
         Ahead = Now - (passed + off),
+        TakenBy = place => place == "LiftB" ? OnLiftB : null,
     };
 
     public Verdict Try(TestPerson person, Command command)

@@ -6,6 +6,7 @@ using ShopJobs.Domain.Tests.Specification.Releases;
 using ShopJobs.Domain.Tests.Specification.ReTorques;
 using ShopJobs.Domain.Tests.Specification.Shown;
 using ShopJobs.Domain.Tests.Specification.SignOffs;
+using ShopJobs.Domain.Tests.Specification.Visits;
 using ShopJobs.Domain.Tests.Specification.Witnesses;
 using Xunit.Abstractions;
 
@@ -34,6 +35,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_re_torque_is_reckoned_from_its_first_release() => Conforms(ReTorqueRules.Book(), () => new DrivenWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_car_comes_is_moved_and_leaves_as_the_rules_say() => Conforms(VisitRules.Book(), () => new VisitedWheel(), (car, step) => car.Take(step));
 
     [Fact]
     public void However_the_clock_is_set_a_cure_ends_as_the_rules_say()

@@ -22,13 +22,15 @@ internal sealed class DrivenWheel : ProductCar
             "Release" => Release(DrivenJoint.Releases[step.ArgIndex], km),
             "Re-torque" => Settle(TestPerson.Tess, km),
             "Settle early, signed by the lead" => Settle(Zoe, km),
+            "Give a new interval, signed by the lead" => Try(Zoe, new ExtendReTorque([Nut], new OdometerReading(km, DistanceUnit.Kilometre), CarAtWork.Reason, CarAtWork.Shown)),
             "Withdraw the release" => Withdraw(step.Before.Driven),
             "Its last day ends" => DayEnds(),
             "Open and pull anew" => PullAnew(),
             _ => true,
         };
         return Differ(
-            ($"{step} is accepted", step.Action != "Release" || step.After.Granted, granted),
+            ($"{step} is accepted", step.Action is not ("Release" or "Give a new interval, signed by the lead") || step.After.Granted, granted),
+            ("overdue by its day", step.After.DayOver && !step.After.Settled && Book.Last is not null, Car.State.OwesReTorque(Book) && Car.Today > Car.State.LatestDay(Car.As(Zoe), Book)),
             ("settled", step.After.Settled, Book.IsSettled),
             ("held", step.After.Held, IsHeld(Nut)),
             ("lapses at km", Lapses(step.After), Car.State.Releases.TryGetValue(ReleaseKind.Road, out var road) && step.Action == "Release" && step.After is { Granted: true, Asked: Asked.Road or Asked.RoadAccepted } ? road.Fact.LapsesAtKm : null));

@@ -10,6 +10,7 @@ internal enum Asked
     Track,
     TrackAccepted,
     SettledEarly,
+    NewInterval,
 }
 
 /// <summary>
@@ -19,12 +20,14 @@ internal enum Asked
 /// <param name="Km">Steps of the odometer.</param>
 /// <param name="First">The fact: the odometer at the first release after the final pull; -1 before one.</param>
 /// <param name="From">What the book reckons the re-torque from; -1 from nothing.</param>
+/// <param name="Again">Another release was given after that first one: taking that back takes nothing from the first.</param>
 /// <param name="Driven">It was driven since that first release.</param>
 /// <param name="DayOver">The last day of the re-torque is over.</param>
+/// <param name="Extended">The lead gave it a new interval.</param>
 /// <param name="Out">A release stands.</param>
 /// <param name="Held">A re-torque was taken for a second pull.</param>
 internal readonly record struct DrivenJoint(
-    int Km, int First, int From, bool Driven, bool DayOver, bool Settled, bool Out, bool Held, Asked Asked, bool Granted)
+    int Km, int First, int From, bool Again, bool Driven, bool DayOver, bool Extended, bool Settled, bool Out, bool Held, Asked Asked, bool Granted)
 {
     public const int Furthest = 5;
     public const int Due = 2;
@@ -48,6 +51,7 @@ internal readonly record struct DrivenJoint(
     {
         First = First < 0 ? Km : First,
         From = From < 0 ? Km : From,
+        Again = First >= 0,
         Out = true,
         Asked = asked,
         Granted = true,
@@ -57,13 +61,17 @@ internal readonly record struct DrivenJoint(
 
     public DrivenJoint Back() => Told() with { Out = false };
 
-    public DrivenJoint Withdraw() => Driven ? Back() : Back() with { First = -1, From = -1, DayOver = false };
+    public DrivenJoint Withdraw() => Driven || Again ? Back() : Back() with { First = -1, From = -1, DayOver = false, Extended = false };
 
     public DrivenJoint ReTorque() => Told() with { Settled = Km - From >= Due };
 
     public DrivenJoint DayEnds() => Told() with { DayOver = true };
 
     public DrivenJoint SettleEarly() => DayOver ? this with { Settled = true, Asked = Asked.SettledEarly, Granted = true } : this with { Asked = Asked.SettledEarly, Granted = false };
+
+    public DrivenJoint Extend() => DayOver && !Extended
+        ? this with { DayOver = false, Extended = true, Asked = Asked.NewInterval, Granted = true }
+        : this with { Asked = Asked.NewInterval, Granted = false };
 
     public DrivenJoint PullAnew() => Start with { Km = Km };
 

@@ -19,6 +19,7 @@ internal static class ReTorqueRules
         .Action("Re-torque", joint => joint is { First: >= 0, Settled: false }, joint => joint.ReTorque())
         .Action("Its last day ends", joint => joint is { First: >= 0, DayOver: false }, joint => joint.DayEnds())
         .Action("Settle early, signed by the lead", joint => joint is { First: >= 0, Settled: false } && joint.Km - joint.First < DrivenJoint.Due, joint => joint.SettleEarly())
+        .Action("Give a new interval, signed by the lead", joint => joint is { First: >= 0, Settled: false } && joint.Km - joint.First < DrivenJoint.Due, joint => joint.Extend())
         .Action("Open and pull anew", joint => joint.First >= 0, joint => joint.PullAnew());
 
     private static RuleBook<DrivenJoint> Requirements(RuleBook<DrivenJoint> book) => book
@@ -37,6 +38,12 @@ internal static class ReTorqueRules
             (_, after) => after.Granted, (before, _) => before.DayOver)
         .On("Settle early, signed by the lead", "14", "DAY-HAS-A-WAY-OUT", Day,
             (before, _) => before.DayOver, (_, after) => after.Settled)
+        .On("Give a new interval, signed by the lead", "14", "INTERVAL-ONLY-AT-THE-DAY", Day,
+            (_, after) => after.Granted, (before, _) => before.DayOver)
+        .On("Give a new interval, signed by the lead", "14", "INTERVAL-ONCE", Day,
+            (before, _) => before.Extended, (_, after) => !after.Granted)
+        .On("Give a new interval, signed by the lead", "14", "INTERVAL-RUNS-ANEW", Day,
+            (before, _) => before is { DayOver: true, Extended: false }, (_, after) => after is { Granted: true, Overdue: false, Settled: false })
         .On("Release", "section 3", "TRACK-WAITS", "A due re-torque refuses track unless the customer's written acceptance is recorded",
             (_, after) => after is { Asked: Asked.Track, Granted: true }, (before, _) => before.Settled)
         .On("Release", "section 3", "ROAD-LAPSES", "road is given with the km and date at which it lapses",
@@ -44,12 +51,13 @@ internal static class ReTorqueRules
         .On("Release", "14", "ODOMETER-NEVER-BACK", "An odometer below the last one asks",
             (_, after) => after.Asked == Asked.RoadFromALowerOdometer, (_, after) => !after.Granted)
         .On("Withdraw the release", "12", "NOT-DRIVEN-STARTS-NOTHING", "a withdrawn release that was not driven starts no re-torque",
-            (before, _) => !before.Driven, (_, after) => after.From < 0)
+            (before, _) => before is { Driven: false, Again: false }, (_, after) => after.From < 0)
         .On("Withdraw the release", "14", "DRIVEN-COUNTS-ON", First,
-            (before, _) => before.Driven, (before, after) => after.From == before.From);
+            (before, _) => before.Driven || before.Again, (before, after) => after.From == before.From);
 
     private static RuleBook<DrivenJoint> Courses(RuleBook<DrivenJoint> book) => book
         .Ends("14", "DAY-30-WITH-FEW-KM", "Re-torque 30 km early; at day 30 with 20 km", joint => joint is { DayOver: true, Settled: true, Km: 1 })
+        .Ends("14", "TRAILERED-HOME-AND-BACK", "A trailered car: a new interval at its last day, then to the road", joint => joint is { Asked: Asked.Road, Granted: true, Extended: true, Km: 0 })
         .Ends("14", "TRAILERED-TO-TRACK", "A trailered car that goes to track alone", joint => joint is { Asked: Asked.TrackAccepted, Granted: true, Km: 0 })
         .Ends("14", "SETTLED-IN-TIME", "Re-torqued after the drive and on to track", joint => joint is { Asked: Asked.Track, Granted: true, DayOver: false });
 
@@ -70,6 +78,12 @@ internal static class ReTorqueRules
             (_, after) => !after.Granted, (_, joint) => joint with { Settled = true, Granted = true })
         .Fault("a car that is not driven can never be settled", "DAY-HAS-A-WAY-OUT", "Settle early, signed by the lead",
             (_, after) => after.Granted, (before, _) => before with { Asked = Asked.SettledEarly })
+        .Fault("a new interval on the first day", "INTERVAL-ONLY-AT-THE-DAY", "Give a new interval, signed by the lead",
+            (before, after) => !after.Granted && !before.Extended, (_, joint) => joint with { Granted = true, Extended = true })
+        .Fault("one new interval after another", "INTERVAL-ONCE", "Give a new interval, signed by the lead",
+            (before, _) => before is { Extended: true, DayOver: true }, (_, joint) => joint with { Granted = true, DayOver = false })
+        .Fault("a new interval settles the joint", "INTERVAL-RUNS-ANEW", "Give a new interval, signed by the lead",
+            (_, after) => after.Granted, (_, joint) => joint with { Settled = true })
         .Fault("track is given over a due re-torque", "TRACK-WAITS", "Release",
             (before, after) => after.Asked == Asked.Track && before.First >= 0, (_, joint) => joint with { Granted = true })
         .Fault("road goes on after it lapsed", "ROAD-LAPSES", "Release",
@@ -77,7 +91,7 @@ internal static class ReTorqueRules
         .Fault("the odometer is not compared with the last one", "ODOMETER-NEVER-BACK", "Release",
             (_, after) => after.Asked == Asked.RoadFromALowerOdometer, (_, joint) => joint with { Granted = true })
         .Fault("a release withdrawn before it was driven starts the re-torque", "NOT-DRIVEN-STARTS-NOTHING", "Withdraw the release",
-            (before, _) => !before.Driven, (before, joint) => joint with { From = before.From })
+            (before, _) => before is { Driven: false, Again: false }, (before, joint) => joint with { From = before.From })
         .Fault("a withdrawn release that was driven is forgotten", "DRIVEN-COUNTS-ON", "Withdraw the release",
             (before, _) => before.Driven, (_, joint) => joint with { From = -1 });
 }

@@ -1,0 +1,47 @@
+using System.Text.Json.Serialization;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Report that the car came in.</summary>
+/// <param name="Odometer">As read; null where it can't be read, and then <see cref="OdometerWhy"/> says why.</param>
+/// <param name="Place">Where it is put.</param>
+public sealed record ComeIn(OdometerReading? Odometer, string Place, ContentDigest Why) : Report
+{
+    /// <summary>Why the odometer is lower than it was, or not read.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}
+
+/// <summary>Ask whether the car may be moved to another place, and move it. Refused where the gate says no.</summary>
+public sealed record MoveCar(string From, string To) : Report;
+
+/// <summary>Report that the car was moved already, whatever the gate says.</summary>
+public sealed record ReportMoved(string From, string To, ContentDigest Why) : Report;
+
+/// <summary>Ask whether the car may leave, and let it go: driven under a road release that stands, or on a trailer where it may be moved.</summary>
+public sealed record LetGo(WayOut Way, ContentDigest TakenBy, OdometerReading? Odometer) : Report
+{
+    /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}
+
+/// <summary>Report that the car left already, whatever the gate says.</summary>
+public sealed record ReportGone(WayOut Way, ContentDigest TakenBy, OdometerReading? Odometer, ContentDigest Why) : Report
+{
+    /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}
+
+/// <summary>Sign that the car was looked over since it was moved, or left, against its gate.</summary>
+public sealed record LookOver(ContentDigest Finding, string Shown) : SignedCommand(Shown);
+
+/// <summary>Give a re-torque a new interval at its last day, once, where the car was not driven far enough to settle.</summary>
+public sealed record ExtendReTorque(IReadOnlyList<JointPosition> Positions, OdometerReading? Odometer, ContentDigest Reason, string Shown) : SignedCommand(Shown)
+{
+    /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? OdometerWhy { get; init; }
+}

@@ -1,0 +1,34 @@
+namespace ShopJobs.Domain.Logbook;
+
+/// <summary>Coming in, moving and leaving in plain words.</summary>
+internal static class VisitWords
+{
+    public static string Of(Entry entry, EntryNames names) => entry switch
+    {
+        Arrived fact => $"The car came in, {(fact.Odometer is { } read ? $"odometer {read}" : "odometer not read")}; it stands at {names.Place(fact.Place)}.",
+        CarMoved fact => $"{(fact.Why is null ? "Moved" : "Recorded that the car was moved")} from {names.Place(fact.From)} to {names.Place(fact.To)}{Though(fact.Against, "it was not to be moved", names)}.",
+        Left fact => $"{(fact.Why is null ? "The car left" : "Recorded that the car left")}, {Way(fact)}{(fact.Odometer is { } read ? $", odometer {read}" : "")}{Though(fact.Against, "it was not to leave", names)}.",
+        LookedOver fact => $"Looked the car over after it was moved against its gate: entries {EntryNames.Numbers(fact.Moves)}.",
+        ReTorqueExtended fact => FormattableString.Invariant($"Gave the re-torque of {names.Positions(fact.Positions)} a new interval from {fact.On:yyyy-MM-dd}, at {fact.Odometer}."),
+        _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.GetType().Name, "Not an entry of a visit."),
+    };
+
+    private static string Way(Left fact) => (fact.Way, fact.Release) switch
+    {
+        (WayOut.OnTrailer, _) => "on a trailer",
+        (_, { } release) => $"driven under the road release of entry {EntryWords.Number(release)}",
+        _ => "driven without a road release",
+    };
+
+    private static string Though(IReadOnlyList<SpokenAgainst> against, string gate, EntryNames names)
+    {
+        if (against.Count == 0)
+        {
+            return "";
+        }
+
+        var loose = against.Select(one => one.Position).OfType<Procedures.JointPosition>().Distinct().ToList();
+        var others = against.Where(one => one.Position is null).Select(one => HoldWords.Of(one.Reason)).Distinct().ToList();
+        return $", though {gate}: {string.Join("; ", loose.Count > 0 ? [names.Positions(loose), .. others] : others)}";
+    }
+}

@@ -1,0 +1,121 @@
+using System.Text;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Cars;
+using ShopJobs.Web.Components.Floor;
+using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.Visits;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Demo;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
+using ShopJobs.Web.Tests.Shop;
+
+namespace ShopJobs.Web.Tests.Visits;
+
+public sealed class VisitDeskTests : IAsyncLifetime
+{
+    private readonly NewContent why = NewContent.Of(Encoding.UTF8.GetBytes("fire alarm"));
+    private readonly NewContent came = NewContent.Of(Encoding.UTF8.GetBytes("new wheels"));
+    private readonly NewContent other = NewContent.Of(Encoding.UTF8.GetBytes("by the owner"));
+    private ShopOnDisk shop = default!;
+    private CarId silver;
+
+    private VisitDesk Visits => shop.Get<VisitDesk>();
+
+    public async Task InitializeAsync()
+    {
+        shop = await ShopOnDisk.OpenAsync();
+        await shop.SignInAsync(DemoPeople.Lead);
+        var form = new CarForm
+        {
+            Name = "Silver",
+            Model = "Lorrick 9",
+            Distance = DistanceUnit.Mile,
+            Customer = (await shop.Get<CarsDesk>().CustomersAsync())[0].Id.Value.ToString(),
+        };
+        Assert.Null(await shop.Get<CarsDesk>().SaveAsync(form));
+        silver = form.Id;
+    }
+
+    public Task DisposeAsync()
+    {
+        shop.Dispose();
+        return Task.CompletedTask;
+    }
+
+    [Fact]
+    public async Task A_new_car_is_not_here_before_it_comes_in_and_then_stands_on_the_floor_with_its_miles()
+    {
+        Assert.Equal("has not come in yet", (await WhereAsync()).Words);
+        Assert.False(await IsOnFloorAsync());
+
+        Assert.True((await ComeInAsync(CarPlace.Floor)).Recorded);
+
+        Assert.Equal(new Whereabouts(true, "here since 2 Mar 2026, Floor place"), await WhereAsync());
+        Assert.True(await IsOnFloorAsync());
+        var reading = shop.Get<CarDesk>().Read(silver, null);
+        Assert.Equal((49889.664m, DistanceUnit.Mile), (reading.State.Odometer!.Value, reading.Now.Distance));
+        Assert.Contains("31000 mi", reading.Now.Say(new HoldPoint(HoldReason.OdometerBelowLast) { Km = reading.State.Odometer }).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Two_cars_on_one_lift_are_refused_by_the_name_of_the_other_and_nothing_is_written()
+    {
+        var refused = await ComeInAsync(CarPlace.LiftA);
+
+        Assert.Equal(("Blue stands there", HoldReason.PlaceTaken), (Assert.Single(refused.Reasons).Words, refused.Reasons[0].Reason));
+        Assert.Equal(("has not come in yet", CarPlace.Outside), ((await WhereAsync()).Words, (await RowAsync()).Place));
+        Assert.Equal(0, shop.Get<CarDesk>().Read(silver, null).State.Number);
+    }
+
+    [Fact]
+    public async Task A_lift_is_free_again_when_its_car_has_left()
+    {
+        var blue = (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == "Blue");
+
+        Assert.True((await Visits.RunAsync(blue.Id, new LetGo(WayOut.OnTrailer, other.Digest, null), CarPlace.Outside, [other])).Recorded);
+
+        Assert.True((await ComeInAsync(CarPlace.LiftA)).Recorded);
+        Assert.Equal(CarPlace.LiftA, (await RowAsync()).Place);
+        Assert.Equal("left on 2 Mar 2026, on a trailer", Where(await RowAsync("Blue")).Words);
+    }
+
+    [Fact]
+    public async Task A_move_over_a_no_is_refused_and_the_place_stays_until_it_is_told_that_it_happened()
+    {
+        await ComeInAsync(CarPlace.Floor);
+        await shop.Get<ProcedureImport>().ImportAsync(SeedDocuments.All, await shop.IdOfAsync("Edda"));
+        var here = await shop.Get<WhoIsHere>().ActingAsync();
+        await shop.Get<CarDesk>().RunAsync(silver, new CommandId(Guid.NewGuid()), here!, new OpenPositions([new("hub.nut", "rear-left", 1)], null, null));
+
+        var refused = await Visits.RunAsync(silver, new MoveCar("Floor", "Outside"), CarPlace.Outside, []);
+        Assert.Contains(refused.Reasons, reason => reason.Reason == HoldReason.NotAtStage);
+        Assert.Equal(CarPlace.Floor, (await RowAsync()).Place);
+
+        Assert.True((await Visits.RunAsync(silver, new ReportMoved("Floor", "Outside", why.Digest), CarPlace.Outside, [why])).Recorded);
+        Assert.Equal(CarPlace.Outside, (await RowAsync()).Place);
+        var moved = Assert.Single(shop.Get<CarDesk>().Read(silver, null).State.ToLookOver);
+        Assert.Contains(new SpokenAgainst(HoldReason.NotAtStage, new("hub.nut", "rear-left", 1)), moved.Against);
+        Assert.Equal("fire alarm", shop.Get<CarEntries>().Texts([why.Digest])[why.Digest]);
+    }
+
+    [Fact]
+    public async Task Nobody_at_a_locked_tablet_moves_a_car()
+    {
+        shop.Circuit.User = new(new System.Security.Claims.ClaimsIdentity());
+        Assert.Contains("locked", (await ComeInAsync(CarPlace.Floor)).NotSaved, StringComparison.Ordinal);
+    }
+
+    private Task<DeskAnswer> ComeInAsync(CarPlace place) =>
+        Visits.RunAsync(silver, new ComeIn(new OdometerReading(31000, DistanceUnit.Mile), place.ToString(), came.Digest), place, [came]);
+
+    private async Task<Car> RowAsync(string name = "Silver") => (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == name);
+
+    private async Task<Whereabouts> WhereAsync() => Where(await RowAsync());
+
+    private Whereabouts Where(Car car) => Whereabouts.Of(car, shop.Get<CarDesk>().Read(car.Id, null).State, shop.Get<ShopClock>());
+
+    private async Task<bool> IsOnFloorAsync() => (await shop.Get<FloorBoard>().ReadAsync()).Cars.Single(car => car.Car.Id == silver).IsHere;
+}
