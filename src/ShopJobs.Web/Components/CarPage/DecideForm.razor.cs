@@ -2,13 +2,16 @@ using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.CarPage;
 
 /// <summary>Takes a decision. Whether it may be decided so is the domain's to say; what was typed stays.</summary>
 public sealed partial class DecideForm
 {
-    private readonly AcceptanceTyped said = new();
+    private AcceptanceTyped said = new();
+    private DeskAnswer? taken;
+    private bool busy;
     private Disposition? chosen;
     private string reason = "";
     private bool pressed;
@@ -36,6 +39,10 @@ public sealed partial class DecideForm
     [Parameter]
     public Func<Disposition, string> Means { get; set; } = OfFasteners;
 
+    /// <summary>What became of the last decision: once it is recorded, the form is empty again.</summary>
+    [Parameter]
+    public DeskAnswer? Answer { get; set; }
+
     [Parameter]
     public EventCallback<HoldDecision> OnDecide { get; set; }
 
@@ -46,6 +53,14 @@ public sealed partial class DecideForm
         : Against(choice) is var against && against.Any(point => point.Reason == HoldReason.AcceptanceMissing)
             ? [.. said.Read().Lacks(DateOnly.MaxValue, inWriting: true)]
             : [.. against.Where(point => !IsFinal(point))];
+
+    protected override void OnParametersSet()
+    {
+        if (Answer is { Recorded: true } && !ReferenceEquals(Answer, taken))
+        {
+            (taken, reason, said, chosen, pressed) = (Answer, "", new AcceptanceTyped(), null, false);
+        }
+    }
 
     private static string OfFasteners(Disposition disposition) => disposition switch
     {
@@ -64,13 +79,13 @@ public sealed partial class DecideForm
 
     private void Choose(Disposition disposition) => (chosen, pressed) = (disposition, false);
 
-    private Task DecideAsync()
+    private async Task DecideAsync()
     {
         pressed = true;
         var why = Typed.Clean(reason);
-        if (chosen is not { } choice || why.Length == 0 || Against(choice).Count > 0)
+        if (busy || chosen is not { } choice || why.Length == 0 || Against(choice).Count > 0)
         {
-            return Task.CompletedTask;
+            return;
         }
 
         List<string> shown = [$"Decision: {JointLineWords.Of(choice)}", $"Why: {why}"];
@@ -79,6 +94,14 @@ public sealed partial class DecideForm
             shown.Add($"Acceptance: {accepted.Text()}");
         }
 
-        return OnDecide.InvokeAsync(new HoldDecision(choice, why, Acceptance, shown));
+        busy = true;
+        try
+        {
+            await OnDecide.InvokeAsync(new HoldDecision(choice, why, Acceptance, shown));
+        }
+        finally
+        {
+            busy = false;
+        }
     }
 }

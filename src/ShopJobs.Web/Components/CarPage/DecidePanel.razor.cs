@@ -33,6 +33,10 @@ public sealed partial class DecidePanel
     [Parameter]
     public EventCallback<(HoldDecision Decision, Covering Covers)> OnDecide { get; set; }
 
+    /// <summary>What became of the last decision.</summary>
+    [Parameter]
+    public DeskAnswer? Answer { get; set; }
+
     private bool IsUndecided { get; set; }
 
     protected override void OnParametersSet()
