@@ -56,6 +56,9 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ($"/cars/{white.Value}/summary", null, "Issue version"),
             ($"/cars/{white.Value}/re-torque", null, "NOT MOVED"),
             ("/procedures/upload", null, "Import"),
+            ($"/cars/{orange.Value}/visit", null, "MOVE IT"),
+            ($"/cars/{orange.Value}/visit", null, "IT WAS MOVED"),
+            ($"/cars/{orange.Value}/visit", null, "LET IT GO"),
         ];
         foreach (var (address, first, button) in forms)
         {

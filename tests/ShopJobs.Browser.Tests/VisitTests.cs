@@ -63,7 +63,7 @@ public sealed class VisitTests : IAsyncLifetime
         await page.Locator("#come-in-why").FillAsync("New wheels before the weekend");
         await PlaceAsync(page, "Lift B");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
-        await page.GetByText("Orange stands there.").WaitForAsync();
+        await page.GetByText("Refused. Orange stands there.").WaitForAsync();
         await PlaceAsync(page, "Floor place");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await page.GetByText("Here since").First.WaitForAsync();
@@ -76,7 +76,7 @@ public sealed class VisitTests : IAsyncLifetime
         await page.OpenAsync(visit);
         await PlaceAsync(page, "Outside");
         await page.GetByRole(AriaRole.Button, new() { Name = "MOVE IT TO OUTSIDE" }).ClickAsync();
-        await page.GetByText("Refused").WaitForAsync();
+        await page.GetByText("Refused.").WaitForAsync();
         await KeepAllAsync(page, "visit-move-refused");
         Assert.Empty(shop.Read(car).State.ToLookOver);
         await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT WAS MOVED" }).ClickAsync();
@@ -102,14 +102,14 @@ public sealed class VisitTests : IAsyncLifetime
         await page.Locator("#taken-by").FillAsync("The owner");
         await page.Locator("#leave-km").FillAsync("61 001");
         await page.GetByRole(AriaRole.Button, new() { Name = "LET IT GO" }).ClickAsync();
-        await page.GetByText("Refused").WaitForAsync();
+        await page.GetByText("Refused.").WaitForAsync();
         await page.Locator("#gone-why").FillAsync("He would not wait");
         await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT HAS LEFT" }).ClickAsync();
         await page.GetByText("Left on").First.WaitForAsync();
         await page.OpenAsync("/");
         Assert.Equal(0, await page.Locator(".car-sheet", new() { HasText = "Silver" }).CountAsync());
         await page.OpenAsync("/cars");
-        await page.GetByText(new Regex("Away: left on")).WaitForAsync();
+        await page.GetByText(new Regex("^Left on")).WaitForAsync();
         await KeepAllAsync(page, "cars-here-and-away");
 
         // It comes again, lower than before: asked, and taken with a word.
@@ -133,7 +133,7 @@ public sealed class VisitTests : IAsyncLifetime
         await page.Locator(".visit-joints").GetByText("opened").First.WaitForAsync();
         await KeepAllAsync(page, "car-visits");
         await page.OpenAsync($"/cars/{car.Value}/logbook");
-        await page.GetByText("Recorded that the car was moved from Floor place to Outside, though it was not to be moved").WaitForAsync();
+        await page.GetByText("Recorded that the car was moved from Floor place to Outside, though it was not to be moved").First.WaitForAsync();
         Assert.Equal([], shop.VerifyAll());
     }
 

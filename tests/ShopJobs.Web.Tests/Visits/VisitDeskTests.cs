@@ -48,12 +48,12 @@ public sealed class VisitDeskTests : IAsyncLifetime
     [Fact]
     public async Task A_new_car_is_not_here_before_it_comes_in_and_then_stands_on_the_floor_with_its_miles()
     {
-        Assert.Equal("has not come in yet", (await WhereAsync()).Words);
+        Assert.Equal("Has not come in yet", (await WhereAsync()).Words);
         Assert.False(await IsOnFloorAsync());
 
         Assert.True((await ComeInAsync(CarPlace.Floor)).Recorded);
 
-        Assert.Equal(new Whereabouts(true, "here since 2 Mar 2026, Floor place"), await WhereAsync());
+        Assert.Equal(new Whereabouts(true, "Here since 2 Mar 2026, Floor place"), await WhereAsync());
         Assert.True(await IsOnFloorAsync());
         var reading = shop.Get<CarDesk>().Read(silver, null);
         Assert.Equal((49889.664m, DistanceUnit.Mile), (reading.State.Odometer!.Value, reading.Now.Distance));
@@ -66,7 +66,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
         var refused = await ComeInAsync(CarPlace.LiftA);
 
         Assert.Equal(("Blue stands there", HoldReason.PlaceTaken), (Assert.Single(refused.Reasons).Words, refused.Reasons[0].Reason));
-        Assert.Equal(("has not come in yet", CarPlace.Outside), ((await WhereAsync()).Words, (await RowAsync()).Place));
+        Assert.Equal(("Has not come in yet", CarPlace.Outside), ((await WhereAsync()).Words, (await RowAsync()).Place));
         Assert.Equal(0, shop.Get<CarDesk>().Read(silver, null).State.Number);
     }
 
@@ -79,7 +79,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
 
         Assert.True((await ComeInAsync(CarPlace.LiftA)).Recorded);
         Assert.Equal(CarPlace.LiftA, (await RowAsync()).Place);
-        Assert.Equal("left on 2 Mar 2026, on a trailer", Where(await RowAsync("Blue")).Words);
+        Assert.Equal("Left on 2 Mar 2026, on a trailer", Where(await RowAsync("Blue")).Words);
     }
 
     [Fact]

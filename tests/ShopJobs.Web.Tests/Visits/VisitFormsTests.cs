@@ -5,6 +5,7 @@ using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Tests.CarPage;
 
 namespace ShopJobs.Web.Tests.Visits;
@@ -76,6 +77,7 @@ public sealed class VisitFormsTests : ScreenBench
         await PressAsync(panel, "Outside");
         await panel.FindAll("form")[0].SubmitAsync(new());
         Assert.Equal(new MoveCar("LiftA", "Outside"), Assert.Single(run).Command);
+        Assert.Contains("Refused. Orange stands there.", panel.Find("#move-refused").TextContent, StringComparison.Ordinal);
 
         await panel.FindAll("form")[1].SubmitAsync(new());
         Assert.Equal("Write why it was moved all the same.", panel.Find("#moved-why-wrong").TextContent.Trim());
@@ -112,10 +114,10 @@ public sealed class VisitFormsTests : ScreenBench
     private IRenderedComponent<ComeInForm> ComeInForm(CarAtWork car) => Render<ComeInForm>(parameters => parameters
         .Add(form => form.Reading, Readings.Of(car, TestPerson.Tess)).Add(form => form.OnRun, RunAsync));
 
-    private Task<bool> RunAsync(Report command, CarPlace place, IReadOnlyList<NewContent?> contents)
+    private Task<DeskAnswer> RunAsync(Report command, CarPlace place, IReadOnlyList<NewContent?> contents)
     {
         run.Add((command, place, contents.OfType<NewContent>().Count()));
-        return Task.FromResult(false);
+        return Task.FromResult(DeskAnswer.Refused([new HoldPoint(HoldReason.PlaceTaken) { Name = "Orange" }], HoldNames.Plain));
     }
 
     private static Task PressAsync<T>(IRenderedComponent<T> on, string words)
