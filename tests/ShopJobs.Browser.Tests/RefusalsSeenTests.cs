@@ -19,7 +19,9 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         chromium = await ShopBrowser.StartAsync();
         lead = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1440, Height = 900 } });
         var start = await lead.NewPageAsync();
-        await start.GotoAsync("/");
+        await start.GotoAsync("/start");
+        await PressAsync(start, "Open an empty shop", "", asks: true);
+        await start.GotoAsync("/start");
         await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
         await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
         await start.CloseAsync();
@@ -35,8 +37,10 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
     public async Task Every_form_says_beside_its_field_why_it_is_refused()
     {
         var page = await ShopBrowser.SignInAsync(lead, DemoPeople.Lead, "/");
-        var car = await shop.CarAsync("Orange");
-        var tool = await ToolAsync(page, "W7");
+        var orange = await shop.CarAsync("Orange");
+        var white = await shop.CarAsync("White");
+        var tool = await HrefAsync(page, "/tools", "W7");
+        var jorn = await HrefAsync(page, "/people", DemoPeople.Chassis.Name);
         (string Address, string? First, string Button)[] forms =
         [
             ("/customers/new", null, "Save the customer"),
@@ -45,10 +49,16 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ("/tools/new", null, "Enter the tool"),
             ($"{tool}/calibrate", null, "Enter the calibration"),
             (tool, "Raise doubt", "RAISE DOUBT"),
-            ($"/cars/{car.Value}/logbook", "Correct", "VOID ENTRY"),
-            ($"/cars/{car.Value}/visit", null, "MOVE IT"),
-            ($"/cars/{car.Value}/visit", null, "IT WAS MOVED"),
-            ($"/cars/{car.Value}/visit", null, "LET IT GO"),
+            ($"/cars/{orange.Value}/logbook", "Correct", "VOID ENTRY"),
+            ($"/cars/{orange.Value}", "Put a procedure on the car", "Start"),
+            ($"/cars/{white.Value}/release", null, "RELEASE"),
+            ($"/cars/{white.Value}/release", "Take this release back", "TAKE IT BACK"),
+            ($"/cars/{white.Value}/summary", null, "Issue version"),
+            ($"/cars/{white.Value}/re-torque", null, "NOT MOVED"),
+            ("/procedures/upload", null, "Import"),
+            ($"/cars/{orange.Value}/visit", null, "MOVE IT"),
+            ($"/cars/{orange.Value}/visit", null, "IT WAS MOVED"),
+            ($"/cars/{orange.Value}/visit", null, "LET IT GO"),
         ];
         foreach (var (address, first, button) in forms)
         {
@@ -60,24 +70,68 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
                     await page.GetByText(first, new() { Exact = true }).First.ClickAsync();
                 }
 
-                await FillAsync(page, typed);
-                await page.Locator("form button[type=submit]", new() { HasText = button }).First.ClickAsync();
-                if (typed.Length == 0 || address.StartsWith("/tools", StringComparison.Ordinal) && first is null)
-                {
-                    await page.Locator(".form-wrong", new() { HasTextRegex = new System.Text.RegularExpressions.Regex(".") }).First.WaitForAsync();
-                }
-
-                var unseen = await page.EvaluateAsync<string[]>(Unseen);
-                Assert.True(unseen.Length == 0, $"{address}, {button}, typed “{typed}”: {string.Join("; ", unseen)}");
+                await PressAsync(page, button, typed, asks: typed.Length == 0);
             }
+        }
+
+        // A right without its first day; a PIN that is none; a decision of nothing.
+        await page.OpenAsync(jorn);
+        await page.Locator("#right-from").FillAsync("");
+        await PressAsync(page, "Give it", null, asks: true);
+        await page.OpenAsync(tool);
+        await page.GetByText("Raise doubt", new() { Exact = true }).First.ClickAsync();
+        await page.Locator("#reason").FillAsync("Fell from the bench");
+        await page.GetByRole(AriaRole.Button, new() { Name = "RAISE DOUBT" }).ClickAsync();
+        await page.GetByText("Its work is in doubt").WaitForAsync();
+        foreach (var address in new[] { $"/cars/{white.Value}/held", $"/cars/{white.Value}/held/wheel.nut/front-left/1" })
+        {
+            await page.OpenAsync(address);
+            await PressAsync(page, "DECIDE", "", asks: true);
+            if (address.EndsWith("/1", StringComparison.Ordinal))
+            {
+                await page.Locator(".decide-option", new() { HasText = "USE AS IS" }).ClickAsync();
+                await PressAsync(page, "DECIDE", "x", asks: true);
+                await page.GetByText("Nobody is named who accepts it").WaitForAsync();
+            }
+        }
+
+        var door = await chromium.ContextAsync(shop.Address, new());
+        var strange = await door.NewPageAsync();
+        foreach (var typed in new[] { "", "x" })
+        {
+            await strange.GotoAsync("/enrol");
+            await PressAsync(strange, "Enrol this tablet", typed, asks: true);
+            await page.GotoAsync("/sign-in");
+            await PressAsync(page, "Sign in", typed, asks: true);
         }
     }
 
-    // Messages that nobody sees, or that describe no field: each with its words.
+    // Fills every field in sight, presses the button, and looks at what is said.
+    private static async Task PressAsync(IPage page, string button, string? typed, bool asks)
+    {
+        if (typed is not null)
+        {
+            foreach (var field in await page.Locator("main input:not([type=checkbox]):not([type=radio]):not([type=date]):not([type=hidden]):not([type=file]):visible, main textarea:visible").AllAsync())
+            {
+                await field.FillAsync(typed);
+            }
+        }
+
+        await page.Locator("main button:not([disabled]):visible", new() { HasText = button }).First.ClickAsync();
+        if (asks)
+        {
+            await page.Locator(".form-wrong:visible, .door-refusal[role=alert]:visible", new() { HasTextRegex = new System.Text.RegularExpressions.Regex(@"\S") }).First.WaitForAsync();
+        }
+
+        var unseen = await page.EvaluateAsync<string[]>(Unseen);
+        Assert.True(unseen.Length == 0, $"{page.Url}, {button}, typed “{typed}”: {string.Join("; ", unseen)}");
+    }
+
+    // Messages that nobody sees, or that describe no field or group of fields: each with its words.
     private const string Unseen = """
         () => {
           const described = new Set([...document.querySelectorAll('[aria-describedby]')].flatMap(field => field.getAttribute('aria-describedby').split(/\s+/)));
-          return [...document.querySelectorAll('main .form-wrong')].filter(message => message.textContent.trim() !== '').flatMap(message => {
+          return [...document.querySelectorAll('.form-wrong, .door-refusal[role=alert]:not([hidden])')].filter(message => message.textContent.trim() !== '').flatMap(message => {
             const place = message.closest('[id]');
             const seen = message.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && message.getBoundingClientRect().height > 0;
             return [
@@ -88,18 +142,10 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         }
         """;
 
-    private static async Task FillAsync(IPage page, string typed)
+    private static async Task<string> HrefAsync(IPage page, string list, string name)
     {
-        foreach (var field in await page.Locator("main form input:not([type=checkbox]):not([type=radio]):not([type=date]):not([type=hidden]), main form textarea").AllAsync())
-        {
-            await field.FillAsync(typed);
-        }
-    }
-
-    private static async Task<string> ToolAsync(IPage page, string name)
-    {
-        await page.OpenAsync("/tools");
+        await page.OpenAsync(list);
         return await page.GetByRole(AriaRole.Link, new() { Name = name }).First.GetAttributeAsync("href")
-            ?? throw new InvalidOperationException($"No tool {name}.");
+            ?? throw new InvalidOperationException($"No link to {name}.");
     }
 }

@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Summaries;
 internal static class OpenItems
 {
     public static IReadOnlyList<OpenItem> Of(SummarySubject car) =>
-        [.. Suspended(car), .. Joints(car), .. Temporary(car), .. Results(car), .. Steps(car)];
+        [.. Suspended(car), .. Joints(car), .. Temporary(car), .. Results(car), .. Stopped(car), .. Steps(car)];
 
     private static IEnumerable<OpenItem> Suspended(SummarySubject car) =>
         from kind in Enum.GetValues<ReleaseKind>()
@@ -61,6 +61,17 @@ internal static class OpenItems
         car.State.Results.GetValueOrDefault(name)?.Fact.Problems is { Count: > 0 } ? "measured, and not as it should be; to be put right"
         : car.Now.Register.ResultOf(name).AfterDrive ? "still missing, because only a drive gives it"
         : "no longer valid, because work it hangs on was done after it; to be done again";
+
+    private static IEnumerable<OpenItem> Stopped(SummarySubject car) =>
+        from hold in car.State.UndecidedWork()
+        let what = hold.Fact switch
+        {
+            { Job: { } job, Step: { } step } when car.Now.Placed(car.State.Jobs[job]).Step(step) is { } instance => instance.Title(),
+            { Result: { } result } when car.State.Correctables[result].Entry is ResultRecorded fact => car.ResultName(fact.Name),
+            _ => null,
+        }
+        where what is not null
+        select new OpenItem(null, $"{what}: held, not good before it is decided");
 
     private static IEnumerable<OpenItem> Steps(SummarySubject car)
     {

@@ -12,7 +12,7 @@ internal static class ResultLines
 
     private static IEnumerable<ResultLine> Results(SummarySubject car) =>
         from result in car.State.Results.Values.OrderBy(result => result.Number)
-        where result.VoidBy == 0 && !car.State.Fallen.ContainsKey(result.Number) && result.Number >= car.Since
+        where result.VoidBy == 0 && !car.State.IsHeld(result) && !car.State.Fallen.ContainsKey(result.Number) && result.Number >= car.Since
         where !result.DoubtsOn(car.Now.Tool).Any()
         select Line(car.ResultName(result.Fact.Name), [.. Values(car, result.Fact), .. Notes(car, result.Fact)], result.Fact.Basis);
 

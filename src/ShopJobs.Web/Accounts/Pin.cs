@@ -10,6 +10,9 @@ public static class Pin
 {
     public const int Length = 6;
 
+    /// <summary>Said where fewer or others were typed: that is no try.</summary>
+    public const string SixDigits = "Type the six digits of your PIN.";
+
     public static bool LooksLikeOne(string? pin) => pin is { Length: Length } && pin.All(char.IsAsciiDigit);
 
     /// <summary>Six random digits, drawn again while they are easily guessed.</summary>

@@ -34,6 +34,7 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
             Shop = seen.Shop,
             Ahead = reader.At - reader.Clock,
             TiedTo = TiedTo(reader, person),
+            PersonName = id => NameOf(reader, id),
         };
     }
 
@@ -48,9 +49,12 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
     internal Circumstances Kept(LogbookReader reader, PersonId person, CarState state, IReadOnlyDictionary<ToolId, ToolState> tools)
     {
         var placed = state.Jobs.Values.ToDictionary(job => job.Id, job => documents.Placed(reader, job));
+        var names = state.Positions.Values.Select(book => book.LastDecision).Concat(state.WorkHolds.Values.Select(hold => hold.Decision))
+            .OfType<DecisionMade>().Select(made => made.By).Concat(state.Corrections.Values.Select(correction => correction.Person)).Distinct().ToDictionary(id => id, id => NameOf(reader, id));
         return Of(reader, person) with
         {
             Placed = job => placed[job.Id],
+            PersonName = id => names.GetValueOrDefault(id, "Somebody"),
             Tool = tool => tools.GetValueOrDefault(tool, ToolState.Empty),
         };
     }
@@ -85,6 +89,9 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
     /// <summary>True while the person works here.</summary>
     internal static bool IsActive(LogbookReader reader, PersonId person) =>
         reader.Row($"active:{person.Value}", "SELECT Active FROM People WHERE Id = $1", [person.Value], active => active is 1L);
+
+    private static string NameOf(LogbookReader reader, PersonId person) =>
+        reader.Row($"name:{person.Value}", "SELECT Name FROM People WHERE Id = $1", [person.Value], name => name as string ?? "Somebody");
 
     private JointRegister Register(LogbookReader reader) =>
         Documents.CurrentRegister(reader) is { } digest ? documents.Register(reader, digest) : NoRegister;

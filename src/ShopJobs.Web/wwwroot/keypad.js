@@ -165,6 +165,8 @@
     const other = guard.alike.find(one => value >= one.least && value <= one.most);
     if (other) return [`${text} is near ${other.value} ${other.unit}, which is ${guard.target}. Did you mean ${guard.unit}?`];
     if (value < guard.least || value > guard.most) return [`${amount(text, guard.unit)} is far from ${guard.target}.`];
+    if (keypad().dataset.mode !== 'setting' && guard.minimum != null && (value < guard.minimum || value > guard.maximum))
+      return [`${amount(text, guard.unit)} is outside what is permitted, ${guard.minimum}..${guard.maximum}. Look at the tool again: recorded as it is, it stops this fastener.`];
     return keypad().dataset.mode === 'setting' && Math.abs(value - guard.instructed) > guard.half
       ? [`The step says ${guard.target}. Set the tool to it. A pull at ${text} ${guard.unit} is recorded and held.`] : null;
   };
@@ -316,6 +318,7 @@
   window.shopStep = {
     drafts: () => kept(stepDraft()) ?? '{}',
     look: () => requestAnimationFrame(() => at('[data-answer]')?.scrollIntoView({ block: 'center' })),
+    told: (kind, lines) => say(kind, lines), // what was said of a record gives way to what became of it
     forget: () => keep(stepDraft(), null),
     note: (name, value) => {
       const address = new URL(location.href);

@@ -42,6 +42,8 @@ public sealed partial class EntryWordsTests
         new Countersigned([7, 8], "s"),
         new PositionHeld([Nut], Text),
         new Decided(Nut, Disposition.Rework, [7], [new ToolDoubt(Wrench, 3)], Text, null, "s"),
+        new WorkHeld(Text) { Job = Job, Step = "Final torque" },
+        new WorkDecided(31, Disposition.Replace, Text, null, "s"),
         new Corrected(7, Final, Text),
         new CorrectionConfirmed(12, Text),
         new Released(ReleaseKind.Road, [Job], 12, 48210, 48310, new DateOnly(2026, 3, 30), null, "s"),
@@ -61,6 +63,7 @@ public sealed partial class EntryWordsTests
         new Quarantined(Text),
         new Doubted(Text),
         new Cleared([3], Text),
+        new OwnerTold(new CarId(Guid.Parse("55555555-0000-4000-8000-000000000005")), Text),
         new ClockStepped(new DateTime(2026, 3, 4, 9, 0, 0, DateTimeKind.Utc), new DateTime(2026, 3, 2, 8, 0, 0, DateTimeKind.Utc)),
         new ClockSet([1], "s"),
     ];

@@ -75,7 +75,7 @@ public class HeldPositionTests
         Assert.Equal([HoldReason.AcceptanceMissing], car.Refused(Theo, Decision(nuts[0], Disposition.UseAsIs)));
         car.Do(Theo, Decision(nuts[0], Disposition.UseAsIs, accepted: true));
         Assert.Equal(PositionState.AtTorque, car.Shows(nuts[0]));
-        Assert.Equal([HoldReason.NothingToDecide], car.Refused(Theo, Decision(nuts[0], Disposition.Rework)));
+        Assert.Equal([HoldReason.DecidedBefore], car.Refused(Theo, Decision(nuts[0], Disposition.Rework)));
     }
 
     [Fact]

@@ -28,15 +28,25 @@ public sealed class DecidePanelTests : ScreenBench
         var panel = Show(Readings.WithStoppedNut(), TestPerson.Lee);
         await Option(panel, "USE AS IS").ClickAsync(new());
         await panel.Find("#decide-why").InputAsync(new ChangeEventArgs { Value = "Measured the thread, it is good" });
-        Assert.True(panel.Find("button[type=submit]").HasAttribute("disabled"));
-        Assert.Contains("written acceptance by the maker or a named engineer", panel.Find("[role=status]").TextContent, StringComparison.Ordinal);
+        await panel.Find("form").SubmitAsync(new());
+        Assert.Null(decided);
+        Assert.Contains("Nobody is named who accepts it", panel.Find("#decide-accepted-who-wrong").TextContent, StringComparison.Ordinal);
 
-        await panel.Find("#decide-acceptance").InputAsync(new ChangeEventArgs { Value = "Quillon, M. Arden: accepted" });
+        await panel.Find("#decide-accepted-who").InputAsync(new ChangeEventArgs { Value = "Quillon, M. Arden" });
+        await panel.Find("#decide-accepted-day").InputAsync(new ChangeEventArgs { Value = "2026-03-02" });
+        await panel.FindAll(".acceptance .choice").Single(way => way.TextContent == "By telephone").ClickAsync(new());
+        await panel.Find("#decide-accepted-words").InputAsync(new ChangeEventArgs { Value = "It may stay" });
+        await panel.Find("form").SubmitAsync(new());
+        Assert.Null(decided);
+        Assert.Contains("only a written acceptance counts", panel.Find("#decide-accepted-how-wrong").TextContent, StringComparison.Ordinal);
+
+        await panel.FindAll(".acceptance .choice").Single(way => way.TextContent == "In writing").ClickAsync(new());
+        await panel.Find("#decide-accepted-kept").InputAsync(new ChangeEventArgs { Value = "mail folder" });
         await panel.Find("form").SubmitAsync(new());
 
-        Assert.Equal((Disposition.UseAsIs, "Quillon, M. Arden: accepted"), (decided!.Disposition, decided.Acceptance));
+        Assert.Equal((Disposition.UseAsIs, "Quillon, M. Arden"), (decided!.Disposition, decided.Acceptance!.Who));
         Assert.Equal(
-            ["Decision: use as is", "Why: Measured the thread, it is good", "Written acceptance: Quillon, M. Arden: accepted"],
+            ["Decision: use as is", "Why: Measured the thread, it is good", "Acceptance: Quillon, M. Arden, 2026-03-02, in writing, kept: mail folder: “It may stay”"],
             decided.Shown.TakeLast(3));
     }
 
@@ -49,7 +59,8 @@ public sealed class DecidePanelTests : ScreenBench
         await panel.Find("form").SubmitAsync(new());
 
         Assert.Null(decided);
-        Assert.Equal("Type why first.", panel.Find("[role=status]").TextContent.Trim());
+        Assert.Equal("Write why in a few words.", panel.Find("#decide-why-wrong").TextContent.Trim());
+        Assert.Contains("decide-why-wrong", panel.Find("#decide-why").GetAttribute("aria-describedby"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -90,6 +101,20 @@ public sealed class DecidePanelTests : ScreenBench
         Assert.Empty(panel.FindAll("form"));
     }
 
+    [Fact]
+    public async Task What_was_typed_stays_when_somebody_else_decided_meanwhile()
+    {
+        var car = Readings.WithHeldNut();
+        var panel = Show(car, TestPerson.Lee);
+        await panel.Find("#decide-why").InputAsync(new ChangeEventArgs { Value = "Looked at the thread" });
+        car.Do(TestPerson.Theo, CarWork.Decision(Held, Disposition.Rework));
+
+        panel.Render(parameters => parameters.Add(one => one.Reading, Readings.Of(car, TestPerson.Lee)));
+
+        Assert.Contains("Looked at the thread", panel.Find(".decide-lost").TextContent, StringComparison.Ordinal);
+        Assert.Empty(panel.FindAll("form"));
+    }
+
     private static AngleSharp.Dom.IElement Option(IRenderedComponent<DecidePanel> panel, string word) =>
         panel.FindAll(".decide-option").Single(option => option.TextContent.Contains(word, StringComparison.Ordinal));
 
@@ -97,5 +122,5 @@ public sealed class DecidePanelTests : ScreenBench
         .Add(panel => panel.Reading, Readings.Of(car, who))
         .Add(panel => panel.Position, position ?? Held)
         .Add(panel => panel.Names, Readings.Names)
-        .Add(panel => panel.OnDecide, decision => decided = decision));
+        .Add(panel => panel.OnDecide, (ValueTuple<HoldDecision, Covering> asked) => decided = asked.Item1));
 }

@@ -46,9 +46,9 @@ public sealed class ReTorqueJointTests : ScreenBench
 
         await Button(joint, ": MOVED").ClickAsync(new());
         Assert.Null(recorded);
-        Assert.Contains("how many degrees", joint.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("how many degrees", joint.FindAll("[role=alert]")[1].TextContent, StringComparison.Ordinal);
 
-        await joint.FindAll(".retorque-value")[1].InputAsync(new ChangeEventArgs { Value = "12,5" });
+        await joint.FindAll("input.figures")[1].InputAsync(new ChangeEventArgs { Value = "12,5" });
         await Button(joint, ": MOVED").ClickAsync(new());
         Assert.Equal((true, (decimal?)12.5m), (recorded!.Moved, recorded.AngleDegrees));
     }
@@ -80,7 +80,7 @@ public sealed class ReTorqueJointTests : ScreenBench
     private static async Task ChooseAsync(IRenderedComponent<ReTorqueJoint> joint, string value)
     {
         await joint.FindAll(".choice").Single(tool => tool.TextContent == "W7").ClickAsync(new());
-        await joint.FindAll(".retorque-value")[0].InputAsync(new ChangeEventArgs { Value = value });
+        await joint.FindAll("input.figures")[0].InputAsync(new ChangeEventArgs { Value = value });
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public sealed class ReTorqueJointTests : ScreenBench
     {
         var joint = Show();
         await ChooseAsync(joint, "110");
-        await joint.FindAll(".retorque-value")[1].InputAsync(new ChangeEventArgs { Value = "31" });
+        await joint.FindAll("input.figures")[1].InputAsync(new ChangeEventArgs { Value = "31" });
         Assert.Contains("it was loose", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
 
         await Button(joint, ": MOVED").ClickAsync(new());

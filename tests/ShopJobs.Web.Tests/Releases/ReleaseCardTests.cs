@@ -33,9 +33,11 @@ public sealed class ReleaseCardTests : ScreenBench
         var car = new CarAtWork();
         car.FitLeftWheel();
         var card = Show(car, ReleaseKind.Road);
-        Assert.True(card.Find("button[type=submit]").HasAttribute("disabled"));
+        await card.Find("form").SubmitAsync(new());
+        Assert.Null(asked);
+        Assert.NotEqual("", card.Find("#km-Road-wrong").TextContent.Trim());
 
-        await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "48 210,5" });
+        await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48 210,5" });
 
         var terms = card.Find(".release-terms").TextContent;
         Assert.Contains("9 joints are as found: not checked by us.", terms, StringComparison.Ordinal);
@@ -58,7 +60,7 @@ public sealed class ReleaseCardTests : ScreenBench
         car.FitLeftWheel();
         var card = Show(car, ReleaseKind.Road);
 
-        await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = typed });
+        await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = typed });
         await card.Find("form").SubmitAsync(new());
 
         Assert.Null(asked);
@@ -104,7 +106,9 @@ public sealed class ReleaseCardTests : ScreenBench
         var card = Show(car, ReleaseKind.Track);
         Assert.Contains("re-torque after the first drive is not done", card.Markup, StringComparison.Ordinal);
 
-        await card.Find("textarea").InputAsync(new ChangeEventArgs { Value = "Mail of 1 March: I do it myself" });
+        await card.Find("#accepted-Track-words").InputAsync(new ChangeEventArgs { Value = "x" });
+        Assert.Contains("re-torque after the first drive is not done", card.Markup, StringComparison.Ordinal);
+        await AcceptAsync(card, ReleaseKind.Track, "I do it myself");
 
         Assert.DoesNotContain("re-torque after the first drive is not done", card.Markup, StringComparison.Ordinal);
         Assert.NotEmpty(card.FindAll("textarea"));
@@ -166,10 +170,10 @@ public sealed class ReleaseCardTests : ScreenBench
         var press = () => card.Find(".release-back .button-held").ClickAsync(new());
 
         await press();
-        Assert.Contains("Say whether the car was driven", card.Find(".release-back [role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Say whether the car was driven", card.Find("#driven-Road-wrong").TextContent, StringComparison.Ordinal);
         await card.FindAll(".release-back .choice")[1].ClickAsync(new());
         await press();
-        Assert.Contains("Write why", card.Find(".release-back [role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Write why", card.Find("#back-Road-wrong").TextContent, StringComparison.Ordinal);
         await card.Find("#back-Road").InputAsync(new ChangeEventArgs { Value = "wrong car" });
         await press();
 
@@ -185,16 +189,19 @@ public sealed class ReleaseCardTests : ScreenBench
     {
         var card = Show(Readings.OnTheRoad(), ReleaseKind.Road);
 
-        await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "48311" });
+        await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48311" });
 
         Assert.Contains("to road NO", card.Find("h2").TextContent, StringComparison.Ordinal);
         Assert.EndsWith("/re-torque", card.Find(".release-reasons a").GetAttribute("href"), StringComparison.Ordinal);
-        Assert.Empty(card.FindAll("button[type=submit]"));
-        Assert.Equal("48311", card.Find(".odometer").GetAttribute("value"));
+        Assert.Equal("48311", card.Find("#km-Road").GetAttribute("value"));
+        await card.Find("form").SubmitAsync(new());
+        Assert.Null(asked);
+        Assert.Contains("Nobody is named", card.Find("#accepted-Road-who-wrong").TextContent, StringComparison.Ordinal);
 
-        await card.Find("textarea").InputAsync(new ChangeEventArgs { Value = "Mail of 1 March: I drive home first" });
+        await AcceptAsync(card, ReleaseKind.Road, "I drive home first");
+        await card.Find("form").SubmitAsync(new());
 
-        Assert.False(card.Find("button[type=submit]").HasAttribute("disabled"));
+        Assert.Equal(("Rhea Quill", SaidHow.InWriting), (asked!.Acceptance!.Who, asked.Acceptance.How));
     }
 
     [Fact]
@@ -202,12 +209,23 @@ public sealed class ReleaseCardTests : ScreenBench
     {
         var card = Show(Readings.OnTheRoad(), ReleaseKind.Road);
 
-        await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "48000" });
-        Assert.True(card.Find("button[type=submit]").HasAttribute("disabled"));
+        await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48000" });
+        await card.Find("form").SubmitAsync(new());
+        Assert.Null(asked);
+        Assert.Contains("write why it is lower", card.Find("#km-Road-wrong").TextContent, StringComparison.Ordinal);
         await card.Find("#km-Road-why").InputAsync(new ChangeEventArgs { Value = "new instrument" });
         await card.Find("form").SubmitAsync(new());
 
         Assert.Equal("new instrument", asked!.OdometerWhy);
+    }
+
+    private static async Task AcceptAsync(IRenderedComponent<ReleaseCard> card, ReleaseKind kind, string words)
+    {
+        await card.Find($"#accepted-{kind}-who").InputAsync(new ChangeEventArgs { Value = "Rhea Quill" });
+        await card.Find($"#accepted-{kind}-day").InputAsync(new ChangeEventArgs { Value = "2026-03-01" });
+        await card.FindAll(".acceptance .choice").Single(way => way.TextContent == "In writing").ClickAsync(new());
+        await card.Find($"#accepted-{kind}-kept").InputAsync(new ChangeEventArgs { Value = "mail" });
+        await card.Find($"#accepted-{kind}-words").InputAsync(new ChangeEventArgs { Value = words });
     }
 
     private IRenderedComponent<ReleaseCard> Show(CarAtWork car, ReleaseKind kind) => Render<ReleaseCard>(parameters => parameters

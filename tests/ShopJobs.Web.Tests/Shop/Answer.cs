@@ -11,8 +11,8 @@ public sealed record Answer(
 {
     public IHtmlDocument Page => new HtmlParser().ParseDocument(Text);
 
-    /// <summary>What an alert on the page says; empty without one.</summary>
-    public string Alert => Page.QuerySelector("[role=alert]")?.TextContent.Trim() ?? "";
+    /// <summary>What the alerts on the page say; empty where none does.</summary>
+    public string Alert => string.Join(" ", Page.QuerySelectorAll("[role=alert]").Select(alert => alert.TextContent.Trim()).Where(said => said.Length > 0));
 
     public string Heading => Page.QuerySelector("h1")?.TextContent.Trim() ?? "";
 

@@ -23,6 +23,9 @@ public sealed record Circumstances(
     /// <summary>An instant (UTC) as the shop's clock shows it; UTC itself where no shop is known. For words, and for the day of what was written while the clock was wrong.</summary>
     public Func<DateTime, DateTime> OnTheWall { get; init; } = static at => at;
 
+    /// <summary>What a person is called now; "Somebody" where no names are at hand. For words.</summary>
+    public Func<PersonId, string> PersonName { get; init; } = static _ => "Somebody";
+
     /// <summary>How the shop's clock went: what runs out by time asks it.</summary>
     public ShopState Shop { get; init; } = ShopState.Empty;
 

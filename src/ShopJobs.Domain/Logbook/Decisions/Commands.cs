@@ -177,7 +177,7 @@ public sealed record HoldPositions(IReadOnlyList<JointPosition> Positions, Conte
 
 /// <summary>Decide everything that holds a position.</summary>
 public sealed record DecideHold(
-    JointPosition Position, Disposition Disposition, ContentDigest Reason, ContentDigest? Acceptance, string Shown) : SignedCommand(Shown);
+    JointPosition Position, Disposition Disposition, ContentDigest Reason, Acceptance? Acceptance, string Shown) : SignedCommand(Shown);
 
 /// <summary>Void an entry. It only takes assurance away.</summary>
 /// <param name="WasPulled">For a pull: whether the fastener was pulled all the same. Null for any other entry.</param>
@@ -194,7 +194,7 @@ public sealed record Countersign(IReadOnlyList<long> Records, string Shown) : Si
 
 /// <summary>Release the car.</summary>
 public sealed record Release(
-    ReleaseKind Kind, decimal? OdometerKm, ContentDigest? CustomerAcceptance, string Shown) : SignedCommand(Shown)
+    ReleaseKind Kind, decimal? OdometerKm, Acceptance? CustomerAcceptance, string Shown) : SignedCommand(Shown)
 {
     /// <summary>The odometer as it was entered: the same distance as <see cref="OdometerKm"/>.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -35,6 +35,8 @@ public static class Coverings
             DecideHold decide => new Covering(
                 WithCorrections(state, Deciding.About(state, now, decide.Position)).Entries,
                 [.. state.DoubtsOn(state.Of(decide.Position), now.Tool).OrderBy(doubt => doubt.Tool.Value).ThenBy(doubt => doubt.Number)]),
+            DecideRow row => OfRow(state, now, row),
+            DecideWork decide when state.WorkHolds.TryGetValue(decide.Hold, out var hold) => WithCorrections(state, Deciding.About(state, hold)),
             Restate restate => Covering.Of(CorrectionsOf(state, restate.Target).Append(restate.Target)),
             ConfirmCorrection { Correction: var number } when state.Corrections.TryGetValue(number, out var correction) =>
                 Covering.Of(CorrectionsOf(state, correction.Fact.Target)),
@@ -53,6 +55,15 @@ public static class Coverings
     {
         ArgumentNullException.ThrowIfNull(command);
         return command with { Covers = Of(state, now, command) };
+    }
+
+    // A row shows the newest pull of each fastener beside what holds it.
+    private static Covering OfRow(CarState state, Circumstances now, DecideRow row)
+    {
+        var each = row.Positions.Distinct().Select(position => (Book: state.Of(position), Covers: Of(state, now, row.On(position)))).ToList();
+        return new Covering(
+            Covering.Of(each.SelectMany(one => one.Covers.Entries.Append(one.Book.Last?.Number ?? 0))).Entries,
+            [.. each.SelectMany(one => one.Covers.Doubts)]);
     }
 
     // Whoever was shown a record was shown it as it was corrected by then.

@@ -79,40 +79,14 @@ public static partial class Decider
             witness.Method, witness.Accepted, witness.Finding, witness.Shown));
     }
 
-    private static Verdict DecideOn(CarState state, DecideHold decide, Circumstances now, HoldRules rules)
-    {
-        if (UnknownPositions(state, [decide.Position], now) is { } unknown)
-        {
-            return unknown;
-        }
-
-        var book = state.Of(decide.Position);
-        var about = book.Holds.Where(hold => hold.Decision is null).ToList();
-        var doubts = state.DoubtsOn(book, now.Tool).ToList();
-        var instance = Opening.GroupOn(state, now, decide.Position);
-
-        // A doubt of a tool is about the whole joint: nobody who worked on any fastener of it decides it.
-        var joint = doubts.Count > 0 && instance is not null ? instance.Positions.Select(state.Of) : [];
-        var refused = Permissions(rules, new PermissionQuestion(state, now, decide, Right.Decide)
-        {
-            Books = [book],
-            Doers = [.. about.SelectMany(hold => hold.Workers.Add(hold.By)).Concat(joint.SelectMany(other => other.Workers))],
-            Group = instance?.Group,
-        });
-        var numbers = Deciding.About(state, now, decide.Position);
-        if (numbers.Count == 0 && doubts.Count == 0)
-        {
-            refused.Add(new HoldPoint(HoldReason.NothingToDecide) { Position = decide.Position });
-        }
-
-        return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new Decided(
-            decide.Position, decide.Disposition, numbers, doubts, decide.Reason, decide.Acceptance, decide.Shown));
-    }
-
     private static Verdict ReleaseCar(CarState state, Release release, Circumstances now, HoldRules rules)
     {
         var refused = Permissions(rules, new PermissionQuestion(state, now, release, Right.Release));
+        var asked = new ReleaseQuestion(state, now, release.Kind, release.CustomerAcceptance is not null, rules.Position);
+        var without = state.Undone.Keys.Where(asked.GoesWithout).Order(StringComparer.Ordinal).ToList();
         refused.AddRange(rules.OnRelease(state, now, release.Kind, release.CustomerAcceptance is not null, release.OdometerKm));
+        // That a result is missing which only a drive gives, the customer is told in writing.
+        refused.AddRange(release.CustomerAcceptance?.Lacks(now.Today, inWriting: release.Kind == ReleaseKind.Road && without.Count > 0) ?? []);
         if (release.OdometerKm < state.Odometer && release.OdometerWhy is null)
         {
             refused.Add(new HoldPoint(HoldReason.OdometerBelowLast) { Km = state.Odometer });
@@ -129,12 +103,10 @@ public static partial class Decider
             return new Verdict.Refused(refused);
         }
 
-        var asked = new ReleaseQuestion(state, now, release.Kind, release.CustomerAcceptance is not null, rules.Position);
-        var without = state.Undone.Keys.Where(asked.GoesWithout).Order(StringComparer.Ordinal).ToList();
         if (release.Kind == ReleaseKind.RoadTest)
         {
             return Accept(new Released(
-                release.Kind, [], NotChecked(state, now), release.OdometerKm, null, now.DayShown, release.CustomerAcceptance, release.Shown)
+                release.Kind, [], NotChecked(state, now), release.OdometerKm, null, now.DayShown, release.CustomerAcceptance?.Kept, release.Shown)
             {
                 Odometer = release.Odometer,
                 OdometerWhy = release.OdometerWhy,
@@ -153,7 +125,7 @@ public static partial class Decider
             release.OdometerKm,
             owed.Min(book => state.LatestKm(book) ?? release.OdometerKm + book.Last!.Fact.Spec.ReTorque!.LatestKm),
             owed.Min(book => state.LatestDay(now, book) ?? (book.Last!.Fact.Spec.ReTorque!.WithinDays is { } days ? now.DayShown.AddDays(days) : null)),
-            release.CustomerAcceptance,
+            release.CustomerAcceptance?.Kept,
             release.Shown)
         {
             Odometer = release.Odometer,

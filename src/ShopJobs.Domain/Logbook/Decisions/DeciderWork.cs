@@ -28,9 +28,6 @@ public static partial class Decider
     private static IEnumerable<JointPosition> Late(CarState state, IReadOnlyList<JointPosition> positions, IReadOnlyList<int>? cycles) =>
         cycles is null ? [] : positions.Where((position, index) => index >= cycles.Count || cycles[index] != state.Of(position).Cycle);
 
-    private static Verdict Hold(CarState state, HoldPositions hold, Circumstances now) =>
-        UnknownPositions(state, hold.Positions, now) ?? Accept(new PositionHeld([.. hold.Positions.Distinct()], hold.Reason));
-
     private static Verdict Treat(CarState state, TreatThread treat, Circumstances now) =>
         (UnknownPositions(state, treat.Positions, now) ?? UnknownJob(state, treat.Job))
             ?? Accept(new ThreadTreated([.. treat.Positions.Distinct()], treat.Thread, treat.Product, treat.Batch, treat.Job));
@@ -56,11 +53,17 @@ public static partial class Decider
                 : Accept(lateOnes);
         }
 
+        IReadOnlyList<HoldReason> problems =
+        [
+            .. fit.ReportedFor is null ? Array.Empty<HoldReason>() : [HoldReason.ReportedByAnother],
+            .. state.IsBarred(fit.Lot) ? [HoldReason.LotHeld] : Array.Empty<HoldReason>(),
+        ];
+
         // New hardware on a position that is not open means that it was opened.
         var closed = fit.Positions.Where(position => state.Of(position) is not { Fitting: Fitting.Open or Fitting.NewHardware, Last: null }).ToList();
         var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot)
         {
-            Problems = fit.ReportedFor is null ? null : [HoldReason.ReportedByAnother],
+            Problems = problems.Count > 0 ? problems : null,
         };
         return closed.Count == 0
             ? Accept(fitted)

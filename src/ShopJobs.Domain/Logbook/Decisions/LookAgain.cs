@@ -17,12 +17,29 @@ internal static class LookAgain
             return null;
         }
 
+        if (DecidedMeanwhile(state, now, command).ToList() is { Count: > 0 } decided)
+        {
+            return decided;
+        }
+
         // A release, or the end of a job, is shown the whole logbook, up to its newest entry.
         var gone = command is Release or UpholdRelease or WithdrawRelease or JobCommand ? [] : command.Covers.Entries.Except(current.Entries);
         var said = current.Entries.Except(command.Covers.Entries).Select(number => Came(state, number))
             .Concat(gone.Select(number => Went(state, number))).OfType<HoldPoint>().Distinct().ToList();
         return said.Count > 0 ? said : [new HoldPoint(HoldReason.LookAgain)];
     }
+
+    // What somebody else has decided meanwhile: who, what and when.
+    private static IEnumerable<HoldPoint> DecidedMeanwhile(CarState state, Circumstances now, SignedCommand command) =>
+        from position in command switch
+        {
+            DecideHold decide => [decide.Position],
+            DecideRow row => row.Positions,
+            _ => Array.Empty<JointPosition>(),
+        }
+        let made = state.Of(position).LastDecision
+        where made is not null && !Deciding.IsAsked(state, now, position)
+        select Deciding.DecidedBefore(made!) with { Position = position };
 
     // What is there now and was not shown.
     private static HoldPoint? Came(CarState state, long number)

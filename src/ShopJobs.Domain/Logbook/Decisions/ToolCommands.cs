@@ -33,3 +33,6 @@ public sealed record RaiseDoubt(ContentDigest Reason) : ToolReport;
 
 /// <summary>Say that the tool was found good: lifts its doubts and its quarantine.</summary>
 public sealed record ClearTool(ContentDigest Reason, string Shown, long AsOf) : SignedToolCommand(Shown, AsOf);
+
+/// <summary>Say that the owner of a car was told of the recall.</summary>
+public sealed record TellOwner(CarId Car, ContentDigest Words) : ToolReport;

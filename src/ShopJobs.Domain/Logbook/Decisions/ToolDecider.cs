@@ -45,6 +45,7 @@ public static class ToolDecider
             EnterInstrument enter => Accept(new InstrumentEntered(tool, enter.Instrument.Name, enter.Instrument.Serial, enter.Instrument.Kind)),
             CheckInstrument { Check: var check } => Checked(state, check, today),
             Quarantine quarantine => Accept(new Quarantined(quarantine.Reason)),
+            TellOwner told => Accept(new OwnerTold(told.Car, told.Words)),
             RaiseDoubt doubt => Accept(new Doubted(doubt.Reason)),
             ClearTool when state.Doubts.IsEmpty && state.OutOfUseBy == 0 => Refuse(new HoldPoint(HoldReason.NothingToClear) { Tool = state.Tool }),
             ClearTool when AgainstClearing(state, hasUsed) is { } against => Refuse(against),

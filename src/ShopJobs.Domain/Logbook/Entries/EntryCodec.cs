@@ -31,6 +31,8 @@ public static class EntryCodec
         Add("countersigned", json.Countersigned);
         Add("held", json.PositionHeld, position: PositionIn.Positions);
         Add("decided", json.Decided, position: PositionIn.Position);
+        Add("work-held", json.WorkHeld, JobIn.JobIfAny);
+        Add("work-decided", json.WorkDecided);
         Add("corrected", json.Corrected);
         Add("correction-confirmed", json.CorrectionConfirmed);
         Add("released", json.Released);
@@ -47,6 +49,7 @@ public static class EntryCodec
         Add("calibrated", json.Calibrated);
         Add("quarantined", json.Quarantined);
         Add("doubted", json.Doubted);
+        Add("owner-told", json.OwnerTold);
         Add("cleared", json.Cleared);
         Add("instrument-entered", json.InstrumentEntered, tool: ToolIn.Tool);
         Add("instrument-checked", json.InstrumentChecked);

@@ -55,6 +55,7 @@ internal static class EntryJson
         options.Converters.Add(new AsText<JobId>(id => Text(id.Value), text => new JobId(ReadId(text)), Jobs));
         options.Converters.Add(new AsText<PersonId>(id => Text(id.Value), text => new PersonId(ReadId(text)), People));
         options.Converters.Add(new AsText<ToolId>(id => Text(id.Value), text => new ToolId(ReadId(text)), Tools));
+        options.Converters.Add(new AsText<CarId>(id => Text(id.Value), text => new CarId(ReadId(text))));
         options.Converters.Add(new AsText<ContentDigest>(digest => digest.ToString(), ReadDigest));
         options.Converters.Add(new AsText<Joint>(joint => $"{joint.Key}/{joint.Place}", ReadJoint));
         options.Converters.Add(new AsText<JointPosition>(at => string.Create(CultureInfo.InvariantCulture, $"{at.Key}/{at.Place}/{at.Number}"), ReadPosition, Positions));
@@ -164,6 +165,8 @@ internal static class EntryJson
 [JsonSerializable(typeof(Countersigned))]
 [JsonSerializable(typeof(PositionHeld))]
 [JsonSerializable(typeof(Decided))]
+[JsonSerializable(typeof(WorkHeld))]
+[JsonSerializable(typeof(WorkDecided))]
 [JsonSerializable(typeof(Corrected))]
 [JsonSerializable(typeof(CorrectionConfirmed))]
 [JsonSerializable(typeof(Released))]
@@ -180,6 +183,7 @@ internal static class EntryJson
 [JsonSerializable(typeof(Calibrated))]
 [JsonSerializable(typeof(Quarantined))]
 [JsonSerializable(typeof(Doubted))]
+[JsonSerializable(typeof(OwnerTold))]
 [JsonSerializable(typeof(Cleared))]
 [JsonSerializable(typeof(InstrumentEntered))]
 [JsonSerializable(typeof(InstrumentChecked))]

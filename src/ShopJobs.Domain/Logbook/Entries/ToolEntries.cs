@@ -63,3 +63,10 @@ public sealed record InstrumentChecked(DateOnly Date, DateOnly Due, string Certi
 {
     public override EntryFacets Facets() => EntryFacets.None;
 }
+
+/// <summary>The owner of a car was told what was tightened on it with this tool while it was in doubt.</summary>
+/// <param name="Words">How the owner was told, and what was said.</param>
+public sealed record OwnerTold(CarId Car, ContentDigest Words) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Told", Words)) };
+}

@@ -83,6 +83,9 @@ public sealed record HoldPoint(HoldReason Reason)
     /// <summary>The entry it is about.</summary>
     public long? Entry { get; init; }
 
+    /// <summary>Who did it.</summary>
+    public PersonId? By { get; init; }
+
     /// <summary>When that was recorded (UTC).</summary>
     public DateTime? At { get; init; }
 }

@@ -28,7 +28,7 @@ public sealed record HoldRules(
     public IReadOnlyList<HoldPoint> BeforeStart(StepQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
-        HoldReason[] gates = [HoldReason.StepBefore, HoldReason.GroupBefore, HoldReason.Cure];
+        HoldReason[] gates = [HoldReason.StepHeld, HoldReason.StepBefore, HoldReason.GroupBefore, HoldReason.Cure];
         var asked = question with { PositionRules = Position };
         return [.. Step.Where(rule => gates.Contains(rule.Reason)).SelectMany(rule => rule.Find(asked))];
     }

@@ -60,7 +60,7 @@ public static class PermissionRules
         && q.State.Jobs.TryGetValue(confirm.Job, out var book) && book is { IsRunning: false, End: JobEnd.Cancelled or JobEnd.TakenBack };
 
     // What only somebody else may sign.
-    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or ConfirmCorrection or LookOver;
+    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection or LookOver;
 
     private static IEnumerable<PersonId> Workers(PermissionQuestion q) => q.Doers.Concat(q.Books.SelectMany(book => book.Workers));
 
@@ -84,6 +84,6 @@ public static class PermissionRules
         return reasons.Count > 0 ? new HoldPoint(HoldReason.NotUsableAsIs) { Because = new HoldPoint(reasons[0]) } : null;
     }
 
-    private static RiskClass RiskOf(PermissionQuestion q) =>
+    internal static RiskClass RiskOf(PermissionQuestion q) =>
         q.Books.SelectMany(book => book.Pulls).LastOrDefault()?.Fact.Spec.Risk ?? q.Group?.Risk ?? RiskClass.A;
 }

@@ -37,6 +37,8 @@ public static class ReleaseRules
         new(HoldReason.ResultVoid, ResultsVoid),
         new(HoldReason.AwaitsDrive, ResultsAwaitingDrive),
         new(HoldReason.ResultInDoubt, ResultsInDoubt),
+        new(HoldReason.ResultHeld, ResultsHeld),
+        new(HoldReason.StepHeld, StepsHeld),
         new(HoldReason.StepToReconfirm, StepsToReconfirm),
         new(HoldReason.StepNotSigned, StepsNotSigned),
         new(HoldReason.ReTorqueDue, ReTorqueDue),
@@ -127,6 +129,27 @@ public static class ReleaseRules
               select new HoldPoint(HoldReason.ResultInDoubt) { Name = result.Key, Tool = null };
 
     private static IEnumerable<string> Undone(ReleaseQuestion q) => q.State.Undone.Keys.Order(StringComparer.Ordinal);
+
+    // As good as void, until it is decided.
+    private static IEnumerable<HoldPoint> ResultsHeld(ReleaseQuestion q) => q.Kind == ReleaseKind.Move
+        ? []
+        : from hold in q.State.UndecidedWork()
+          where hold.Fact.Result is { } result && q.State.Correctables[result].Entry is ResultRecorded
+          select new HoldPoint(HoldReason.ResultHeld) { Name = ((ResultRecorded)q.State.Correctables[hold.Fact.Result!.Value].Entry).Name, Entry = hold.Number };
+
+    private static IEnumerable<HoldPoint> StepsHeld(ReleaseQuestion q) =>
+        q.State.UndecidedWork().Where(hold => hold.Fact.Step is not null).Select(hold =>
+        {
+            var job = q.State.Jobs[hold.Fact.Job!.Value];
+            var placed = q.Now.Placed(job);
+            return new HoldPoint(HoldReason.StepHeld)
+            {
+                Job = job.Id,
+                Step = hold.Fact.Step,
+                Entry = hold.Number,
+                Unsigned = placed.Step(hold.Fact.Step!) is { } step ? new UnsignedStep(step, q.State.StandingOf(job, placed, step)) : null,
+            };
+        });
 
     private static IEnumerable<HoldPoint> StepsToReconfirm(ReleaseQuestion q) =>
         from found in Steps(q)

@@ -33,9 +33,11 @@ public static class StepRules
     public static readonly IReadOnlyList<StepRule> All =
     [
         new(HoldReason.AlreadySigned, AlreadySigned),
+        new(HoldReason.StepHeld, StepsHeld),
         new(HoldReason.StepBefore, StepsBefore),
         new(HoldReason.GroupBefore, GroupsBefore),
         new(HoldReason.ResultMissing, ResultsMissing),
+        new(HoldReason.ResultHeld, ResultsHeld),
         new(HoldReason.ResultJointLoose, ResultJoints),
         new(HoldReason.Cure, Cures),
         new(HoldReason.NotYetOpened, NotYetOpened),
@@ -50,6 +52,18 @@ public static class StepRules
         q.State.StandingOf(q.Job, q.Placed, q.Step) == StepStanding.Signed
             ? [Point(q, HoldReason.AlreadySigned)]
             : [];
+
+    // Held itself, or after one that is held.
+    private static IEnumerable<HoldPoint> StepsHeld(StepQuestion q) => q.State.WorkHolds.IsEmpty
+        ? []
+        : from step in q.Placed.AllBefore(q.Step).Prepend(q.Step)
+          where q.State.IsHeld(q.Job.Id, step.Id)
+          select Point(q, HoldReason.StepHeld) with { Unsigned = new UnsignedStep(step, q.State.StandingOf(q.Job, q.Placed, step)) };
+
+    private static IEnumerable<HoldPoint> ResultsHeld(StepQuestion q) =>
+        from name in q.Placed.ResultsOf(q.Step)
+        where q.State.Results.TryGetValue(name, out var result) && q.State.IsHeld(result)
+        select Point(q, HoldReason.ResultHeld) with { Name = name };
 
     private static IEnumerable<HoldPoint> StepsBefore(StepQuestion q) =>
         from before in q.Placed.AllBefore(q.Step)

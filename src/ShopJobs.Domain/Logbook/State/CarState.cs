@@ -171,6 +171,8 @@ public sealed partial record CarState
             Countersigned fact => WithCountersignature(recorded, fact),
             PositionHeld fact => WithHolds(fact.Positions, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.Held)),
             Decided fact => WithDecision(recorded, fact),
+            WorkHeld fact => WithWorkHold(recorded, fact),
+            WorkDecided fact => WithWorkDecision(recorded, fact),
             Corrected fact => WithCorrection(recorded, fact),
             CorrectionConfirmed fact => WithConfirmation(recorded, fact),
             Released fact => WithRelease(recorded, fact),

@@ -79,6 +79,7 @@ public sealed partial record CarState
         {
             NamedBy = recorded.Number,
             Holds = holds,
+            LastDecision = new DecisionMade(recorded.Number, recorded.At, recorded.Person, fact.Disposition),
             DoubtsDecided = book.DoubtsDecided.AddRange(fact.Doubts),
             NewHardwareSince = fact.Disposition == Disposition.Replace
                 ? Math.Max(book.NewHardwareSince, fact.About.DefaultIfEmpty(recorded.Number).Max())

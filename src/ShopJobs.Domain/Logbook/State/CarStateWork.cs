@@ -46,6 +46,7 @@ public sealed partial record CarState
                 HandTightBy = 0,
                 On = recorded.Number,
                 FittedNewBy = recorded.Number,
+                Lot = fact.Lot,
                 InForce = fact.Job,
                 InForceBy = recorded.Number,
                 Workers = book.Workers.Add(recorded.Person),

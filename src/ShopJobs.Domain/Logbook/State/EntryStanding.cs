@@ -34,6 +34,9 @@ public static class EntryStandings
 
         return recorded.Entry switch
         {
+            WorkHeld when state.WorkHolds[recorded.Number].Decision is { } made => new EntryStanding(false, $"decided by entry {made.Number}"),
+            WorkHeld => new EntryStanding(false, "waits for its decision"),
+            ResultRecorded when state.UndecidedWork().Any(hold => hold.Fact.Result == recorded.Number) => new EntryStanding(false, "held until it is decided"),
             ResultRecorded fact when state.Results.GetValueOrDefault(fact.Name) is { } result && result.Number == recorded.Number && result.VoidBy > 0 =>
                 new EntryStanding(true, $"void from entry {result.VoidBy} on"),
             ResultRecorded fact when state.Results.GetValueOrDefault(fact.Name)?.Number > recorded.Number =>

@@ -166,6 +166,12 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>Holds that stand.</summary>
     public ImmutableList<Hold> Holds { get; init; } = [];
 
+    /// <summary>The newest decision made on it, in any cycle; null when none was.</summary>
+    public DecisionMade? LastDecision { get; init; }
+
+    /// <summary>Lot or kit of the hardware on it, as it was recorded; null where none was.</summary>
+    public string? Lot { get; init; }
+
     /// <summary>Doubts of tools that were decided here.</summary>
     public ImmutableList<ToolDoubt> DoubtsDecided { get; init; } = [];
 

@@ -58,6 +58,12 @@ public sealed record CalibrationBook(long Number, DateTime At, PersonId Person, 
     public required bool LeftAsFound { get; init; }
 }
 
+/// <summary>An owner that was told of what the tool tightened.</summary>
+public sealed record ToldOwner(long Number, DateTime At, PersonId By, OwnerTold Fact)
+{
+    public CarId Car => Fact.Car;
+}
+
 /// <summary>Everything the entries of one tool say.</summary>
 public sealed record ToolState
 {
@@ -94,6 +100,12 @@ public sealed record ToolState
 
     /// <summary>Doubts that stand.</summary>
     public ImmutableList<DoubtRaised> Doubts { get; init; } = [];
+
+    /// <summary>Owners that were told, oldest first.</summary>
+    public ImmutableList<ToldOwner> Told { get; init; } = [];
+
+    /// <summary>When the owner of a car was last told since the newest doubt; null where he was not.</summary>
+    public ToldOwner? ToldOf(CarId car) => Told.FindLast(told => told.Car == car && told.Number > Doubts.Select(doubt => doubt.Number).DefaultIfEmpty().Max());
 
     /// <summary>Doubts that were lifted.</summary>
     public ImmutableList<DoubtRaised> Lifted { get; init; } = [];
@@ -135,6 +147,7 @@ public sealed record ToolState
                 recorded, new Calibration(fact.Date, fact.Due, fact.Certificate, [], []), fact.FoundGood, fact.LeftGood, fact.FoundGood == fact.LeftGood),
             Quarantined => this with { OutOfUseBy = recorded.Number },
             Doubted => WithDoubt(recorded, byReadings: false) with { OutOfUseBy = recorded.Number },
+            OwnerTold fact => this with { Told = Told.Add(new ToldOwner(recorded.Number, recorded.At, recorded.Person, fact)) },
             Cleared fact => this with
             {
                 OutOfUseBy = 0,

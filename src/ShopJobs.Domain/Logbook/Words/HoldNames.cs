@@ -5,6 +5,9 @@ namespace ShopJobs.Domain.Logbook;
 /// <summary>What the words of a reason need from the shop: what joints are called, and how its clock shows an instant.</summary>
 public sealed record HoldNames(Func<Joint, string> Joint, Func<DateTime, DateTime> OnTheWall)
 {
+    /// <summary>What a person is called; "somebody" where no names are at hand.</summary>
+    public Func<PersonId, string> Person { get; init; } = static _ => "Somebody";
+
     /// <summary>What the car's odometer counts in.</summary>
     public DistanceUnit Distance { get; init; }
 
@@ -18,6 +21,6 @@ public sealed record HoldNames(Func<Joint, string> Joint, Func<DateTime, DateTim
     public static HoldNames Of(Circumstances now)
     {
         ArgumentNullException.ThrowIfNull(now);
-        return new HoldNames(now.Name, now.OnTheWall) { Result = now.Register.NameOfResult, Distance = now.Distance };
+        return new HoldNames(now.Name, now.OnTheWall) { Result = now.Register.NameOfResult, Distance = now.Distance, Person = now.PersonName };
     }
 }

@@ -211,7 +211,7 @@ internal static class HoldSentences
         HoldReason.CalibrationAhead => ($"The calibration is dated {Day(point)}, after today", "read the certificate's date again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
         HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),
-        _ => throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
+        _ => HeldSentences.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
     };
 
     private static (string, string) Held(HoldPoint point, HoldSubject on) => (point.Decision, point.Because) switch

@@ -17,6 +17,7 @@ internal static class ToolEntryWords
         InstrumentChecked fact => FormattableString.Invariant(
             $"Checked on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; as found {Good(fact.FoundGood)}; as left {Good(fact.LeftGood)}."),
         Quarantined => "Taken out of use.",
+        OwnerTold => "Told the owner of a car that it tightened.",
         Doubted => "Put in doubt: everything tightened since the last good calibration.",
         Cleared { Doubts.Count: 0 } => "Cleared: found good and back in use.",
         Cleared fact => $"Cleared: found good; the doubts of {EntryNames.Numbers(fact.Doubts)} are lifted and it is back in use.",

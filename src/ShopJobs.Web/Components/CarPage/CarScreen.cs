@@ -87,6 +87,16 @@ public abstract class CarScreen : ComponentBase, IDisposable
         return Answer;
     }
 
+    /// <summary>Takes the answer of a signed command and reads the page again; nothing where nobody signed.</summary>
+    protected async Task TakeAsync(DeskAnswer? answer)
+    {
+        if (answer is not null)
+        {
+            Answer = answer;
+            await ReloadAsync();
+        }
+    }
+
     private void Ask()
     {
         if (Interlocked.Exchange(ref asked, 1) == 0)

@@ -12,14 +12,10 @@ namespace ShopJobs.Web.Components.CarPage;
 /// <summary>Shows what holds a position and takes a decision. Whether it may be decided so is the domain's to say.</summary>
 public sealed partial class DecidePanel
 {
-    private static readonly ContentDigest Given = ContentDigest.Of([], []);
     private List<string> happened = [];
     private List<HoldPoint> aboutMe = [];
     private Disposition? decided;
-    private Disposition? chosen;
     private RiskClass risk;
-    private string reason = "";
-    private string acceptance = "";
 
     [Parameter, EditorRequired]
     public CarReading Reading { get; set; } = default!;
@@ -35,22 +31,22 @@ public sealed partial class DecidePanel
     public IReadOnlyDictionary<long, string> Texts { get; set; } = new Dictionary<long, string>();
 
     [Parameter]
-    public EventCallback<HoldDecision> OnDecide { get; set; }
+    public EventCallback<(HoldDecision Decision, Covering Covers)> OnDecide { get; set; }
+
+    /// <summary>What became of the last decision.</summary>
+    [Parameter]
+    public DeskAnswer? Answer { get; set; }
 
     private bool IsUndecided { get; set; }
-
-    private string? missing => Typed.Clean(reason).Length == 0 ? "Type why first."
-        : chosen is { } choice && Against(choice) is [var first, ..] ? $"{Reading.Now.Say(first)}."
-        : null;
 
     protected override void OnParametersSet()
     {
         var book = Reading.State.Of(Position);
         risk = book.Last?.Fact.Spec.Risk ?? Opening.GroupOn(Reading.State, Reading.Now, Position)?.Group.Risk ?? RiskClass.A;
-        var refused = Refusals(Reading.Now, Disposition.Replace);
-        IsUndecided = !refused.Exists(point => point.Reason is HoldReason.NothingToDecide or HoldReason.UnknownPosition);
-        decided = book.Holds.FindLast(hold => hold.Decision is not null)?.Decision;
-        aboutMe = [.. refused.Where(point => point.Reason is HoldReason.OwnWork or HoldReason.NoRight)];
+        var refused = Refusals(Reading.Now, Disposition.Replace, null);
+        IsUndecided = !refused.Exists(point => point.Reason is HoldReason.NothingToDecide or HoldReason.DecidedBefore or HoldReason.UnknownPosition);
+        decided = (book.Holds.FindLast(hold => hold.Decision is not null)?.Decision) ?? book.LastDecision?.Disposition;
+        aboutMe = [.. refused.Where(point => point.Reason is HoldReason.OwnWork or HoldReason.NoRight or HoldReason.Tied)];
         happened =
         [
             .. book.Holds.Select(hold => Line(book, hold)),
@@ -84,42 +80,15 @@ public sealed partial class DecidePanel
         _ => "Go on with the work.",
     };
 
-    private static string Means(Disposition disposition) => disposition switch
-    {
-        Disposition.UseAsIs => "It stays as it is. The customer is told.",
-        Disposition.Rework => "Back off, inspect, tighten again with the same hardware.",
-        _ => "Back off, new hardware, tighten again.",
-    };
+    private IReadOnlyList<HoldPoint> Against(Disposition disposition, Acceptance? acceptance) =>
+        Refusals(Reading.Now with { Person = default, Rights = new HashSet<Right> { Right.Decide }, TiedTo = new HashSet<PersonId>() }, disposition, acceptance);
 
-    // Only a written acceptance can still be given; every other reason shuts the option.
-    private static bool IsFinal(HoldPoint point) => point.Reason != HoldReason.AcceptanceMissing;
+    private List<HoldPoint> Refusals(Circumstances who, Disposition disposition, Acceptance? acceptance) =>
+        Reading.State.Decide(Reading.State.AsShown(who, new DecideHold(Position, disposition, default, acceptance, "")), who) is Verdict.Refused refused
+            ? [.. refused.Reasons]
+            : [];
 
-    private List<HoldPoint> Against(Disposition disposition) =>
-        Refusals(Reading.Now with { Person = default, Rights = new HashSet<Right> { Right.Decide } }, disposition);
-
-    private List<HoldPoint> Refusals(Circumstances who, Disposition disposition)
-    {
-        var accepted = disposition == Disposition.UseAsIs && Typed.Clean(acceptance).Length > 0;
-        var command = Reading.State.AsShown(who, new DecideHold(Position, disposition, Given, accepted ? Given : null, ""));
-        return Reading.State.Decide(command, who) is Verdict.Refused refused ? [.. refused.Reasons] : [];
-    }
-
-    private Task DecideAsync()
-    {
-        if (chosen is not { } choice || missing is not null)
-        {
-            return Task.CompletedTask;
-        }
-
-        var why = Typed.Clean(reason);
-        var written = choice == Disposition.UseAsIs ? Typed.Clean(acceptance) : "";
-        var covers = Reading.State.AsShown(Reading.Now, new DecideHold(Position, choice, Given, null, "")).Covers;
-        List<string> shown = [.. happened, $"Decision: {JointLineWords.Of(choice)}", $"Why: {why}"];
-        if (written.Length > 0)
-        {
-            shown.Add($"Written acceptance: {written}");
-        }
-
-        return OnDecide.InvokeAsync(new HoldDecision(choice, why, written, shown, covers));
-    }
+    private Task TakeAsync(HoldDecision decision) => OnDecide.InvokeAsync((
+        decision with { Shown = [.. happened, .. decision.Shown] },
+        Reading.State.AsShown(Reading.Now, new DecideHold(Position, decision.Disposition, default, null, "")).Covers));
 }

@@ -1,9 +1,6 @@
-using System.Text;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
-using ShopJobs.Web.Components.Look.Signing;
-using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.CarPage;
@@ -44,30 +41,14 @@ public sealed partial class HeldPage
         texts = said.ToDictionary(entry => entry.Number, entry => string.Join("; ", entry.Text.Select(digest => found[digest])));
     }
 
-    private async Task DecideAsync(HoldDecision decision)
+    private async Task DecideAsync((HoldDecision Decision, Covering Covers) asked)
     {
-        var reason = NewContent.Of(Encoding.UTF8.GetBytes(decision.Reason));
-        var acceptance = decision.Acceptance.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(decision.Acceptance));
+        var (decision, covers) = asked;
         var book = Reading!.State.Of(Position);
-        var request = new SignRequest(
-            $"DECIDE {JointLineWords.Of(decision.Disposition).ToUpperInvariant()}: decided by me",
+        await TakeAsync(await Signing.SignAsync(CarId, DecisionSheet.ToSign(
             $"{Car!.Name}: {Reading.Now.Name(Position)}",
-            decision.Shown,
-            new CommandId(Guid.NewGuid()))
-        {
-            Needs = Right.Decide,
-            NotThese = book.Workers.Union(book.Holds.SelectMany(hold => hold.Workers.Add(hold.By))),
-        };
-        var asked = new ToSign<SignedCommand>(
-            request,
-            shown => new DecideHold(Position, decision.Disposition, reason.Digest, acceptance?.Digest, shown) { Covers = decision.Covers },
-            reason,
-            acceptance);
-        var answer = await Signing.SignAsync(CarId, asked);
-        if (answer is not null)
-        {
-            Answer = answer;
-            await ReloadAsync();
-        }
+            decision,
+            book.Workers.Union(book.Holds.SelectMany(hold => hold.Workers.Add(hold.By))),
+            (reason, acceptance, shown) => new DecideHold(Position, decision.Disposition, reason, acceptance, shown) { Covers = covers })));
     }
 }

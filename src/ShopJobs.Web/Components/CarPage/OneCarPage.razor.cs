@@ -79,7 +79,14 @@ public sealed partial class OneCarPage
         done = $"Open now: {string.Join("; ", OpeningWords.Lines(consequences, Reading.Now))}";
     }
 
-    private async Task TakeAsync(DeskAnswer answer)
+    private async Task HoldAsync((long Result, string Why) hold)
+    {
+        var reason = NewContent.Of(Encoding.UTF8.GetBytes(hold.Why));
+        await RunAsync(new HoldWork(reason.Digest) { Result = hold.Result }, [reason]);
+        done = "The result is held until somebody else decides it.";
+    }
+
+    private async Task AnsweredAsync(DeskAnswer answer)
     {
         Answer = answer;
         done = null;

@@ -50,8 +50,14 @@ public sealed partial class StartJobPanel
 
     private async Task StartAsync()
     {
-        if (offer is null || busy)
+        if (busy)
         {
+            return;
+        }
+
+        if (offer is null)
+        {
+            refusal ??= "Choose the procedure first.";
             return;
         }
 

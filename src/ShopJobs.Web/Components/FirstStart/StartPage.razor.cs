@@ -7,6 +7,7 @@ namespace ShopJobs.Web.Components.FirstStart;
 public sealed partial class StartPage(FirstStartDesk desk, NavigationManager navigation)
 {
     private string? refusal;
+    private IReadOnlyDictionary<string, string> wrong = new Dictionary<string, string>();
     private string? pin;
     private bool half;
 
@@ -15,6 +16,8 @@ public sealed partial class StartPage(FirstStartDesk desk, NavigationManager nav
 
     [SupplyParameterFromForm(FormName = "empty")]
     private NewShop? Form { get; set; }
+
+    private string? Wrong(string field) => wrong.GetValueOrDefault(field);
 
     private string Zone => Form?.Zone ?? TimeZoneInfo.Local.Id;
 
@@ -43,7 +46,7 @@ public sealed partial class StartPage(FirstStartDesk desk, NavigationManager nav
         var check = await new NewShopValidator().ValidateAsync(form, Http.RequestAborted);
         if (!check.IsValid)
         {
-            refusal = string.Join(" ", check.Errors.Select(error => error.ErrorMessage));
+            wrong = check.Errors.GroupBy(error => error.PropertyName).ToDictionary(same => same.Key, same => same.First().ErrorMessage);
             return;
         }
 

@@ -25,6 +25,17 @@ public static class Links
     public static string Held(CarId car, JointPosition position) =>
         $"{Car(car)}/held/{Uri.EscapeDataString(position.Key)}/{Uri.EscapeDataString(position.Place)}/{position.Number}";
 
+    /// <summary>Where several held fasteners of a car are decided at once; only those of a joint where one is named.</summary>
+    public static string HeldRow(CarId car, Joint? joint = null) => joint is { } at
+        ? $"{Car(car)}/held?joint={Uri.EscapeDataString(at.Key)}&place={Uri.EscapeDataString(at.Place)}"
+        : $"{Car(car)}/held";
+
+    /// <summary>Where everything that a tool in doubt tightened on a car is decided at once.</summary>
+    public static string HeldByTool(CarId car, Domain.Tools.ToolId tool) => $"{Car(car)}/held?tool={tool.Value}";
+
+    /// <summary>Where a held step, result or lot is decided.</summary>
+    public static string HeldWork(CarId car, long hold) => FormattableString.Invariant($"{Car(car)}/held-work/{hold}");
+
     /// <summary>Where the car comes in, is moved and leaves.</summary>
     public static string Visit(CarId car) => $"{Car(car)}/visit";
 

@@ -18,8 +18,11 @@ namespace ShopJobs.Web.Components.MyWork;
 public sealed record WorkSheet(
     PersonId Person, IReadOnlyList<WorkItem> Now, IReadOnlyList<WorkItem> Witness, IReadOnlyList<WorkItem> Waiting, int Later, IReadOnlyList<WorkItem> Free)
 {
+    /// <summary>What waits for a decision, a confirmation or a signature that this person may give, by car.</summary>
+    public IReadOnlyList<DecisionsOfCar> Decisions { get; init; } = [];
+
     /// <summary>Nothing at all is on the list.</summary>
-    public bool IsEmpty => Now.Count + Witness.Count + Waiting.Count + Free.Count == 0;
+    public bool IsEmpty => Now.Count + Witness.Count + Waiting.Count + Free.Count + Decisions.Count == 0;
 
     /// <summary>Sorts every open step of every car. The car this person wrote to last is the nearest, then cars by where they stand.</summary>
     public static WorkSheet Of(
@@ -45,7 +48,10 @@ public sealed record WorkSheet(
             [.. readings.Where(_ => here.May(Right.Witness)).SelectMany(reading => ToWitness(reading, here.Person)).Select(Item)],
             [.. mine.Where(step => step.Why is not null).Except(later).Select(Item)],
             later.Count,
-            [.. free.Select(Item)]);
+            [.. free.Select(Item)])
+        {
+            Decisions = DecisionsOfCar.Of(here, readings.OrderBy(reading => cars[reading.Car].Place).ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal), cars),
+        };
 
         WorkItem Item(OpenStep step) => new(cars[step.Reading.Car], step.Job.Id, step.Step, step.Why ?? step.Words);
     }

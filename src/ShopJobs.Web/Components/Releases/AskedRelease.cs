@@ -4,11 +4,11 @@ using ShopJobs.Domain.Procedures;
 namespace ShopJobs.Web.Components.Releases;
 
 /// <summary>A release somebody wants to sign, and the lines that are signed with it.</summary>
-/// <param name="Acceptance">The customer's written acceptance of a re-torque still due; empty where none is given.</param>
+/// <param name="Acceptance">The customer's acceptance of a re-torque still due; null where none is given.</param>
 /// <param name="OdometerWhy">Why the odometer is lower than it was; empty where it is not.</param>
 /// <param name="Covers">The logbook as it was on the screen.</param>
 public sealed record AskedRelease(
-    ReleaseKind Kind, decimal? OdometerKm, string Acceptance, string OdometerWhy, IReadOnlyList<string> Shown, Covering Covers)
+    ReleaseKind Kind, decimal? OdometerKm, Acceptance? Acceptance, string OdometerWhy, IReadOnlyList<string> Shown, Covering Covers)
 {
     /// <summary>Who drives; for a road test only.</summary>
     public PersonId? Driver { get; init; }

@@ -18,6 +18,7 @@ public sealed partial class ReTorqueJoint
     private string value = "";
     private string angle = "";
     private string? problem;
+    private string? angleProblem;
     private string interval = "";
     private string? intervalProblem;
     private bool busy;
@@ -82,6 +83,7 @@ public sealed partial class ReTorqueJoint
             return;
         }
 
+        angleProblem = null;
         if (!EnteredTorque.TryParse(value, chosen.Unit, out var entered, out problem))
         {
             return;
@@ -90,7 +92,7 @@ public sealed partial class ReTorqueJoint
         var turned = Turned;
         if (moved ? turned is not > 0 : angle.Trim().Length > 0)
         {
-            problem = moved ? "Type by how many degrees it moved, for example 15." : "An angle is typed, so it moved: press MOVED, or clear the angle.";
+            angleProblem = moved ? "Type by how many degrees it moved, for example 15." : "An angle is typed, so it moved: press MOVED, or clear the angle.";
             return;
         }
 

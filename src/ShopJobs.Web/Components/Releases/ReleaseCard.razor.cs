@@ -13,14 +13,18 @@ namespace ShopJobs.Web.Components.Releases;
 public sealed partial class ReleaseCard
 {
     private static readonly ContentDigest Given = ContentDigest.Of([], []);
+    private readonly AcceptanceTyped said = new();
     private IReadOnlyList<GatheredHold> reasons = [];
     private Released? released;
     private readonly OdometerEntry odometer = new();
-    private string acceptance = "";
     private string driver = "";
     private string distance = "";
     private Covering covers = Covering.Nothing;
     private ReleaseStandingKind standing;
+    private bool pressed;
+
+    // What only a drive gives is missing: the customer is told in writing.
+    private bool inWriting;
 
     [Parameter, EditorRequired]
     public CarReading Reading { get; set; } = default!;
@@ -58,7 +62,7 @@ public sealed partial class ReleaseCard
     // Suspended is no yes, also where nothing speaks against it any more: the lead looks first.
     private bool IsYes => reasons.Count == 0 && standing != ReleaseStandingKind.Suspended;
 
-    private bool Accepted => Typed.Clean(acceptance).Length > 0;
+    private IReadOnlyList<HoldPoint> Lacking => pressed && (said.IsBegun || OnlyWordMissing) ? said.Read().Lacks(Reading.Now.Today, inWriting) : [];
 
     private bool IsOut => Kind == ReleaseKind.RoadTest && Reading.State.RoadTest is not null;
 
@@ -66,9 +70,15 @@ public sealed partial class ReleaseCard
 
     private decimal? DistanceKm => Kind == ReleaseKind.RoadTest && OdometerReading.TryParse(distance, Reading.Now.Distance, out var far, out _) ? far.Km : null;
 
-    private bool NeedsAcceptance => Kind != ReleaseKind.Move && (Accepted || reasons.Any(IsReTorque));
+    private bool Accepted => said.IsBegun && said.Read().Lacks(Reading.Now.Today, inWriting).Count == 0;
 
-    private bool OnlyReTorque => reasons.Count > 0 && reasons.All(IsReTorque);
+    private bool NeedsAcceptance => Kind != ReleaseKind.Move && (said.IsBegun || reasons.Any(IsLiftedByWord));
+
+    private string AcceptanceTitle => inWriting
+        ? "The customer was told in writing what is still missing, and accepts it"
+        : "The customer's acceptance of the re-torque still due";
+
+    private bool OnlyWordMissing => reasons.Count > 0 && reasons.All(IsLiftedByWord);
 
     private string Stands => new StandingWords(Reading, Clock, Names, Ended).Of(Kind);
 
@@ -121,7 +131,7 @@ public sealed partial class ReleaseCard
     }
 
     // What the customer's written word lifts.
-    private bool IsReTorque(GatheredHold reason) => reason.Reason is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue
+    private bool IsLiftedByWord(GatheredHold reason) => reason.Reason is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue
         || (Kind == ReleaseKind.Road && reason.Reason == HoldReason.AwaitsDrive);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
@@ -129,9 +139,10 @@ public sealed partial class ReleaseCard
     private void Ask()
     {
         standing = Reading.StandingOf(Kind).Kind;
+        inWriting = Kind == ReleaseKind.Road && Reading.HoldsOn(Kind).Any(point => point.Reason == HoldReason.AwaitsDrive);
         reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted, odometer.Km));
         // What the release would say is what the domain would record, whoever signs.
-        var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, odometer.Km, Accepted ? Given : null, "")
+        var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, odometer.Km, Accepted ? said.Read() : null, "")
         {
             Driver = Driver,
             DistanceKm = DistanceKm,
@@ -145,7 +156,8 @@ public sealed partial class ReleaseCard
 
     private Task ReleaseAsync()
     {
-        if (released is null)
+        pressed = true;
+        if (released is null || reasons.Count > 0)
         {
             return Task.CompletedTask;
         }
@@ -158,7 +170,7 @@ public sealed partial class ReleaseCard
 
         if (Accepted)
         {
-            shown.Add($"The customer's written acceptance: {Typed.Clean(acceptance)}");
+            shown.Add($"The customer's acceptance: {said.Read().Text()}");
         }
 
         if (odometer.IsLower)
@@ -167,7 +179,7 @@ public sealed partial class ReleaseCard
         }
 
         return OnRelease.InvokeAsync(new AskedRelease(
-            Kind, released.OdometerKm, Typed.Clean(acceptance), odometer.WhyLower, shown, covers)
+            Kind, released.OdometerKm, Accepted ? said.Read() : null, odometer.WhyLower, shown, covers)
         {
             Odometer = released.Odometer,
             Driver = released.Driver,

@@ -3,6 +3,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.CarPage;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
@@ -37,7 +38,7 @@ public sealed partial class ReleasePage
     private async Task SignAsync(AskedRelease asked)
     {
         var words = asked.Kind.Words();
-        var acceptance = asked.Acceptance.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.Acceptance));
+        var kept = asked.Acceptance is { } said ? AcceptanceTyped.Keep(said) : default((Acceptance Acceptance, NewContent Text)?);
         var request = new SignRequest($"RELEASE {words.ToUpperInvariant()}: released by me", $"{Car!.Name}: release {words}", asked.Shown, new CommandId(Guid.NewGuid()))
         {
             Needs = Right.Release,
@@ -45,7 +46,7 @@ public sealed partial class ReleasePage
         var why = asked.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(asked.OdometerWhy));
         var answer = await Signing.SignAsync(CarId, new ToSign<SignedCommand>(
             request,
-            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, acceptance?.Digest, shown) 
+            shown => new ReleaseCommand(asked.Kind, asked.OdometerKm, kept?.Acceptance, shown)
             {
                 Odometer = asked.Odometer,
                 OdometerWhy = why?.Digest,
@@ -53,7 +54,7 @@ public sealed partial class ReleasePage
                 DistanceKm = asked.DistanceKm,
                 Covers = asked.Covers,
             },
-            acceptance,
+            kept?.Text,
             why));
         await TellAsync(answer, $"{Car.Name} is released {words}.");
     }

@@ -13,6 +13,14 @@ public sealed partial class EnrolPage(
     IDbContextFactory<ShopDbContext> database, TabletDesk tablets, PinCheck pins, NavigationManager navigation, ShopClock clock)
 {
     private string? refusal;
+    private About? about;
+
+    private enum About
+    {
+        Tablet,
+        Lead,
+        Pin,
+    }
 
     [CascadingParameter]
     private HttpContext Http { get; set; } = default!;
@@ -46,7 +54,7 @@ public sealed partial class EnrolPage(
         var leadName = Form?.LeadName?.Trim();
         if (string.IsNullOrEmpty(tabletName) || tabletName.Length > Tablet.NameLength)
         {
-            refusal = $"Give the tablet a name of at most {Tablet.NameLength} letters.";
+            (refusal, about) = ($"Give the tablet a name of at most {Tablet.NameLength} letters.", About.Tablet);
             return;
         }
 
@@ -55,13 +63,19 @@ public sealed partial class EnrolPage(
             person => person.Name == leadName && person.Active, Http.RequestAborted);
         if (lead is null || !(await shop.RightsOfAsync(lead.Id, clock.Today, Http.RequestAborted)).Contains(Right.Lead))
         {
-            refusal = "That is nobody with the lead's right. Ask the lead to do this.";
+            (refusal, about) = ("That is nobody with the lead's right. Ask the lead to do this.", About.Lead);
+            return;
+        }
+
+        if (!Pin.LooksLikeOne(Form?.Pin))
+        {
+            (refusal, about) = (Pin.SixDigits, About.Pin);
             return;
         }
 
         if (await pins.AtTheDoorAsync(lead.Id, Form?.Pin, at: null, Http.RequestAborted) is PinAnswer.No no)
         {
-            refusal = no.Words;
+            (refusal, about) = (no.Words, About.Pin);
             return;
         }
 

@@ -20,6 +20,7 @@ public sealed partial class SignInPage(
     private List<Choice> people = [];
     private Tablet? tablet;
     private string? refusal;
+    private bool nobody;
 
     [CascadingParameter]
     private HttpContext Http { get; set; } = default!;
@@ -58,7 +59,13 @@ public sealed partial class SignInPage(
 
         if (people.Find(person => string.Equals(person.Name, Form?.Name?.Trim(), StringComparison.OrdinalIgnoreCase)) is not { } who)
         {
-            refusal = "Pick your name, then type your PIN.";
+            (refusal, nobody) = ("Pick your name, then type your PIN.", true);
+            return;
+        }
+
+        if (!Pin.LooksLikeOne(Form?.Pin))
+        {
+            refusal = Pin.SixDigits;
             return;
         }
 

@@ -59,11 +59,16 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
 
     /// <summary>Which numbers are asked for again, as JSON.</summary>
     public string Guard => Cell.Stage.Turn is { Degrees: var degrees }
-        ? Guarded(TypingGuard.ForAngle(degrees), Turn.Amount(degrees), degrees, 0)
+        ? Guarded(TypingGuard.ForAngle(degrees), Turn.Amount(degrees), degrees, 0, (Cell.Stage.Turn.Minimum, Cell.Stage.Turn.Maximum))
         : Guarded(
-            TypingGuard.For(Exact, Tool.Tool.Unit), ToSet.ToString(), Exact.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(), Tool.Tool.Graduation / 2);
+            TypingGuard.For(Exact, Tool.Tool.Unit), ToSet.ToString(), Exact.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(), Tool.Tool.Graduation / 2, Permitted);
 
-    private string Guarded(TypingGuard guard, string target, decimal instructed, decimal half) => JsonSerializer.Serialize(
+    // On the tool; through an adapter or with a run-down torque added only the far check is made.
+    private (decimal Least, decimal Most)? Permitted => Exact.NewtonMetres == Cell.Stage.Value.NewtonMetres
+        ? (Math.Round(Cell.Stage.Permitted.Minimum.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(), 3), Math.Round(Cell.Stage.Permitted.Maximum.NewtonMetres / Tool.Tool.Unit.NewtonMetresPerUnit(), 3))
+        : null;
+
+    private string Guarded(TypingGuard guard, string target, decimal instructed, decimal half, (decimal Least, decimal Most)? permitted) => JsonSerializer.Serialize(
         new
         {
             unit = Unit,
@@ -73,6 +78,8 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
             alike = guard.Alike.Select(other => new { other.Target.Value, unit = other.Target.Unit.Symbol(), other.Least, other.Most }),
             instructed,
             half,
+            minimum = permitted?.Least,
+            maximum = permitted?.Most,
         },
         Json);
 

@@ -19,6 +19,9 @@ public sealed record ReasonAsked(string Title, string About, string Verb, IReadO
     /// <summary>For a pull that is voided: asks whether it was made all the same. Null where that is not asked.</summary>
     public string? AsksPulled { get; init; }
 
+    /// <summary>What it may be about, where that is asked; the first is taken until another is touched.</summary>
+    public IReadOnlyList<ReasonAbout> Abouts { get; init; } = [];
+
     /// <summary>What was given before and could not be recorded; null at the first asking.</summary>
     public ReasonGiven? Start { get; init; }
 
@@ -31,9 +34,19 @@ public sealed record ReasonAsked(string Title, string About, string Verb, IReadO
     }
 }
 
+/// <summary>One thing that a reason may be about.</summary>
+/// <param name="AsksLot">A lot or kit is named with it.</param>
+public sealed record ReasonAbout(string Words, bool AsksLot = false);
+
 /// <summary>A reason, and the right value where one was typed.</summary>
 public sealed record ReasonGiven(string Text, EnteredTorque? Value)
 {
     /// <summary>Whether the fastener was pulled all the same; null where that was not asked.</summary>
     public bool? WasPulled { get; init; }
+
+    /// <summary>Which of the things asked about it is.</summary>
+    public int About { get; init; }
+
+    /// <summary>The lot or kit, as it stands on the bag or box.</summary>
+    public string Lot { get; init; } = "";
 }

@@ -169,10 +169,20 @@ public sealed partial class StepPage(
                     : await desk.RunAsync(
                         shown.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new VoidEntry(entry.Number, given.WasPulled, reason)),
                 given);
+            await TellAsync(answer, $"Corrected: {entry.Words}{(given.Value is { } right ? $" is {right}" : " is void")}. Until a second person confirms it below, it makes nothing count that did not.");
         }
     });
 
     private Task TreatAsync(TreatThread treat) => OnceAsync(async () => answer = await desk.RunAsync(scene!.Car.Id, treat));
+
+    // What was said of the record under the keypad gives way to what became of it.
+    private async Task TellAsync(DeskAnswer? got, string words)
+    {
+        if (got is { Recorded: true })
+        {
+            await script.InvokeVoidAsync("shopStep.told", "saved", new[] { words });
+        }
+    }
 
     private Task CountersignAsync(IReadOnlyList<Pull> pulls) => OnceAsync(async () =>
         answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToCountersign(scene, pulls)));
@@ -180,16 +190,18 @@ public sealed partial class StepPage(
     private async Task TakeAsync(DeskAnswer got)
     {
         answer = got;
+        await TellAsync(got, "The correction is confirmed. What holds now, if anything, stands above.");
         await ReadAsync();
     }
 
-    private Task HoldAsync() => OnceAsync(async () =>
+    private Task HoldAsync(JointPosition? touched) => OnceAsync(async () =>
     {
-        var positions = StepSheet.ToHold(scene!);
-        if (await AskAsync(StepSheet.Hold(scene!, positions)) is { } given)
+        var offers = StepSheet.ToHold(scene!, touched);
+        if (await AskAsync(StepSheet.Hold(offers)) is { } given)
         {
+            var offer = offers[Math.Min(given.About, offers.Count - 1)];
             Keep(
-                await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new HoldPositions(positions, reason)),
+                await desk.RunAsync(scene!.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => offer.Command(new HoldGiven(reason, given.Lot))),
                 given);
         }
     });

@@ -50,6 +50,9 @@ public sealed record StepScene(
             .Where(book => book.Holds.Any(hold => hold.Decision is null)),
     ];
 
+    /// <summary>Holds on this step itself that are not decided.</summary>
+    public IReadOnlyList<WorkHold> HeldHere => [.. State.UndecidedWork().Where(hold => hold.Fact.Job == Job.Id && hold.Fact.Step == Step.Id)];
+
     /// <summary>Pulls of this step that wait for a countersignature.</summary>
     public IReadOnlyList<Pull> Unanswered =>
     [

@@ -3,6 +3,7 @@ using System.Text;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Data.Logbook;
 
@@ -122,15 +123,34 @@ internal static class StepSheet
         },
         shown => scene.State.AsShown(scene.Reading.Now, new Countersign([.. pulls.Select(pull => pull.Number).Order()], shown)));
 
-    /// <summary>Why the work is stopped.</summary>
-    public static ReasonAsked Hold(StepScene scene, IReadOnlyList<JointPosition> positions) => new(
+    /// <summary>Why the work is stopped, and what of it.</summary>
+    public static ReasonAsked Hold(IReadOnlyList<HoldOffer> offers) => new(
         "Hold, call the lead",
-        $"Holds {(positions.Count == 1 ? scene.Reading.Now.Name(positions[0]) : $"{positions.Count} positions")}. Nothing goes on there until somebody with the right decides.",
+        "Nothing goes on there until somebody with the right, who did not do it, decides.",
         "HOLD",
-        ["thread is damaged", "it broke", "it turned without gripping", "wrong part", "I am not sure"]);
+        ["thread is damaged", "it broke", "it turned without gripping", "wrong part", "I am not sure"])
+    {
+        Abouts = [.. offers.Select(offer => new ReasonAbout(offer.Words, offer.AsksLot))],
+    };
+
+    /// <summary>What can be held from this step: the fasteners in question first, where it has any; the step; a part in hand.</summary>
+    /// <param name="touched">The fastener that was touched on the picture; null where none was.</param>
+    public static IReadOnlyList<HoldOffer> ToHold(StepScene scene, JointPosition? touched)
+    {
+        var fasteners = scene.Step.Work.Count == 0 ? [] : touched is { } one ? [one] : ToHold(scene);
+        var step = new HoldOffer($"This step: {scene.Step.Title()}", given => new HoldWork(given.Reason) { Job = scene.Job.Id, Step = scene.Step.Id });
+        var nuts = fasteners.Count == 0 ? null : new HoldOffer(
+            fasteners.Count == 1 ? scene.Reading.Now.Name(fasteners[0]) : $"{fasteners.Count} fasteners: {JointLineWords.NamesOf(scene.Reading, scene.Names).Positions(fasteners)}",
+            given => new HoldPositions(fasteners, given.Reason));
+        var part = new HoldOffer(
+            "A part in hand: lot or kit",
+            given => new HoldWork(given.Reason) { Lot = given.Lot, Job = scene.Job.Id, Group = scene.Shown?.Instance.Group.Id })
+        { AsksLot = true };
+        return [.. new[] { scene.Standing == StepStanding.Signed && touched is null ? null : nuts, step, scene.Standing == StepStanding.Signed && touched is null ? nuts : null, part }.OfType<HoldOffer>()];
+    }
 
     /// <summary>What HOLD is about: the position that is next, else all of the group on the screen.</summary>
-    public static IReadOnlyList<JointPosition> ToHold(StepScene scene) => scene.Next switch
+    private static IReadOnlyList<JointPosition> ToHold(StepScene scene) => scene.Next switch
     {
         NextAction.PullNow { Cell: var cell } => [cell.Position],
         NextAction.TakeOff off => off.Positions,

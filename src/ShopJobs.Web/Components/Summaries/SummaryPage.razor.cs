@@ -18,7 +18,7 @@ public sealed partial class SummaryPage(
     private SummaryDraft? draft;
     private Present? present;
     private IReadOnlyList<IssuedVersion> versions = [];
-    private IReadOnlyList<string> problems = [];
+    private IReadOnlyList<(string Field, string Words)> problems = [];
     private IReadOnlyList<string> refusals = [];
     private string? said;
     private bool missing;
@@ -71,7 +71,7 @@ public sealed partial class SummaryPage(
     private async Task IssueAsync()
     {
         (said, refusals) = (null, []);
-        problems = [.. validator.Validate(form).Errors.Select(error => error.ErrorMessage)];
+        problems = [.. validator.Validate(form).Errors.Select(error => (error.PropertyName, error.ErrorMessage))];
         if (problems.Count > 0 || await here.ActingAsync() is not { } signer || await desk.DraftAsync(Car, form, signer) is not { } shown)
         {
             return;

@@ -11,12 +11,13 @@ namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>One tool: what it is, how it stands, what it tightened.</summary>
 public sealed partial class ToolPage(
-    ToolShelf shelf, ToolDesk desk, ToolSigning signing, ToolRecall recaller, WhoIsHere here, LogbookNotices notices, ShopClock clock)
+    ToolShelf shelf, ToolDesk desk, ToolSigning signing, ToolRecall recaller, WhoIsHere here, PeopleBook people, LogbookNotices notices, ShopClock clock)
 {
     private const string DoubtHint = "From this entry on every position below shows doubted, on every screen, and holds its step and release until you decide it or clear the tool.";
     private const string ClearHint = "Lifts its doubts and puts it back in use. A tool past its calibration stays past it.";
     private ToolLine? line;
     private IReadOnlyList<CarRecall> recall = [];
+    private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
     private bool loading = true;
     private IReadOnlyList<HoldPoint> againstClearing = [];
     private PersonId me;
@@ -56,6 +57,7 @@ public sealed partial class ToolPage(
         });
         var present = await here.LookingAsync();
         (lead, me) = (present?.May(Right.Lead) ?? false, present?.Person ?? default);
+        names = await people.NamesAsync();
         Read();
         loading = false;
     }
@@ -79,6 +81,13 @@ public sealed partial class ToolPage(
 
     private Task<bool> OutOfUseAsync() => RunAsync(
         async id => await shelf.TakeOutAsync(Tool, id, "Taken out of use"), $"{line!.Tool.Name} is out of use. Lay it aside and take another tool.");
+
+    private async Task<bool> TellAsync(CarId car, string words)
+    {
+        await RunAsync(async id => await shelf.TellAsync(Tool, id, car, words), "It is recorded that the owner was told.");
+        StateHasChanged();
+        return answer is null;
+    }
 
     private async Task AnswerReasonAsync(string reason)
     {

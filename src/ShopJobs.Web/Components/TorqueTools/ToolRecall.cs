@@ -17,6 +17,15 @@ public sealed record RecallLine(TracedPosition Traced, string Joint, PositionSta
 /// <param name="Unreadable">Why the car's logbook could be read only in part; null when all of it was.</param>
 public sealed record CarRecall(CarId Car, string Name, IReadOnlyList<RecallLine> Lines, string? Unreadable)
 {
+    /// <summary>Who owns the car, and how the owner is reached.</summary>
+    public string Owner { get; init; } = "";
+
+    /// <summary>When the owner was told since the newest doubt; null where nobody did.</summary>
+    public ToldOwner? Told { get; init; }
+
+    /// <summary>Positions that wait for a decision because of this tool.</summary>
+    public int InDoubt => Lines.Count(line => line.Traced.InDoubt);
+
     /// <summary>Positions of a class.</summary>
     public int Count(TraceClass of) => Lines.Count(line => line.Traced.Class == of);
 }
@@ -51,7 +60,11 @@ public sealed class ToolRecall(LogbookSnapshots snapshots, Surroundings surround
                     now.Register.Kinds.TryGetValue(traced.Position.Key, out var kind) ? $"{kind.Name} {traced.Position.Place}" : traced.Position.Joint.ToString(),
                     folded.State.StateOf(traced.Position, now.Tool),
                     folded.State.StagesOf(folded.State.Of(traced.Position))))],
-            folded.Unreadable?.Message);
+            folded.Unreadable?.Message)
+        {
+            Owner = OwnerOf(reader, car),
+            Told = state.ToldOf(car),
+        };
     }
 
     private static List<(Guid Owner, long Number)> Candidates(LogbookReader reader, ToolId tool) =>
@@ -69,6 +82,12 @@ public sealed class ToolRecall(LogbookSnapshots snapshots, Surroundings surround
 
             return found;
         });
+
+    private static string OwnerOf(LogbookReader reader, CarId car) => reader.Row(
+        $"car-owner:{car.Value}",
+        "SELECT Customers.Name || CASE Customers.Contact WHEN '' THEN ', no telephone known' ELSE ', ' || Customers.Contact END FROM Cars JOIN Customers ON Customers.Id = Cars.CustomerId WHERE Cars.Id = $1",
+        [car.Value],
+        owner => owner as string ?? "nobody known");
 
     private static string NameOf(LogbookReader reader, CarId car) => reader.Row($"car-name:{car.Value}", connection =>
     {

@@ -56,6 +56,10 @@ public sealed class ToolShelf(
     public Task<DeskAnswer> DoubtAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
         WithReasonAsync(id, command, why, digest => new RaiseDoubt(digest), cancellation);
 
+    /// <summary>Says that the owner of a car was told of the recall.</summary>
+    public Task<DeskAnswer> TellAsync(ToolId id, CommandId command, CarId car, string words, CancellationToken cancellation = default) =>
+        WithReasonAsync(id, command, words, digest => new TellOwner(car, digest), cancellation);
+
     private Task<DeskAnswer> WithReasonAsync(
         ToolId id, CommandId command, string why, Func<ContentDigest, ToolReport> of, CancellationToken cancellation)
     {

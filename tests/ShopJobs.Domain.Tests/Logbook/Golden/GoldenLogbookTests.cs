@@ -46,8 +46,8 @@ public class GoldenLogbookTests
         Assert.Equal(
             [
                 "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "instrument-checked", "instrument-entered", "job-cancelled",
-                "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "left", "looked-over", "moved", "re-torque-extended",
-                "release-upheld", "release-withdrawn", "road-test-ended", "thread-treated",
+                "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "left", "looked-over", "moved", "owner-told", "re-torque-extended",
+                "release-upheld", "release-withdrawn", "road-test-ended", "thread-treated", "work-decided", "work-held",
             ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));
     }

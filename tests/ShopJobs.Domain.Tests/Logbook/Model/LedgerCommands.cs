@@ -9,7 +9,7 @@ internal sealed partial class Ledger
 {
     public IReadOnlySet<Reason> RefusalsOf(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, Command command, DateTime at) =>
         command is SignedCommand signed && MustLookAgain(signed)
-            ? new HashSet<Reason> { new(HoldReason.LookAgain) }
+            ? new HashSet<Reason> { new(command is DecideHold { Position: var position } && NothingAsks(position) && WasDecided(position) ? HoldReason.DecidedBefore : HoldReason.LookAgain) }
             : Refusals(person, rights, ties, command, at).ToHashSet();
 
     private IEnumerable<Reason> Refusals(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, Command command, DateTime at)
@@ -30,7 +30,7 @@ internal sealed partial class Ledger
             ConfirmStep confirm => OfSigning(rights, confirm, at).Concat(OfResting(confirm.Job)).Concat(OfGivenUp(confirm.Job)),
             Witness witness => OfWitness(person, rights, ties, witness).Concat(OfResting(witness.Job)),
             PutJobOnHold or JobCommand => OfJob(rights, command),
-            DecideHold decide => OfDecision(person, rights, ties, decide),
+            DecideHold decide => OfDecision(person, rights, ties, decide, at),
             VoidEntry voiding => OfCorrection(person, rights, voiding.Target, restates: false),
             Restate restate => OfCorrection(person, rights, restate.Target, restates: true),
             ConfirmCorrection confirm => OfConfirmation(person, rights, ties, confirm),
@@ -44,7 +44,9 @@ internal sealed partial class Ledger
             EndRoadTest end => Those(
                 (HoldReason.NoRoadTest, RoadTest is null),
                 (HoldReason.OdometerBelowLast, RoadTest is not null && IsBelowLast(end.Odometer.Km, end.OdometerWhy))).Select(why => new Reason(why)),
-            Release release => WaitsOf(release, today).Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
+            Release release => WaitsOf(release, today)
+                .Concat(release.CustomerAcceptance is { } said ? OfAcceptance(said, at, inWriting: release.Kind == ReleaseKind.Road && UndoneNames.Any(IsAfterDrive)).Select(why => new Reason(why)) : [])
+                .Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
             UpholdRelease uphold => OfUpholding(rights, uphold, today),
             WithdrawRelease withdraw => OfWithdrawing(rights, withdraw),
             ComeIn or MoveCar or ReportMoved or LetGo or ReportGone or LookOver or ExtendReTorque => OfVisiting(person, rights, ties, command, today),
@@ -134,7 +136,7 @@ internal sealed partial class Ledger
     ];
 
     // Rule 7.
-    private IEnumerable<Reason> OfDecision(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, DecideHold decide)
+    private IEnumerable<Reason> OfDecision(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, DecideHold decide, DateTime at)
     {
         var position = decide.Position;
         var holds = HoldsOn(position).Where(hold => !hold.IsDecided).ToList();
@@ -150,7 +152,26 @@ internal sealed partial class Ledger
             (HoldReason.AcceptanceMissing, decide.Disposition == Disposition.UseAsIs && decide.Acceptance is null && risk == RiskClass.A),
             (HoldReason.ReuseNotAllowed, decide.Disposition == Disposition.Rework && GroupInForce(position)?.Rules.Hardware.Reuse == HardwareReuse.SingleUse),
             (HoldReason.VoidedTurn, decide.Disposition == Disposition.UseAsIs && PullsOn(position).Any(pull => IsTurn(pull) && IsVoid(pull.Number))),
-            (HoldReason.NothingToDecide, AboutNow(position).Count == 0 && DoubtsOn(position).Count == 0)).Select(why => new Reason(why));
+            (WasDecided(position) ? HoldReason.DecidedBefore : HoldReason.NothingToDecide, NothingAsks(position)))
+            .Concat(decide is { Disposition: Disposition.UseAsIs, Acceptance: { } said } ? OfAcceptance(said, at, risk == RiskClass.A) : [])
+            .Select(why => new Reason(why));
+    }
+
+    private bool NothingAsks(JointPosition position) => AboutNow(position).Count == 0 && DoubtsOn(position).Count == 0;
+
+    private bool WasDecided(JointPosition position) => lines.Any(line => line.Entry is Decided fact && fact.Position == position);
+
+    // Who, when, how, and where the writing is.
+    private static IEnumerable<HoldReason> OfAcceptance(Acceptance said, DateTime at, bool inWriting)
+    {
+        var spoken = said.How is SaidHow.ByTelephone or SaidHow.InPerson;
+        return Those(
+            (HoldReason.AcceptanceWho, said.Who.Length < 2),
+            (HoldReason.AcceptanceWhen, said.On is null || said.On > DateOnly.FromDateTime(at)),
+            (HoldReason.AcceptanceHow, said.How is null),
+            (HoldReason.AcceptanceNotWritten, inWriting && spoken),
+            (HoldReason.AcceptanceKept, said.How == SaidHow.InWriting && said.KeptAt.Trim().Length == 0),
+            (HoldReason.AcceptanceWords, said.Words.Length < 3));
     }
 
     /// <summary>A missing pull, stage or opening: no decision stands in for it.</summary>

@@ -9,7 +9,14 @@ internal sealed record LeftOut(string Name, HoldRules Without)
     private static readonly HoldRules Rules = HoldRules.Standard;
 
     /// <summary>Every rule of every list, left out one at a time.</summary>
-    public static IReadOnlyList<LeftOut> All { get; } =
+    public static IReadOnlyList<LeftOut> All => Every.Where(rule => !rule.IsOfHeldWork).ToList();
+
+    /// <summary>The rules on held steps, results and lots: their own specification is parted from.</summary>
+    public static IReadOnlyList<LeftOut> OfHeldWork => Every.Where(rule => rule.IsOfHeldWork).ToList();
+
+    private bool IsOfHeldWork => Tally.OfHeldWork.Any(reason => Name.EndsWith($" {reason}", StringComparison.Ordinal));
+
+    private static IReadOnlyList<LeftOut> Every { get; } =
     [
         .. Each("Hand-tight", Rules.HandTight, rule => rule.Reason, left => Rules with { HandTight = left }),
         .. Each("Pull", Rules.Pull, rule => rule.Reason, left => Rules with { Pull = left }),

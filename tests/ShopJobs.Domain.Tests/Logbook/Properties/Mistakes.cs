@@ -34,7 +34,9 @@ internal static class Mistakes
             3 => confirm with { NotApplicable = true, Reason = CarAtWork.Reason },
             _ => confirm with { NotApplicable = true },
         },
+        DecideHold { Acceptance: { } said } decide => decide with { Acceptance = Lacking(car, said, move) },
         DecideHold decide => decide with { Acceptance = null },
+        Release { CustomerAcceptance: { } said } release => release with { CustomerAcceptance = Lacking(car, said, move) },
         HandTighten or FitNew or OpenPositions when move.C % 4 == 0 => Choices.Cycled(car, command, move.A % 2 == 0 ? 7 : 23),
         DeclareCondition declare => declare with { Places = null },
         HandTighten hand when move.B % 4 == 1 => hand with { ReportedFor = TestPerson.Theo.Id },
@@ -51,6 +53,19 @@ internal static class Mistakes
         },
         OpenPositions open when open.Positions.Count > 1 => open with { Positions = [open.Positions[move.B % open.Positions.Count]], Cycles = null },
         _ => command,
+    };
+
+    // Words that others rely on, with one thing left out.
+    private static Acceptance? Lacking(CarAtWork car, Acceptance said, Move move) => (move.B % 9) switch
+    {
+        0 => said with { Who = "x" },
+        1 => said with { On = null },
+        2 => said with { On = car.Today.AddDays(1) },
+        3 => said with { How = null },
+        4 => said with { How = SaidHow.ByTelephone },
+        5 => said with { KeptAt = " " },
+        6 => said with { Words = "x" },
+        _ => null,
     };
 
     /// <summary>The pull as it reads when it ends a little short.</summary>

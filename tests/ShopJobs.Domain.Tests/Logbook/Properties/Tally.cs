@@ -27,11 +27,24 @@ internal sealed class Tally
         HoldReason.ToolNotEntered, HoldReason.ToolUnitFixed, HoldReason.CalibrationAhead, HoldReason.CalibrationOlder,
     ];
 
+    /// <summary>
+    /// Holds on steps, results and lots: no history makes one. The product goes along every transition of their own specification, and parts
+    /// from it where one of their rules is left out: see <c>Specification/Product/HeldWorkConformanceTests</c>.
+    /// </summary>
+    internal static readonly HoldReason[] OfHeldWork =
+    [
+        HoldReason.StepHeld, HoldReason.ResultHeld, HoldReason.LotHeld, HoldReason.LotNotReworked, HoldReason.UnknownResult, HoldReason.UnknownHold,
+        HoldReason.LotMissing,
+    ];
+
+    // No rule asks whether an owner was told.
+    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told"];
+
     /// <summary>Entry kinds and reasons that no history reached.</summary>
     public IReadOnlyList<string> Never =>
     [
-        .. EntryCodec.Kinds.Where(kind => Of(kind) == 0),
-        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
+        .. EntryCodec.Kinds.Except(KindsElsewhere).Where(kind => Of(kind) == 0),
+        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
     ];
 
     public void Count(Verdict verdict)

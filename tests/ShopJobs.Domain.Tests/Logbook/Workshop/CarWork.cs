@@ -59,11 +59,14 @@ internal static class CarWork
     public static ConfirmStep Sign(JobId job, string step, params string[] ticks) =>
         new(job, step, ticks, [], false, null, CarAtWork.Shown);
 
+    /// <summary>A written acceptance that lacks nothing.</summary>
+    public static readonly Acceptance Written = new("Rhea Quill", new DateOnly(2026, 3, 2), SaidHow.InWriting, "folder 7", "go ahead with it") { Kept = CarAtWork.Reason };
+
     public static DecideHold Decision(JointPosition position, Disposition disposition, bool accepted = false) =>
-        new(position, disposition, CarAtWork.Reason, accepted ? CarAtWork.Reason : null, CarAtWork.Shown);
+        new(position, disposition, CarAtWork.Reason, accepted ? Written : null, CarAtWork.Shown);
 
     public static Release To(ReleaseKind kind, decimal? odometerKm = 1000, bool accepted = false) =>
-        new(kind, odometerKm, accepted ? CarAtWork.Reason : null, CarAtWork.Shown);
+        new(kind, odometerKm, accepted ? Written : null, CarAtWork.Shown);
 
     /// <summary>Opens the nuts of a wheel and brings them through hand-tight and both stages, unwitnessed.</summary>
     public static void TightenWheel(this CarAtWork car, TestPerson person, JobId job, string place)

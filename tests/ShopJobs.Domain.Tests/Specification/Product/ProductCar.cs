@@ -18,7 +18,7 @@ internal abstract class ProductCar
     private static readonly TestPerson Bob = Named("Bob", 22);
     private static readonly TestPerson Cy = Named("Cy", 23);
 
-    protected ProductCar(JointRegister? register = null) => Car = new CarAtWork(register: register ?? Register());
+    protected ProductCar(JointRegister? register = null, HoldRules? rules = null) => Car = new CarAtWork(register: register ?? Register(), rules: rules);
 
     protected CarAtWork Car { get; private set; }
 

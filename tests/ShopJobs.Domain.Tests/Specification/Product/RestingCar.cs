@@ -10,8 +10,6 @@ namespace ShopJobs.Domain.Tests.Specification.Product;
 /// <summary>A real job of one step at one wheel, which ends, rests, goes on and is given up.</summary>
 internal sealed class RestingCar : ProductCar
 {
-    private const string Place = TestRegister.Left;
-
     private static readonly Procedure Wheel = new(
         "P5", "Fit the wheel", "1", true, [],
         [TestProcedures.Group("nuts", TestRegister.Nut) with { Stages = [TestProcedures.Stage(1, 110, 105, 115, [1]) with { Conditions = [TestRegister.WheelUp] }] }],
@@ -34,7 +32,7 @@ internal sealed class RestingCar : ProductCar
             "Resume" => Try(asker, new ResumeJob(Job, CarAtWork.Shown)),
             "Cancel" => Try(asker, new CancelJob(Job, CarAtWork.Reason, CarAtWork.Shown)),
             "End" => Try(asker, new EndJob(Job, CarAtWork.Shown)),
-            "Close by another job" => Close(),
+            "Close by another job" => CloseByAnother(),
             _ => Try(Zoe, CarWork.To(ReleaseKind.Road)),
         };
         var book = Car.State.Jobs[Job];
@@ -79,7 +77,7 @@ internal sealed class RestingCar : ProductCar
         return true;
     }
 
-    private bool Close()
+    private bool CloseByAnother()
     {
         var other = Car.StartJob(Wheel, Place);
         Car.Open(Zoe, other, Nut);

@@ -1,0 +1,76 @@
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.CarPage;
+using ShopJobs.Web.Components.Layout;
+using ShopJobs.Web.Components.Releases;
+using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Desk;
+
+namespace ShopJobs.Web.Components.MyWork;
+
+/// <summary>One thing that waits for somebody's word, and where it is given.</summary>
+/// <param name="Words">What waits.</param>
+/// <param name="Act">What is done there.</param>
+public sealed record DecisionItem(string Words, string Act, string Href);
+
+/// <summary>What on one car waits for a decision, a confirmation or a signature that this person may give.</summary>
+public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
+{
+    /// <summary>By car, in the order given; cars on which nothing waits are left out.</summary>
+    public static IReadOnlyList<DecisionsOfCar> Of(Present here, IEnumerable<CarReading> readings, IReadOnlyDictionary<CarId, Car> cars)
+    {
+        ArgumentNullException.ThrowIfNull(here);
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(cars);
+        return [.. readings.Select(reading => new DecisionsOfCar(cars[reading.Car], [.. ItemsOf(here, reading)])).Where(car => car.Items.Count > 0)];
+    }
+
+    private static IEnumerable<DecisionItem> ItemsOf(Present here, CarReading reading)
+    {
+        IEnumerable<DecisionItem> toDecide = [.. Fasteners(reading), .. Work(reading), .. Corrections(reading)];
+        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading) : []];
+    }
+
+    // A joint's fasteners together: they are decided at once where there are several.
+    private static IEnumerable<DecisionItem> Fasteners(CarReading reading) =>
+        from book in reading.State.Positions.Values
+        where Deciding.IsAsked(reading.State, reading.Now, book.Position)
+        group book by book.Position.Joint into joint
+        let books = joint.OrderBy(book => book.Position.Number).ToList()
+        let numbers = EntryNames.Numbers(books.Select(book => (long)book.Position.Number))
+        orderby joint.Key.Key, joint.Key.Place
+        select new DecisionItem(
+            $"{reading.Now.Name(joint.Key)} {numbers}: {string.Join(", ", books.SelectMany(book => WhyOf(reading, book)).Distinct())}",
+            books.Count == 1 ? "Decide" : $"Decide {books.Count} at once",
+            books.Count == 1 ? Links.Held(reading.Car, books[0].Position) : Links.HeldRow(reading.Car, joint.Key));
+
+    private static IEnumerable<string> WhyOf(CarReading reading, PositionBook book)
+    {
+        var holds = book.Holds.Where(hold => hold.Decision is null).Select(hold => HoldWords.Of(hold.Reason)).ToList();
+        var doubts = reading.State.DoubtsOn(book, reading.Now.Tool).Select(doubt => $"{JointLineWords.ToolName(reading, doubt.Tool)} is in doubt").ToList();
+        return holds.Count + doubts.Count == 0 ? ["made for another job"] : holds.Concat(doubts);
+    }
+
+    private static IEnumerable<DecisionItem> Work(CarReading reading) =>
+        reading.State.UndecidedWork().Select(hold => new DecisionItem($"{HeldWorkWords.Of(reading, hold)}: held", "Decide", Links.HeldWork(reading.Car, hold.Number)));
+
+    private static IEnumerable<DecisionItem> Corrections(CarReading reading) =>
+        reading.State.Corrections.Values.GroupBy(correction => correction.Fact.Target).Select(same => same.MaxBy(correction => correction.Number)!)
+            .Where(correction => !correction.Confirmed).OrderBy(correction => correction.Number)
+            .Select(correction => new DecisionItem(
+                $"Entry {correction.Fact.Target} corrected by {reading.Now.PersonName(correction.Person)}: a second person confirms it", "Confirm", Links.Logbook(reading.Car, correction.Number)));
+
+    private static IEnumerable<DecisionItem> Countersigns(Present here, CarReading reading) =>
+        from job in reading.State.RunningJobs
+        from step in reading.Placed(job).Steps
+        let waiting = step.Work.SelectMany(work => work.Instance.Positions.SelectMany(position => reading.State.Of(position).Pulls)
+            .Where(pull => pull.WaitsForAnswer && pull.Person != here.Person && pull.Fact.Job == job.Id && pull.Fact.Group == work.Instance.Group.Id && work.Stages.Contains(pull.Fact.Stage))).ToList()
+        where waiting.Count > 0
+        select new DecisionItem($"{step.Title()}: {(waiting.Count == 1 ? "one pull waits" : $"{waiting.Count} pulls wait")} for whoever stood by", "Countersign", Links.Step(reading.Car, job.Id, step.Id));
+
+    private static IEnumerable<DecisionItem> Suspended(CarReading reading) =>
+        from kind in Enum.GetValues<ReleaseKind>()
+        where reading.StandingOf(kind).Kind == ReleaseStandingKind.Suspended
+        select new DecisionItem($"The release {kind.Words()} is suspended", "Look again", Links.Release(reading.Car));
+}

@@ -1,0 +1,124 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using ShopJobs.Browser.Tests.Harness;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Demo;
+
+namespace ShopJobs.Browser.Tests;
+
+/// <summary>What waits for a decision, by hand on the screens alone: a wrench's recall decided in one go, a step held and decided, a race lost.</summary>
+public sealed class DecisionsTests : IAsyncLifetime
+{
+    private readonly ClockedShop shop = ClockedShop.Open();
+    private ShopBrowser chromium = default!;
+    private IBrowserContext tablet = default!;
+
+    public async Task InitializeAsync()
+    {
+        chromium = await ShopBrowser.StartAsync();
+        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
+        var start = await tablet.NewPageAsync();
+        await start.GotoAsync("/");
+        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
+        await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
+        await start.CloseAsync();
+    }
+
+    public async Task DisposeAsync()
+    {
+        await chromium.DisposeAsync();
+        await shop.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task A_wrenchs_recall_is_told_to_its_owner_and_decided_in_one_go_each_nut_by_its_own_entry()
+    {
+        var car = await shop.CarAsync("White");
+        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/tools");
+        await lead.GetByRole(AriaRole.Link, new() { Name = "W7" }).First.ClickAsync();
+        await lead.GetByRole(AriaRole.Button, new() { Name = "Raise doubt" }).ClickAsync();
+        await lead.Locator("#reason").FillAsync("Fell from the bench");
+        await lead.GetByRole(AriaRole.Button, new() { Name = "RAISE DOUBT" }).ClickAsync();
+        var recall = lead.Locator(".recall", new() { Has = lead.GetByRole(AriaRole.Heading, new() { NameRegex = new Regex("^White") }) });
+        await recall.GetByText("Not told yet").WaitForAsync();
+        await recall.GetByRole(AriaRole.Button, new() { Name = "Owner told" }).ClickAsync();
+        await recall.GetByRole(AriaRole.Button, new() { Name = "OWNER TOLD" }).ClickAsync();
+        await recall.GetByText("Write the reason in a few words").WaitForAsync();
+        await recall.Locator("textarea").FillAsync("By telephone: leaves the car in the garage until we have looked");
+        await recall.GetByRole(AriaRole.Button, new() { Name = "OWNER TOLD" }).ClickAsync();
+        await recall.GetByText("Told by Edda").WaitForAsync();
+        await lead.IsAccessibleAsync("recall-told");
+
+        await lead.OpenAsync("/my-work");
+        await lead.Locator(".decisions").GetByText("is in doubt").First.WaitForAsync();
+        await lead.IsAccessibleAsync("my-work-decisions");
+
+        var before = shop.Read(car).State.Number;
+        var doubted = shop.Read(car).State.Positions.Keys.Where(position => Deciding.IsAsked(shop.Read(car).State, shop.Read(car).Now, position)).ToList();
+        Assert.True(doubted.Count > 1);
+        await lead.GoBackAsync();
+        await lead.Locator(".recall", new() { HasText = "White" }).GetByRole(AriaRole.Link, new() { NameRegex = new Regex("^Decide") }).ClickAsync();
+        await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).ClickAsync();
+        await lead.GetByText("Choose what is to be done first").WaitForAsync();
+        foreach (var all in await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^All ") }).AllAsync())
+        {
+            await all.ClickAsync();
+        }
+
+        await lead.Locator(".decide-option", new() { HasText = "REWORK" }).ClickAsync();
+        await lead.Locator("#decide-why").FillAsync("Back off and torque again with W8");
+        await lead.IsAccessibleAsync("decide-row");
+        await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).SignWithAsync(lead, DemoPeople.Lead, "DECIDE REWORK");
+        await lead.GetByText("No fastener waits for a decision here").WaitForAsync();
+        await lead.IsAccessibleAsync("decided-row");
+
+        var state = shop.Read(car).State;
+        Assert.Equal(doubted.Count, state.Number - before);
+        Assert.All(doubted, position => Assert.Equal(Disposition.Rework, state.Of(position).LastDecision?.Disposition));
+        Assert.Equal([], shop.VerifyAll());
+    }
+
+    [Fact]
+    public async Task A_step_without_torque_is_held_decided_and_the_second_lead_is_told_who_was_first()
+    {
+        var car = await shop.CarAsync("Orange");
+        var job = await shop.JobAsync(car, "wheel");
+        var step = shop.Read(car) is var reading && reading.Placed(reading.State.Jobs[job]).Steps.First(one => one.Step.Work.Count == 0).Id is var id ? id : "";
+        var jorn = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
+        await jorn.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/{Uri.EscapeDataString(step)}");
+        await jorn.GetByRole(AriaRole.Button, new() { Name = "HOLD, CALL LEAD" }).ClickAsync();
+        await jorn.GetByRole(AriaRole.Button, new() { Name = "I am not sure" }).ClickAsync();
+        await jorn.IsAccessibleAsync("hold-step-dialog");
+        await jorn.Locator(".sign-dialog").GetByRole(AriaRole.Button, new() { Name = "HOLD", Exact = true }).ClickAsync();
+        await jorn.GetByText("This step is held").WaitForAsync();
+        await jorn.IsAccessibleAsync("step-held");
+        await jorn.CloseAsync();
+
+        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/my-work");
+        await lead.Locator(".decisions-item", new() { HasText = "Step" }).First.ClickAsync();
+        var other = await tablet.NewPageAsync();
+        await other.OpenAsync(new Uri(lead.Url).PathAndQuery);
+        foreach (var page in new[] { lead, other })
+        {
+            await page.Locator(".decide-option", new() { HasText = "USE AS IS" }).ClickAsync();
+            await page.Locator("#decide-why").FillAsync("Looked at it together");
+        }
+
+        await lead.IsAccessibleAsync("decide-step");
+        await other.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).ClickAsync();
+        await other.Locator(".sign-dialog").WaitForAsync();
+        await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).SignWithAsync(lead, DemoPeople.Lead, "DECIDE USE AS IS");
+        await lead.GetByText("Decided by Edda").WaitForAsync();
+
+        var dialog = other.Locator(".sign-dialog");
+        await dialog.Locator(".person-tile", new() { HasText = DemoPeople.Lead.Name }).ClickAsync();
+        await dialog.Locator("#sign-pin").FillAsync(DemoPeople.Lead.Pin);
+        await dialog.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).ClickAsync();
+        await other.GetByText(new Regex("Edda decided it before you")).WaitForAsync();
+        await other.Locator(".decide-lost").GetByText("Looked at it together").WaitForAsync();
+        await other.IsAccessibleAsync("decide-lost");
+        Assert.Equal(Disposition.UseAsIs, shop.Read(car).State.WorkHolds.Values.Single().Decision?.Disposition);
+        Assert.Equal([], shop.VerifyAll());
+    }
+}
