@@ -10,13 +10,8 @@ public static partial class Decider
     {
         var register = result.Job is { } id && state.Jobs.TryGetValue(id, out var job) ? now.Placed(job).Register : now.Register;
         var kind = register.ResultOf(result.Name);
-        var refused = Incomplete(kind, result).ToList();
-        if (refused.Count > 0)
-        {
-            return new Verdict.Refused(refused);
-        }
-
-        refused = Permissions(rules, new PermissionQuestion(state, now, result, Right.Record));
+        var refused = Permissions(rules, new PermissionQuestion(state, now, result, Right.Record));
+        refused.AddRange(Incomplete(kind, result));
         refused.AddRange(LooseJoints(state, result.Name, now));
         if (kind.AfterDrive && state.Undone.TryGetValue(result.Name, out var since) && !state.DrivenSince(since))
         {

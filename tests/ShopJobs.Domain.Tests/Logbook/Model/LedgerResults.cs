@@ -13,14 +13,13 @@ internal sealed partial class Ledger
     private IEnumerable<Reason> OfResult(IReadOnlySet<Right> rights, RecordResult result)
     {
         var kind = KindOf(result.Name);
-        var lacks = Those(
+        return Those(
             (HoldReason.ResultIncomplete, result.Name.Length == 0 || result.Values.Count == 0),
             (HoldReason.NoteMissing, kind?.Notes.Any(note => result.Notes?.Any(given => given.Name == note.Id && note.OneOf.Contains(given.Text)) != true) == true),
-            (HoldReason.InstrumentMissing, kind?.NeedsInstrument == true && result.Tool is null));
-        return (lacks.Count > 0 ? lacks : Those(
+            (HoldReason.InstrumentMissing, kind?.NeedsInstrument == true && result.Tool is null),
             (HoldReason.NoRight, !rights.Contains(Right.Record)),
             (HoldReason.ResultJointLoose, JointsOf(result.Name).Any(position => WhatIsOn(position) is On.Nothing or On.New || HoldsOn(position).Count > 0)),
-            (HoldReason.NotDrivenYet, IsAfterDrive(result.Name) && UndoneNames.Contains(result.Name) && !DrivenSince(UndoneBy(result.Name))))).Select(why => new Reason(why));
+            (HoldReason.NotDrivenYet, IsAfterDrive(result.Name) && UndoneNames.Contains(result.Name) && !DrivenSince(UndoneBy(result.Name)))).Select(why => new Reason(why));
     }
 
     private long UndoneBy(string name) => lines.Last(line => line.Undoes.Contains(name)).Number;
