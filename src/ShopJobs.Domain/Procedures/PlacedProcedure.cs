@@ -81,13 +81,18 @@ public sealed class PlacedProcedure
     public IEnumerable<StepInstance> Before(StepInstance instance) =>
         instance.Step.WaitsFor.OfType<WaitsFor.ForStep>().SelectMany(wait => StepsFor(wait.Step, instance.Place));
 
-    /// <summary>All places a procedure can be put on: those of its steps and of its groups' joint kinds.</summary>
-    public static IReadOnlyList<string> PlacesOf(Procedure procedure, JointRegister register) =>
-    [
-        .. procedure.Steps.SelectMany(step => step.Places)
-            .Concat(procedure.Groups.SelectMany(group => register.Kinds[group.Key].Places))
-            .Distinct(),
-    ];
+    /// <summary>
+    /// All places a procedure can be put on: those of its steps, and those of the joints that its steps per car work or open. A place at
+    /// which nothing is done would make an empty job.
+    /// </summary>
+    public static IReadOnlyList<string> PlacesOf(Procedure procedure, JointRegister register)
+    {
+        ArgumentNullException.ThrowIfNull(procedure);
+        ArgumentNullException.ThrowIfNull(register);
+        var perCar = procedure.Steps.Where(step => step.Per == StepPer.Car).ToList();
+        var keys = perCar.SelectMany(step => step.Work.Select(work => procedure.Group(work.Group).Key).Concat(step.Opens));
+        return [.. procedure.Steps.SelectMany(step => step.Places).Concat(keys.SelectMany(key => register.Kinds[key].Places)).Distinct()];
+    }
 
     private IEnumerable<GroupWork> WorkOf(Step step, string? place) =>
         from work in step.Work

@@ -13,7 +13,7 @@ internal static class DoneWork
            let placed = car.Now.Placed(job)
            let ended = entries.FirstOrDefault(entry => entry.Number == job.ClosedBy)
            select new CoveredWork(
-               $"{placed.Procedure.Title}: {string.Join(", ", job.Fact.Places)}",
+               $"{placed.Procedure.Title}: {string.Join(", ", job.Fact.Places)}{How(car, job)}",
                $"{placed.Procedure.Code}, revision {placed.Procedure.Revision}{(placed.Procedure.DemoData ? ", invented demo figures" : "")}",
                car.Facts.Day(job.StartedAt),
                ended is null ? null : car.Facts.Day(ended.At),
@@ -59,6 +59,14 @@ internal static class DoneWork
                same.Key.Lot ?? "",
                string.Join("; ", same.Select(position => car.Name(position.Joint)).Distinct())),
     ];
+
+    private static string How(SummarySubject car, JobBook job) => job switch
+    {
+        { OnHold: { } hold } => $"; on hold since {car.DayWords(hold.At)}",
+        { End: JobEnd.Cancelled } => "; given up, not finished",
+        { End: JobEnd.TakenBack } => "; begun on this car by mistake, and taken back",
+        _ => "",
+    };
 
     private static string More(IReadOnlyList<PositionBook> fasteners)
     {

@@ -70,7 +70,11 @@ internal static class OpenItems
         foreach (var job in car.State.RunningJobs)
         {
             var placed = car.Now.Placed(job);
-            if (!job.Begun)
+            if (job.OnHold is { } hold)
+            {
+                yield return new OpenItem(null, $"{placed.Procedure.Title}: on hold since {car.DayWords(hold.At)}");
+            }
+            else if (!job.Begun)
             {
                 yield return new OpenItem(null, $"{placed.Procedure.Title}: not started");
             }

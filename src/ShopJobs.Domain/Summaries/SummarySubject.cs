@@ -20,7 +20,9 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
     public ReleaseStanding Standing(ReleaseKind kind) => state.StandingOf(now, kind);
 
     /// <summary>Jobs this page covers, oldest first.</summary>
-    public IEnumerable<JobBook> Jobs => state.Jobs.Values.Where(job => covered.Contains(job.Id)).OrderBy(job => job.Number);
+    /// <remarks>One that was given up or taken back before anything was done is no work on this car.</remarks>
+    public IEnumerable<JobBook> Jobs => state.Jobs.Values
+        .Where(job => covered.Contains(job.Id) && (job.Begun || job.End is not (JobEnd.Cancelled or JobEnd.TakenBack))).OrderBy(job => job.Number);
 
     /// <summary>Number of the first entry of the work covered.</summary>
     public long Since => Jobs.Select(job => job.Number).DefaultIfEmpty(long.MaxValue).First();

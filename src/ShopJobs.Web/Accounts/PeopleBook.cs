@@ -16,6 +16,13 @@ public sealed class PeopleBook(IDbContextFactory<ShopDbContext> database, ShopCl
         return await shop.People.AsNoTracking().ToDictionaryAsync(person => person.Id, person => person.Name, cancellation);
     }
 
+    /// <summary>True for somebody who worked here and does not any more.</summary>
+    public async Task<bool> HasLeftAsync(PersonId person, CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.People.AsNoTracking().AnyAsync(one => one.Id == person && !one.Active, cancellation);
+    }
+
     /// <summary>People who work here and hold a right today, by name; everybody when no right is asked for.</summary>
     public async Task<IReadOnlyList<Named>> WithRightAsync(Right? right, CancellationToken cancellation = default)
     {

@@ -31,6 +31,7 @@ public sealed record CarReading(
         HoldRules.Standard.OnStep(new StepQuestion(State, Now, job, Placed(job), step, answers));
 
     /// <summary>Why the work of a step should not start yet.</summary>
-    public IReadOnlyList<HoldPoint> HoldsBeforeStart(JobBook job, StepInstance step) =>
-        HoldRules.Standard.BeforeStart(new StepQuestion(State, Now, job, Placed(job), step, StepAnswers.None));
+    public IReadOnlyList<HoldPoint> HoldsBeforeStart(JobBook job, StepInstance step) => JobEnds.BeforeWork(job) is { Count: > 0 } rests
+        ? rests
+        : HoldRules.Standard.BeforeStart(new StepQuestion(State, Now, job, Placed(job), step, StepAnswers.None));
 }

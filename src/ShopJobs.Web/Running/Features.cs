@@ -2,6 +2,7 @@ using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.Clock;
 using ShopJobs.Web.Components.FirstStart;
+using ShopJobs.Web.Components.JobEnds;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.Look.Signing;
@@ -24,7 +25,7 @@ internal static class Features
     {
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoTablets>().AddSingleton<DemoWork>();
         services.AddScoped<CarsDesk>().AddScoped<VisitDesk>();
-        services.AddSingleton<FloorBoard>().AddSingleton<CarRows>();
+        services.AddSingleton<JobStates>().AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();

@@ -78,7 +78,8 @@
       tries = 0;
       if (answer.status === 409 && !mine(record)) {
         leftToOthers.add(record.id);
-        say('ask', [`Not saved: ${record.label}.`, ...answer.words], [['Discard it', 'discard', record.id]]);
+        say('ask', [`Not saved: ${record.label}.`, ...answer.words],
+          [...(answer.mayReport ? [['Save it as reported by me', 'forLeaver', record.id]] : []), ['Discard it', 'discard', record.id]]);
       } else if (answer.status === 401) {
         say('ask', [`Not saved: ${record.label}.`, ...answer.words], [['Sign in', 'signIn']]);
         break;
@@ -279,6 +280,14 @@
     if (discard) {
       if (discard.dataset.sure) { keep(UNSENT + discard.dataset.discard, null); say('', []); wake(); tend(); }
       else { discard.dataset.sure = 'yes'; discard.textContent = 'Discard: it did not happen'; }
+      return;
+    }
+    const leaver = on('[data-for-leaver]');
+    if (leaver) { // what somebody did who has left: the lead reports it, and it does not count
+      const id = leaver.dataset.forLeaver, record = JSON.parse(kept(UNSENT + id));
+      keep(UNSENT + id, JSON.stringify({ ...record, report: { ...record.report, forLeaver: true } }));
+      leftToOthers.delete(id);
+      flush();
       return;
     }
     const button = on('[data-keypad-click], button[data-report]');

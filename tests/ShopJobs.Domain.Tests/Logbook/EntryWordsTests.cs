@@ -24,6 +24,11 @@ public sealed partial class EntryWordsTests
     private static readonly Entry[] Samples =
     [
         new JobStarted(Job, "P5", "2", "d", "r", ["front-left"]),
+        new JobEnded(Job, "s"),
+        new JobPutOnHold(Job, Text),
+        new JobResumed(Job, [12], "s"),
+        new JobCancelled(Job, Text, "s"),
+        new JobTakenBack(Job, [Nut], Text, "s"),
         new CarConditionDeclared([new CarCondition("stand", "wheel-up")]),
         new StepConfirmed(Job, "Final torque", ["even"], [new MeasuredValue("gap", 0.05m, "mm")], [4], false, null, "s"),
         new ResultRecorded("alignment", [new MeasuredValue("toe", 1.5m, "mm")], ResultBasis.Measured, null, [], Job, null, []),

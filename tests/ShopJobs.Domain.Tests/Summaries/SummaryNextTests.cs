@@ -42,12 +42,14 @@ public sealed class SummaryNextTests
     {
         car.FitLeftWheel();
         var job = car.StartJob(
-            new Procedure("P9", "Fit the brake", "1", true, [], [TestProcedures.Group("bolt", TestRegister.BrakeBolt) with { Stages = [TestProcedures.Stage(1, 80, 75, 85, [1])] }], []),
+            new Procedure("P9", "Fit the brake", "1", true, [], [TestProcedures.Group("bolt", TestRegister.BrakeBolt) with { Stages = [TestProcedures.Stage(1, 80, 75, 85, [1])] }],
+                [TestProcedures.Step("bolt", waitsFor: []) with { Places = [TestRegister.Front], Work = [new StepWork("bolt", [1])] }]),
             TestRegister.Front);
         var bolt = car.Positions(TestRegister.BrakeBolt, TestRegister.Front);
         car.Open(TestPerson.Tess, job, bolt);
         car.ByHand(TestPerson.Tess, job, "bolt", bolt);
         car.Pull(TestPerson.Tess, job, "bolt", bolt[0], 1, 80);
+        car.Do(TestPerson.Tess, CarWork.Sign(job, $"bolt@{TestRegister.Front}"));
         car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Track, accepted: true));
 
         Assert.Equal("You accepted in writing to drive on track before this re-torque. We advise against it.", car.Page().Duties[^1]);

@@ -90,6 +90,18 @@ public sealed class WorkSheetTests
         Assert.Empty(sheet.Now);
     }
 
+    [Fact]
+    public void Of_a_job_on_hold_one_line_says_that_it_rests()
+    {
+        bench.Car.Do(TestPerson.Lee, new PutJobOnHold(bench.Job, CarAtWork.Reason));
+
+        var sheet = Sheet(TestPerson.Tess);
+
+        Assert.Empty(sheet.Now);
+        Assert.Equal("This job is on hold. Next: the lead resumes it.", Assert.Single(sheet.Waiting).Words);
+        Assert.Equal(0, sheet.Later);
+    }
+
     private WorkSheet Sheet(TestPerson person) => Sheet(person, new Assignment { JobId = bench.Job, PersonId = TestPerson.Tess.Id });
 
     private WorkSheet Sheet(TestPerson person, params IReadOnlyList<Assignment> assigned)

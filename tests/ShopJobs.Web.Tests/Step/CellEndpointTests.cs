@@ -128,6 +128,46 @@ public sealed class CellEndpointTests : IDisposable
     }
 
     [Fact]
+    public async Task What_somebody_did_who_has_left_is_saved_by_the_lead_as_reported_by_him_and_does_not_count()
+    {
+        await SignedInAsync(DemoPeople.Chassis);
+        var report = await PullAsync("50");
+        await shop.RowsAsync(rows => rows.People.Where(row => row.Name == DemoPeople.Chassis.Name).ExecuteUpdateAsync(set => set.SetProperty(row => row.Active, false)));
+
+        var technician = await SendAsync(await SignedInAsync(DemoPeople.Newcomer), report);
+        Assert.Equal(HttpStatusCode.Conflict, technician.Status);
+        Assert.Contains("The lead signs in here", technician.Body["words"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Null(technician.Body["mayReport"]);
+
+        var lead = await SignedInAsync(DemoPeople.Lead);
+        var asked = await SendAsync(lead, report);
+        Assert.Equal(HttpStatusCode.Conflict, asked.Status);
+        Assert.True(asked.Body["mayReport"]!.GetValue<bool>());
+
+        report["forLeaver"] = true;
+        var saved = await SendAsync(lead, report);
+        Assert.Equal(HttpStatusCode.OK, saved.Status);
+        Assert.False(saved.Body["counts"]!.GetValue<bool>());
+        var pull = StateOf().Positions.Values.SelectMany(book => book.Pulls).Single();
+        Assert.Contains(HoldReason.ReportedByAnother, pull.Problems);
+        Assert.Equal(report["person"]!.GetValue<Guid>(), Assert.Single(pull.Fact.Helpers).Value);
+        Assert.NotEqual(report["person"]!.GetValue<Guid>(), pull.Person.Value);
+    }
+
+    [Fact]
+    public async Task Nobody_is_reported_for_while_he_works_here()
+    {
+        await SignedInAsync(DemoPeople.Chassis);
+        var report = await PullAsync("50");
+        report["forLeaver"] = true;
+
+        var answer = await SendAsync(await SignedInAsync(DemoPeople.Lead), report);
+
+        Assert.Equal(HttpStatusCode.Conflict, answer.Status);
+        Assert.Empty(StateOf().Positions);
+    }
+
+    [Fact]
     public async Task Report_that_was_recorded_is_confirmed_to_whoever_is_at_the_tablet_then()
     {
         var doer = await SignedInAsync(DemoPeople.Chassis);

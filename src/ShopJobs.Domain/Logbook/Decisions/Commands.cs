@@ -70,6 +70,10 @@ public sealed record FitNew(JobId Job, string Group, IReadOnlyList<JointPosition
     /// <summary>The cycle of each position, in their order, as the screen had it; null where the report was not made at a step.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<int>? Cycles { get; init; }
+
+    /// <summary>Who did it, where somebody else reports it for a person who does not work here any more: then it does not count. Null otherwise.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PersonId? ReportedFor { get; init; }
 }
 
 /// <summary>Report positions run down by hand.</summary>
@@ -79,6 +83,10 @@ public sealed record HandTighten(
     /// <summary>The cycle of each position, in their order, as the screen had it; null where the report was not made at a step.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<int>? Cycles { get; init; }
+
+    /// <summary>Who did it, where somebody else reports it for a person who does not work here any more: then it does not count. Null otherwise.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PersonId? ReportedFor { get; init; }
 }
 
 /// <summary>Report one pull on the cell that was shown.</summary>
@@ -110,6 +118,10 @@ public sealed record RecordTorque(
     /// </summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public EnteredTorque? RunDown { get; init; }
+
+    /// <summary>Who did it, where somebody else reports it for a person who does not work here any more: then it does not count. Null otherwise.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PersonId? ReportedFor { get; init; }
 }
 
 /// <summary>Report a re-torque after the drive.</summary>

@@ -43,7 +43,7 @@ public static class Coverings
             RecordSettled settled => Covering.Of(settled.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
             LookOver => Covering.Of(state.ToLookOver.Select(move => move.Number)),
             ExtendReTorque extend => Covering.Of(extend.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
-            Release or UpholdRelease or WithdrawRelease => Covering.Of(state.Number),
+            Release or UpholdRelease or WithdrawRelease or JobCommand => Covering.Of(state.Number),
             Countersign countersign => WithCorrections(state, countersign.Records),
             _ => Covering.Nothing,
         };

@@ -23,9 +23,11 @@ public static partial class Decider
             return new Verdict.Refused(changed);
         }
 
-        var verdict = command switch
+        var verdict = WithWhoDidIt(command) switch
         {
             StartJob start => Start(state, start, now, rules),
+            PutJobOnHold hold => OnJob(state, hold, hold.Job, now, rules),
+            JobCommand job => OnJob(state, job, job.Job, now, rules),
             DeclareCondition declare => Declare(state, declare, now),
             RecordResult result => Record(state, result, now, rules),
             OpenPositions open => Open(state, open, now),
@@ -62,6 +64,14 @@ public static partial class Decider
             : verdict;
     }
 
+    // Whoever did what another reports for him is a worker on it.
+    private static Command WithWhoDidIt(Command command) => command switch
+    {
+        RecordTorque { ReportedFor: { } doer } pull => pull with { Helpers = [.. pull.Helpers, doer] },
+        HandTighten { ReportedFor: { } doer } hand => hand with { Helpers = [.. hand.Helpers, doer] },
+        _ => command,
+    };
+
     private static Verdict Accept(params IReadOnlyList<Entry> entries) => new Verdict.Accepted(entries);
 
     private static Verdict Refuse(HoldReason reason) => Refuse(new HoldPoint(reason));
@@ -97,7 +107,12 @@ public static partial class Decider
         var possible = PlacedProcedure.PlacesOf(start.Procedure, now.Register);
         if (start.Places.Count == 0 || start.Places.Any(place => !possible.Contains(place)))
         {
-            refused.Add(new HoldPoint(HoldReason.UnknownPlace) { Job = start.Job, Choices = [.. possible] });
+            refused.Add(new HoldPoint(HoldReason.UnknownPlace)
+            {
+                Job = start.Job,
+                Name = start.Places.Except(possible).FirstOrDefault(),
+                Choices = [.. possible],
+            });
         }
 
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new JobStarted(

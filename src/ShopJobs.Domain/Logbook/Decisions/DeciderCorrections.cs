@@ -16,6 +16,7 @@ public static partial class Decider
         !state.Correctables.TryGetValue(number, out var target) ? Refuse(new HoldPoint(HoldReason.NotCorrectable) { Entry = number })
             : target.Person != now.Person && !now.May(Right.Lead) ? Refuse(new HoldPoint(HoldReason.OthersEntry) { Entry = number })
             : state.Corrections.Values.Any(earlier => earlier.Fact.Target == number && earlier.Fact.Restated is null)
+                || (target.Entry is HandTightened && state.TakenBack.Contains(number))
                 ? Refuse(About(state, HoldReason.AlreadyVoid, number))
             : target.Entry is Opened && !state.CanBeTakenBack(number) ? Refuse(new HoldPoint(HoldReason.OpenedAndGoneOn) { Entry = number })
             : null;

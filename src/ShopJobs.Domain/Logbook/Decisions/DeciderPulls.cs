@@ -35,6 +35,7 @@ public static partial class Decider
             RunDown = runDown,
             RunDownGiven = pull.RunDown,
             ToolId = pull.Tool,
+            ReportedFor = pull.ReportedFor,
             ValueProblem = pull.Value is { } value ? Judging.ValueProblem(pull.Kind, value.NewtonMetres, spec, runDown) : null,
         };
         return Accept(new TorqueRecorded(

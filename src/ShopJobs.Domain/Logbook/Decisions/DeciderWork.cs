@@ -53,7 +53,7 @@ public static partial class Decider
         var closed = fit.Positions.Where(position => state.Of(position) is not { Fitting: Fitting.Open or Fitting.NewHardware, Last: null }).ToList();
         var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot)
         {
-            Problems = state.IsBarred(fit.Lot) ? [HoldReason.LotHeld] : null,
+            Problems = fit.ReportedFor is not null ? [HoldReason.ReportedByAnother] : state.IsBarred(fit.Lot) ? [HoldReason.LotHeld] : null,
         };
         return closed.Count == 0
             ? Accept(fitted)
@@ -81,6 +81,7 @@ public static partial class Decider
                 state, now, job, now.Placed(job), groups.First(group => group.Joint == position.Joint), book)
             {
                 Cycle = late.Contains(position) ? book.Cycle - 1 : book.Cycle,
+                ReportedFor = hand.ReportedFor,
             };
             return (Position: position, Problems: rules.HandTight.Where(rule => rule.Fails(question)).Select(rule => rule.Reason).ToList());
         }).ToList();

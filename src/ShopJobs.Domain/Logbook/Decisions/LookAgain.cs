@@ -22,8 +22,8 @@ internal static class LookAgain
             return decided;
         }
 
-        // A release is shown the whole logbook, up to its newest entry.
-        var gone = command is Release or UpholdRelease or WithdrawRelease ? [] : command.Covers.Entries.Except(current.Entries);
+        // A release, or the end of a job, is shown the whole logbook, up to its newest entry.
+        var gone = command is Release or UpholdRelease or WithdrawRelease or JobCommand ? [] : command.Covers.Entries.Except(current.Entries);
         var said = current.Entries.Except(command.Covers.Entries).Select(number => Came(state, number))
             .Concat(gone.Select(number => Went(state, number))).OfType<HoldPoint>().Distinct().ToList();
         return said.Count > 0 ? said : [new HoldPoint(HoldReason.LookAgain)];

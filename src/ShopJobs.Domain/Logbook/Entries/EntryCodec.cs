@@ -13,6 +13,11 @@ public static class EntryCodec
     {
         var json = EntryJson.Context;
         Add("job-started", json.JobStarted, JobIn.Job);
+        Add("job-ended", json.JobEnded, JobIn.Job);
+        Add("job-on-hold", json.JobPutOnHold, JobIn.Job);
+        Add("job-resumed", json.JobResumed, JobIn.Job);
+        Add("job-cancelled", json.JobCancelled, JobIn.Job);
+        Add("job-taken-back", json.JobTakenBack, JobIn.Job, PositionIn.LeftOpenIfAny);
         Add("condition-declared", json.CarConditionDeclared);
         Add("step-confirmed", json.StepConfirmed, JobIn.Job);
         Add("result-recorded", json.ResultRecorded, JobIn.JobIfAny);

@@ -147,6 +147,11 @@ internal static class EntryJson
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     UseStringEnumConverter = true)]
 [JsonSerializable(typeof(JobStarted))]
+[JsonSerializable(typeof(JobEnded))]
+[JsonSerializable(typeof(JobPutOnHold))]
+[JsonSerializable(typeof(JobResumed))]
+[JsonSerializable(typeof(JobCancelled))]
+[JsonSerializable(typeof(JobTakenBack))]
 [JsonSerializable(typeof(CarConditionDeclared))]
 [JsonSerializable(typeof(StepConfirmed))]
 [JsonSerializable(typeof(ResultRecorded))]

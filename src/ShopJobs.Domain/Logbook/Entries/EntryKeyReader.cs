@@ -26,6 +26,9 @@ internal enum PositionIn
     /// <summary>The first of <c>positions</c>.</summary>
     Positions,
 
+    /// <summary>The first of <c>leftOpen</c>, which may be empty.</summary>
+    LeftOpenIfAny,
+
     /// <summary><c>position</c>.</summary>
     Position,
 
@@ -87,7 +90,7 @@ internal sealed class EntryKeyReader(string kind, JsonTypeInfo type, JobIn job, 
 
         Require(!reader.Read(), "something stands after it");
         Require(itsJob is not null || job != JobIn.Job, "it has no job");
-        Require(itsPosition is not null || position == PositionIn.Nowhere, "it has no position");
+        Require(itsPosition is not null || position is PositionIn.Nowhere or PositionIn.LeftOpenIfAny, "it has no position");
         Require(itsTool is not null || !tool, "it has no tool");
         return new EntryKeys(itsJob, itsPosition?.Key, itsPosition?.Place, itsPosition?.Number, itsTool);
     }
@@ -112,19 +115,25 @@ internal sealed class EntryKeyReader(string kind, JsonTypeInfo type, JobIn job, 
         PositionIn.Positions => reader.ValueTextEquals("positions"u8),
         PositionIn.Position => reader.ValueTextEquals("position"u8),
         PositionIn.Joint => reader.ValueTextEquals("joint"u8),
+        PositionIn.LeftOpenIfAny => reader.ValueTextEquals("leftOpen"u8),
         _ => false,
     };
 
-    private JointPosition PositionOf(ref Utf8JsonReader reader)
+    private JointPosition? PositionOf(ref Utf8JsonReader reader)
     {
         reader.Read();
-        if (position != PositionIn.Positions)
+        if (position is not (PositionIn.Positions or PositionIn.LeftOpenIfAny))
         {
             return position == PositionIn.Joint ? EntryJson.ReadJoint(reader.GetString()).At(1) : EntryJson.ReadPosition(reader.GetString());
         }
 
         Require(reader.TokenType == JsonTokenType.StartArray, "its positions are not a list");
         reader.Read();
+        if (position == PositionIn.LeftOpenIfAny && reader.TokenType == JsonTokenType.EndArray)
+        {
+            return null;
+        }
+
         var first = EntryJson.ReadPosition(reader.TokenType == JsonTokenType.String ? reader.GetString() : null);
         while (reader.TokenType != JsonTokenType.EndArray)
         {

@@ -6,6 +6,8 @@ public enum HoldReason
 {
     // why a pull or a hand-tight does not count
     JobClosed,
+    JobOnHold,
+    ReportedByAnother,
     CellMoved,
     NotOpened,
     NotHandTight,
@@ -114,6 +116,9 @@ public enum HoldReason
     NotRestatable,
     NoSuchCorrection,
     AlreadyStarted,
+    JobNotRunning,
+    ResumeFirst,
+    NotOnHold,
     WorkBegun,
     Superseded,
     NotReleased,

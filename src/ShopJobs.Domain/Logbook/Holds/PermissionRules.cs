@@ -25,6 +25,8 @@ public static class PermissionRules
     public static readonly IReadOnlyList<PermissionRule> All =
     [
         new(HoldReason.NoRight, q => q.Now.May(q.Needs) ? null : new HoldPoint(HoldReason.NoRight) { Right = q.Needs }),
+        new(HoldReason.ResumeFirst, q => IsOnHold(q) ? new HoldPoint(HoldReason.ResumeFirst) : null),
+        new(HoldReason.JobNotRunning, q => WasGivenUp(q) ? new HoldPoint(HoldReason.JobNotRunning) : null),
         new(HoldReason.OwnWork, OwnWork),
         new(HoldReason.Tied, q => IsOfASecond(q) && Workers(q).Any(q.Now.TiedTo.Contains) ? new HoldPoint(HoldReason.Tied) : null),
         new(HoldReason.NotUsableAsIs, NotUsableAsIs),
@@ -43,6 +45,19 @@ public static class PermissionRules
     {
         return IsOfASecond(q) && Workers(q).Contains(q.Now.Person) ? new HoldPoint(HoldReason.OwnWork) : null;
     }
+
+    // Nothing of a job is signed while it is on hold.
+    private static bool IsOnHold(PermissionQuestion q) => q.Command switch
+    {
+        ConfirmStep confirm => confirm.Job,
+        Witness witness => witness.Job,
+        RecordResult result => result.Job,
+        _ => (JobId?)null,
+    } is { } job && q.State.Jobs.TryGetValue(job, out var book) && book.OnHold is not null;
+
+    // Steps of a job that was cancelled or taken back have fallen.
+    private static bool WasGivenUp(PermissionQuestion q) => q.Command is ConfirmStep confirm
+        && q.State.Jobs.TryGetValue(confirm.Job, out var book) && book is { IsRunning: false, End: JobEnd.Cancelled or JobEnd.TakenBack };
 
     // What only somebody else may sign.
     private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection or LookOver;

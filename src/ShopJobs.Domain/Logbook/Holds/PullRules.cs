@@ -39,6 +39,9 @@ public sealed record PullQuestion(
 
     public ToolId ToolId { get; init; }
 
+    /// <summary>Who did it, where another reports it for him; null otherwise.</summary>
+    public PersonId? ReportedFor { get; init; }
+
     /// <summary>The tool, as its own logbook has it.</summary>
     public ToolState Tool => Now.Tool(ToolId);
 
@@ -57,6 +60,8 @@ public static class PullRules
     public static readonly IReadOnlyList<PullRule> HandTight =
     [
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
+        new(HoldReason.JobOnHold, q => q.Job.OnHold is not null),
+        new(HoldReason.ReportedByAnother, q => q.ReportedFor is not null),
         new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
         new(HoldReason.NotOpened, q => !q.Instance.Group.Temporary && (q.Book.Fitting == Fitting.AsFound || q.Book.Last is not null)),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
@@ -70,6 +75,8 @@ public static class PullRules
         new(HoldReason.TurnOutside, q => q is { Stage.Turn: { } turn, AngleDegrees: { } degrees } && !turn.Contains(degrees)),
         new(HoldReason.NoRightToRecord, q => !q.Now.May(Right.Record)),
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
+        new(HoldReason.JobOnHold, q => q.Job.OnHold is not null),
+        new(HoldReason.ReportedByAnother, q => q.ReportedFor is not null),
         new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number || TurnedAlready(q)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
         new(HoldReason.BackOffFirst, q => q.Book.BackOffFirst || q.State.HasFallen(q.Book)),

@@ -44,7 +44,7 @@ public static class NextSteps
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(isManned);
         var ready = tools.Where(tool => tool is { Tool: not null, OutOfUseBy: 0 } && now.IsInDate(tool)).ToList();
-        var found = state.RunningJobs.Select(job => OfJob(state, now, job, ready, isManned)).OfType<NextStep>().ToList();
+        var found = state.RunningJobs.Where(job => job.IsAtWork).Select(job => OfJob(state, now, job, ready, isManned)).OfType<NextStep>().ToList();
         return found.Find(step => step.Blocker is null) ?? found.FirstOrDefault();
     }
 

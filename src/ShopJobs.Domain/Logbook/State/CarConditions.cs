@@ -44,6 +44,11 @@ public static class CarConditions
             return new ConditionEnd.ByRelease(released.Fact.Kind);
         }
 
+        if (state.ResumedBy > said.Number)
+        {
+            return new ConditionEnd.ByResumption();
+        }
+
         if (aspect.LastsHours is { } hours && now.Shop.MayHavePassed(TimeSpan.FromHours((double)hours), said.At, said.Fact, now.Shows))
         {
             return now.Shop.ClockInDoubt ? new ConditionEnd.ByClock() : new ConditionEnd.ByAge(hours);

@@ -9,22 +9,6 @@ public sealed record Recorded(long Number, DateTime At, PersonId Person, Entry E
 /// <summary>A sign-off of a step.</summary>
 public sealed record SignOff(long Number, DateTime At, PersonId Person, StepConfirmed Fact);
 
-/// <summary>A job on this car.</summary>
-public sealed record JobBook(JobId Id, long Number, DateTime StartedAt, JobStarted Fact)
-{
-    /// <summary>Newest sign-off of each step instance, voided ones included.</summary>
-    public ImmutableDictionary<string, SignOff> SignOffs { get; init; } = ImmutableDictionary<string, SignOff>.Empty;
-
-    /// <summary>True once anything was opened, fitted, tightened or signed under it.</summary>
-    public bool Begun { get; init; }
-
-    /// <summary>Release that ended it; 0 while it runs.</summary>
-    public long ClosedBy { get; init; }
-
-    /// <summary>True while it runs.</summary>
-    public bool IsRunning => ClosedBy == 0;
-}
-
 /// <summary>The newest record of a result.</summary>
 public sealed record ResultBook(long Number, DateTime At, PersonId Person, ResultRecorded Fact)
 {
@@ -163,6 +147,11 @@ public sealed partial record CarState
         var next = recorded.Entry switch
         {
             JobStarted fact => this with { Jobs = Jobs.Add(fact.Job, new JobBook(fact.Job, recorded.Number, recorded.At, fact)) },
+            JobEnded fact => WithEnd(recorded, fact.Job, JobEnd.ByTheLead, null),
+            JobPutOnHold fact => WithHold(recorded, fact),
+            JobResumed fact => WithResumption(recorded, fact),
+            JobCancelled fact => WithEnd(recorded, fact.Job, JobEnd.Cancelled, fact.Reason),
+            JobTakenBack fact => WithTakenBack(recorded, fact),
             CarConditionDeclared fact => WithConditions(recorded, fact),
             StepConfirmed fact => Signed(recorded, fact),
             ResultRecorded fact => WithResult(recorded, fact),
@@ -190,7 +179,7 @@ public sealed partial record CarState
             SummaryIssued fact => this with { Summaries = Superseded(recorded.Number).Add(new SummaryBook(recorded.Number, recorded.At, fact)) },
             _ => throw new ArgumentException($"{recorded.Entry.GetType().Name} is not an entry of a car's logbook.", nameof(recorded)),
         };
-        return next with { Number = recorded.Number };
+        return (next.WrongCars.IsEmpty ? next : next.WhileUnclosed()) with { Number = recorded.Number };
     }
 
     private CarState Begin(JobId job) =>

@@ -34,6 +34,8 @@ public sealed partial record CarState
             Countersigned answer => next.Uncountersign(recorded.Number, fact.Target, answer),
             Settled settled => next.Unsettle(fact.Target, settled),
             HandTightened hand => next.Untighten(fact.Target, hand),
+            CarConditionDeclared => next.Unsay(recorded.Number, fact.Target),
+            FittedNew fitted => next.Unfit(recorded.Number, fact.Target, fitted),
             ResultRecorded result when Results[result.Name].Number == fact.Target => next.Undo(recorded.Number, [Parse(result.Name)]),
             _ => next,
         };
@@ -43,11 +45,11 @@ public sealed partial record CarState
     // A job of which a sign-off fell by a correction, a look that fell, or a rejection runs again.
     private CarState RunAgain(long by)
     {
-        var again = Jobs.Values.Where(job => !job.IsRunning && job.SignOffs.Values.Any(sign =>
+        var again = Jobs.Values.Where(job => job is { IsRunning: false, End: JobEnd.ByRelease or JobEnd.ByTheLead } && job.SignOffs.Values.Any(sign =>
             sign.Fact.RestsOn.Append(sign.Number).Any(number => Fallen.GetValueOrDefault(number) == by))).ToList();
         return again.Count == 0 ? this : this with
         {
-            Jobs = Jobs.SetItems(again.Select(job => KeyValuePair.Create(job.Id, job with { ClosedBy = 0 }))),
+            Jobs = Jobs.SetItems(again.Select(job => KeyValuePair.Create(job.Id, job with { ClosedBy = 0, End = JobEnd.None, Word = null }))),
         };
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
@@ -46,7 +47,7 @@ public sealed partial record CarState
 
     // Opening what is open and bare starts no new cycle.
     private static PositionBook OpenOne(Recorded recorded, PositionBook book, JobId? job) => book.IsBare
-        ? book with { NamedBy = recorded.Number, InForce = job ?? book.InForce, Holds = book.Holds.RemoveAll(hold => hold.Decision is not null) }
+        ? book with { NamedBy = recorded.Number, InForce = job ?? book.InForce, InForceBy = job is null ? book.InForceBy : recorded.Number, Holds = book.Holds.RemoveAll(hold => hold.Decision is not null) }
         : book with
         {
             Cycle = book.Cycle + 1,
@@ -62,6 +63,7 @@ public sealed partial record CarState
             Settled = null,
             NewHardwareSince = book.ReplaceFor ?? book.NewHardwareSince,
             InForce = job ?? book.InForce,
+            InForceBy = job is null ? book.InForceBy : recorded.Number,
             Pulls = [],
             Holds = book.Holds.RemoveAll(hold => hold.Decision is not null),
             DoubtsDecided = [],
@@ -95,13 +97,16 @@ public sealed partial record CarState
                 .Aggregate(Fallen, (fallen, fell) => fell.Value == 0 ? fallen.Remove(fell.Key) : fallen.SetItem(fell.Key, fell.Value)),
             Undone = opening.Undid.Where(undone => Undone.GetValueOrDefault(undone.Key) == number)
                 .Aggregate(Undone, (undone, was) => was.Value == 0 ? undone.Remove(was.Key) : undone.SetItem(was.Key, was.Value)),
+            Openings = Openings.ToImmutableDictionary(other => other.Key, other => other.Value.Without(number, opening)),
         };
         foreach (var (name, result) in Results.Where(result => result.Value.VoidBy == number))
         {
             // Another opening since may have undone it too.
             var undoneBy = next.Undone.GetValueOrDefault(name) is var other && other > result.Number ? other : 0;
             next = next with { Results = next.Results.SetItem(name, result with { VoidBy = undoneBy }) };
-            next = undoneBy > 0 ? next.Fell(undoneBy, result.Number) : next;
+            next = undoneBy > 0 ? next.Fell(undoneBy, result.Number)
+                : next.Fallen.GetValueOrDefault(result.Number) == number ? next with { Fallen = next.Fallen.Remove(result.Number) }
+                : next;
         }
 
         foreach (var release in Releases.Values.Where(release => release.Openings.Contains(number)).ToList())

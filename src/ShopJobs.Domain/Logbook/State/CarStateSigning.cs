@@ -50,7 +50,8 @@ public sealed partial record CarState
             }).WitnessesWhoWorked(recorded.Number, [book.Position], [recorded.Person]);
         }
 
-        return next with { TakenBack = next.TakenBack.Except(fact.Records) };
+        var standing = next.PositionsOf(fact.Records).SelectMany(book => book.Pulls).Where(pull => fact.Records.Contains(pull.Number) && next.Passes(pull));
+        return next with { TakenBack = next.TakenBack.Except(standing.Select(pull => pull.Number)) };
     }
 
     private CarState WithDecision(Recorded recorded, Decided fact)
@@ -98,7 +99,7 @@ public sealed partial record CarState
 
     private CarState WithRelease(Recorded recorded, Released fact)
     {
-        var jobs = Jobs.SetItems(fact.Closes.Select(id => KeyValuePair.Create(id, Jobs[id] with { ClosedBy = recorded.Number })));
+        var jobs = Jobs.SetItems(fact.Closes.Select(id => KeyValuePair.Create(id, Jobs[id] with { ClosedBy = recorded.Number, End = JobEnd.ByRelease, OnHold = null })));
         var given = new ReleaseBook(recorded.Number, recorded.At, recorded.Person, fact);
         return Read(fact.OdometerKm) with
         {

@@ -10,7 +10,7 @@ public sealed partial record CarState
         var said = from condition in fact.Conditions
                    from place in fact.Places is { Count: > 0 } places ? places : [null!]
                    select new DeclaredCondition(condition.Aspect, condition.Value, place, recorded.Number, recorded.At, recorded.Person, fact);
-        return this with { Conditions = Conditions.SetItems(said.Select(one => KeyValuePair.Create((one.Place, one.Aspect), one))) };
+        return Remember(recorded) with { Conditions = Conditions.SetItems(said.Select(one => KeyValuePair.Create((one.Place, one.Aspect), one))) };
     }
 
     private CarState WithResult(Recorded recorded, ResultRecorded fact)
@@ -24,7 +24,7 @@ public sealed partial record CarState
         return fact.Undid.Count == 0 ? next : next.Undo(recorded.Number, fact.Undid).SuspendReleases(recorded.Number);
     }
 
-    private CarState WithFitted(Recorded recorded, FittedNew fact) => Begin(fact.Job).Put(fact.Positions, book =>
+    private CarState WithFitted(Recorded recorded, FittedNew fact) => Begin(fact.Job).Remember(recorded).Put(fact.Positions, book =>
         fact.Problems is { Count: > 0 }
             ? book with { Workers = book.Workers.Add(recorded.Person) }
             : book with
@@ -35,8 +35,12 @@ public sealed partial record CarState
                 FittedNewBy = recorded.Number,
                 Lot = fact.Lot,
                 InForce = fact.Job,
+                InForceBy = recorded.Number,
                 Workers = book.Workers.Add(recorded.Person),
-            }).WitnessesWhoWorked(recorded.Number, fact.Positions, [recorded.Person]);
+            }).WitnessesWhoWorked(recorded.Number, fact.Positions, [recorded.Person]) with
+        {
+            Fittings = fact.Problems is { Count: > 0 } ? Fittings : Fittings.Add(recorded.Number, [.. fact.Positions.Distinct().Select(Of)]),
+        };
 
     private CarState WithHandTight(Recorded recorded, HandTightened fact)
     {
@@ -55,6 +59,7 @@ public sealed partial record CarState
                     Since = recorded.At,
                     SinceEntry = recorded.Entry,
                     InForce = fact.Job,
+                    InForceBy = recorded.Number,
                     Workers = workers,
                 };
         });
@@ -78,6 +83,7 @@ public sealed partial record CarState
             Fitting = fact.Problems.Count == 0 ? Fitting.HandTight : book.Fitting,
             On = recorded.Number,
             InForce = book.InForce ?? fact.Job,
+            InForceBy = book.InForce is null ? recorded.Number : book.InForceBy,
             // A decision to use a pull as it is ends with the next pull.
             Pulls = (book.Pulls.Exists(earlier => earlier.AcceptedBy is not null)
                 ? [.. book.Pulls.Select(earlier => earlier with { AcceptedBy = null })]

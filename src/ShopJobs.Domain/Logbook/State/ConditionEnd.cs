@@ -11,6 +11,9 @@ public abstract record ConditionEnd
     /// <summary>A joint was opened since, that the aspect depends on.</summary>
     public sealed record ByOpening(Joint Joint) : ConditionEnd;
 
+    /// <summary>A job went on since, after a hold.</summary>
+    public sealed record ByResumption : ConditionEnd;
+
     /// <summary>It is older than the register lets it last.</summary>
     public sealed record ByAge(decimal Hours) : ConditionEnd;
 

@@ -23,7 +23,7 @@ public static class EntryStandings
             // An opening stands until a second person has said that it was never done.
             return new EntryStanding(
                 recorded.Entry is not Opened || voided.Confirmed,
-                $"{(recorded.Entry is Opened ? "taken back as never done" : "void")} by entry {voided.Number}{Waiting(voided)}");
+                $"{(recorded.Entry is Opened ? "taken back as never done" : "void")} by entry {voided.Number}{(recorded.Entry is TorqueRecorded or Opened ? Waiting(voided) : "")}");
         }
 
         if (corrections.Count > 0)

@@ -50,7 +50,7 @@ public static class Judging
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(pull);
-        if (pull.Voided || pull.Fact.RestsOn.Any(state.TakenBack.Contains))
+        if (pull.Voided || state.RestsOnNothing(pull))
         {
             return false;
         }
@@ -81,8 +81,12 @@ public static class Judging
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(book);
-        return book.Cells.Any(pull => !pull.Voided && pull.Fact.RestsOn.Any(state.TakenBack.Contains));
+        return book.Cells.Any(pull => !pull.Voided && state.RestsOnNothing(pull));
     }
+
+    // A record that it rested on, or what was said of the car's condition, was taken back.
+    private static bool RestsOnNothing(this CarState state, Pull pull) =>
+        pull.Fact.RestsOn.Any(state.TakenBack.Contains) || pull.Fact.Conditions?.Any(state.TakenBack.Contains) == true;
 
     /// <summary>The newest record of each visit of a stage, confirmed voids left out.</summary>
     public static IEnumerable<Pull> Newest(this PositionBook book, int stage)

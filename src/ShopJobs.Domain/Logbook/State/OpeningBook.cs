@@ -19,14 +19,24 @@ public sealed record OpeningBook(
         [.. books.Select(book => after.Of(book.Position))],
         [.. after.Fallen.Where(fell => fell.Value == number).Select(fell => KeyValuePair.Create(fell.Key, before.Fallen.GetValueOrDefault(fell.Key)))],
         [.. fact.Undid.Select(undone => undone.ToString()).Distinct().Select(name => KeyValuePair.Create(name, before.Undone.GetValueOrDefault(name)))]);
+
+    /// <summary>The same where another opening, that came before, was never done: what had fallen by that had fallen by what was before it.</summary>
+    internal OpeningBook Without(long number, OpeningBook other) => this with
+    {
+        Fell = [.. Fell.Select(fell => fell.Value == number ? KeyValuePair.Create(fell.Key, Earlier(other.Fell, fell.Key)) : fell)],
+        Undid = [.. Undid.Select(undid => undid.Value == number ? KeyValuePair.Create(undid.Key, Earlier(other.Undid, undid.Key)) : undid)],
+    };
+
+    private static long Earlier<T>(IReadOnlyList<KeyValuePair<T, long>> was, T key) =>
+        was.FirstOrDefault(one => EqualityComparer<T>.Default.Equals(one.Key, key)).Value;
 }
 
 /// <summary>Openings that were never done: OPEN on the wrong corner or car.</summary>
 public static class TakenBackOpenings
 {
     /// <summary>
-    /// True while an opening can be taken back: it was the only thing that anybody recorded on what it opened since, and nothing else was
-    /// corrected or released after it. Then the joint is closed as it was; else it is closed as the procedure says.
+    /// True while an opening can be taken back: it was the only thing that anybody recorded on what it opened since, nothing but other
+    /// openings was corrected after it, and the car was not released. Then the joint is closed as it was; else it is closed as the procedure says.
     /// </summary>
     public static bool CanBeTakenBack(this CarState state, long number)
     {
@@ -35,7 +45,8 @@ public static class TakenBackOpenings
             && state.Correctables[number].Entry is Opened { Late: null or { Count: 0 }, BySetting: not true }
             && opening.After.Count > 0
             && opening.After.All(book => book.OpenedBy == number && state.Of(book.Position) == book)
-            && !state.Corrections.Values.Any(other => other.Fact.Target != number && (other.Number > number || other.ConfirmedBy > number))
+            && !state.Corrections.Values.Any(other => other.Fact.Target != number && state.Correctables[other.Fact.Target].Entry is not Opened
+                && (other.Number > number || other.ConfirmedBy > number))
             && !state.ReleaseHistory.Exists(release => release.Number > number);
     }
 }

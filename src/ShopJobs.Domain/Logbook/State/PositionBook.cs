@@ -154,6 +154,9 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>Job whose specification is in force: the last one that opened, fitted or ran it down.</summary>
     public JobId? InForce { get; init; }
 
+    /// <summary>The entry by which it is; 0 where none is in force.</summary>
+    public long InForceBy { get; init; }
+
     /// <summary>Pulls since it was last opened.</summary>
     public ImmutableList<Pull> Pulls { get; init; } = [];
 

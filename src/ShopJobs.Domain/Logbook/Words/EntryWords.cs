@@ -15,6 +15,11 @@ public static class EntryWords
         return entry switch
         {
             JobStarted fact => $"Put {fact.Procedure} rev. {fact.Revision} on the car: {string.Join(", ", fact.Places)}.",
+            JobEnded fact => $"Ended {names.Job(fact.Job)}: all its steps are signed.",
+            JobPutOnHold fact => $"Put {names.Job(fact.Job)} on hold.",
+            JobResumed fact => $"Resumed {names.Job(fact.Job)}{RunDownAgain(fact)}.",
+            JobCancelled fact => $"Cancelled {names.Job(fact.Job)}: what is open stays open.",
+            JobTakenBack fact => $"Took {names.Job(fact.Job)} back: it was put on the wrong car{LeftOpen(fact, names)}.",
             CarConditionDeclared fact => $"Declared the car's condition{At(fact.Places)}: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
             StepConfirmed { NotApplicable: true } fact => $"Declared “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} not applicable.",
             StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",
@@ -22,8 +27,8 @@ public static class EntryWords
             Opened { Late: { } late } fact when late.Count == fact.Positions.Count => $"Reported late as opened: {names.Positions(late)}; held until somebody has looked.",
             Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}.",
             FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
-            HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, names)}.",
-            TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, names)}.",
+            HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, fact.Problems, names)}.",
+            TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, fact.Problems, names)}.",
             Settled fact => $"Re-torqued {names.Positions(fact.Positions)} after the drive: {Moved(fact)}, {LowerFirst(PullOf(fact.Kind, fact.Value))}, with {names.Tool(fact.Tool)}.",
             Witnessed fact => $"{(fact.Accepted ? "Looked and accepted" : "Looked and did not accept")} stage {Number(fact.Stage)} of {names.Joint(fact.Joint)} {MethodOf(fact.Method)}: entries {EntryNames.Numbers(fact.Records)}.",
             Countersigned fact => $"Stood by and answers for entries {EntryNames.Numbers(fact.Records)}.",
@@ -73,6 +78,12 @@ public static class EntryWords
     private static string Late(Opened fact, EntryNames names) =>
         fact.Late is { Count: > 0 } late ? $"; reported late and held: {names.Positions(late)}" : "";
 
+    private static string RunDownAgain(JobResumed fact) =>
+        fact.RunDownAgain.Count == 0 ? "" : $"; to be backed off and run down again: entries {EntryNames.Numbers(fact.RunDownAgain)}";
+
+    private static string LeftOpen(JobTakenBack fact, EntryNames names) =>
+        fact.LeftOpen.Count == 0 ? "" : $"; it had opened and not closed {names.Positions(fact.LeftOpen)}";
+
     private static string At(IReadOnlyList<string>? places) => places is null ? "" : $" at {string.Join(", ", places)}";
 
     private static string VoidFrom(IReadOnlyList<Undone> undid) =>
@@ -82,8 +93,11 @@ public static class EntryWords
         ? ""
         : $": {string.Join(", ", values.Select(value => $"{value.Name} {value.Amount()}"))}";
 
-    private static string Helped(IReadOnlyList<PersonId> helpers, EntryNames names) =>
-        helpers.Count == 0 ? "" : $", helped by {string.Join(", ", helpers.Select(names.Person))}";
+    // Of what was reported for somebody else the last one named did it.
+    private static string Helped(IReadOnlyList<PersonId> helpers, IReadOnlyList<HoldReason> problems, EntryNames names) =>
+        helpers.Count == 0 ? ""
+        : problems.Contains(HoldReason.ReportedByAnother) ? $", done by {names.Person(helpers[^1])} and reported for him{Helped([.. helpers.SkipLast(1)], [], names)}"
+        : $", helped by {string.Join(", ", helpers.Select(names.Person))}";
 
     private static string Moved(Settled fact) => (fact.Moved, fact.AngleDegrees) switch
     {

@@ -21,6 +21,8 @@ internal static class HoldSentences
     {
         // a report of work
         HoldReason.JobClosed => (on.With("its job has ended"), "ask the lead to put a procedure on the car for it"),
+        HoldReason.JobOnHold => (on.With("its job was on hold"), "the lead resumes the job; then back off, inspect and redo"),
+        HoldReason.ReportedByAnother => (on.With("reported by another for somebody who does not work here any more"), Redo),
         HoldReason.CellMoved => (on.With("the position was opened after this pull was shown"), Redo),
         HoldReason.NotOpened => (on.With("it was not recorded as opened"), "call the lead, then back it off, record OPEN, then HAND-TIGHT"),
         HoldReason.NotHandTight => (on.With("it was not run down by hand first"), Redo),
@@ -163,6 +165,9 @@ internal static class HoldSentences
             point.Because is null ? "void the entry and record it anew" : "void it: that holds the bolt until a second person has looked"),
         HoldReason.NoSuchCorrection => ($"Entry {Number(point)} is no correction that waits", "choose one from the logbook"),
         HoldReason.AlreadyStarted => ("This job is started already", "open it"),
+        HoldReason.JobNotRunning => ("This job has ended already", "nothing to do; start a new job where there is more to do"),
+        HoldReason.ResumeFirst => ("This job is on hold", "the lead resumes it on the car's page first"),
+        HoldReason.NotOnHold => ("This job is not on hold", "go on with it"),
         HoldReason.WorkBegun => ($"{on.Fasteners} was opened: its step is not “not applicable”", "torque it"),
         HoldReason.Superseded => ("More was recorded on this car since the summary was shown", "look at it again as it is now, then issue it"),
 
@@ -183,6 +188,9 @@ internal static class HoldSentences
         HoldReason.NoPosition => ("No joint was named", OnScreen),
         HoldReason.UnknownPosition => ($"{on.Fasteners} is not a joint of this register", OnScreen),
         HoldReason.NotInGroup => ($"The job's group “{point.Name}” has no such position or stage there", OnScreen),
+        HoldReason.UnknownPlace when point.Choices.Count == 0 => (
+            "This procedure works at no place of the register", "choose another procedure, or correct its steps' places and import it again"),
+        HoldReason.UnknownPlace when point.Name is { } place => ($"This procedure does nothing at {place}", $"it works at {string.Join(", ", point.Choices)}"),
         HoldReason.UnknownPlace => ("Choose at least one place of the procedure", $"possible are {string.Join(", ", point.Choices)}"),
         HoldReason.UnknownCondition => ("That is not a condition the register knows", OnScreen),
         HoldReason.ResultIncomplete => ("A result has a name and at least one value", "type the values that were measured"),

@@ -43,8 +43,9 @@ public sealed partial class JointPanel
         ? [.. only.OrderBy(position => position.Number)]
         : [.. positions.Where(row => row.Look.State != PositionState.Open).Select(row => row.Position)];
 
-    private bool IsClosedByAJob =>
-        Reading.State.RunningJobs.Any(job => Reading.Placed(job).Groups.Any(group => group.Joint == Joint));
+    // The job whose steps close it: one that rests only where no other does.
+    private JobBook? Closer => Reading.State.RunningJobs.Where(job => Reading.Placed(job).Groups.Any(group => group.Joint == Joint))
+        .OrderBy(job => job.OnHold is not null).FirstOrDefault();
 
     private bool MayOpen => ToOpen.Count > 0;
 

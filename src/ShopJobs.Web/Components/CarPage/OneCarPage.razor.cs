@@ -2,6 +2,7 @@ using System.Text;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.JobEnds;
 using ShopJobs.Web.Data.Jobs;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Data.Parts;
@@ -19,6 +20,7 @@ public sealed partial class OneCarPage
     private IReadOnlyDictionary<(JobId Job, string Group), PartChoice> chosen = new Dictionary<(JobId, string), PartChoice>();
     private IReadOnlyList<JointLine> history = [];
     private IReadOnlyDictionary<ContentDigest, string> texts = new Dictionary<ContentDigest, string>();
+    private JobStateWords states = default!;
     private string? done;
 
     [SupplyParameterFromQuery(Name = "joint")]
@@ -49,6 +51,7 @@ public sealed partial class OneCarPage
         assigned = await Rows.AssignedAsync(CarId);
         chosen = await Parts.ChosenAsync(CarId);
         names = await People.NamesAsync();
+        states = await JobStates.OfAsync([Reading.State]);
         ended = Reading.State.Releases.Values.Select(release => release.VoidBy).Distinct()
             .Select(number => Entries.Find(CarId, number)).OfType<Recorded>().ToDictionary(entry => entry.Number);
         ReadHistory();

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.JobEnds;
 using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
@@ -11,7 +12,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Floor;
 
 /// <summary>Reads the whole shop. A car that nothing changed on is not looked over again.</summary>
-public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDesk desk, ToolDesk toolDesk, ShopClock clock)
+public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDesk desk, ToolDesk toolDesk, JobStates states, ShopClock clock)
 {
     private readonly ConcurrentDictionary<CarId, (GlanceKey Key, CarGlance Glance)> glances = [];
 
@@ -25,8 +26,15 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
         var tools = readings is [var first, ..] ? first.Tools : toolDesk.ReadAll();
         var inUse = string.Join(',', tools.Values.Select(tool => tool.Number));
         var now = clock.Now;
+        var words = await states.OfAsync(readings.Select(reading => reading.State));
         return new FloorReading(
-            [.. cars.Zip(readings, (car, reading) => Look(car, reading, [.. people[car.Id]], inUse, now))],
+            [
+                .. cars.Zip(readings, (car, reading) =>
+                    Look(car, reading, [.. people[car.Id].Where(on => reading.State.Jobs.TryGetValue(on.Job, out var job) && job.IsRunning)], inUse, now) with
+                    {
+                        Resting = [.. reading.State.RunningJobs.Where(job => !job.IsAtWork).Select(job => $"{job.Fact.Procedure}: {words.Of(job)}")],
+                    }),
+            ],
             [.. tools.Values.Where(tool => tool.Tool is not null)],
             now,
             clock.Today);

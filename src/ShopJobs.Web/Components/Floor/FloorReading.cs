@@ -14,6 +14,9 @@ public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IRe
     /// <summary>True while it is here. Cars that left are shown where they are held or due, and not as standing in the shop.</summary>
     public bool IsHere { get; init; } = true;
 
+    /// <summary>Its jobs that rest, were taken back and are not closed, each in words.</summary>
+    public IReadOnlyList<string> Resting { get; init; } = [];
+
     /// <summary>The road or track release that stands or only lapsed, the newest; null when none does.</summary>
     public ReleaseBook? Out => Driven.Where(standing => standing.Kind is ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed)
         .Select(standing => standing.Release).MaxBy(release => release!.Number);

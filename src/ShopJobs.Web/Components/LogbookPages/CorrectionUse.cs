@@ -15,7 +15,7 @@ internal static class CorrectionUse
 
         if (entry.Entry is Corrected fact)
         {
-            return state.Corrections.TryGetValue(entry.Number, out var correction) && !correction.Confirmed
+            return state.Corrections.TryGetValue(entry.Number, out var correction) && !correction.Confirmed && state.GainsByASecond(correction)
                 && !state.Corrections.Values.Any(later => later.Fact.Target == fact.Target && later.Number > entry.Number)
                 ? EntryUse.Confirm
                 : EntryUse.Read;
@@ -39,10 +39,12 @@ internal static class CorrectionUse
         _ => null,
     };
 
-    /// <summary>What whoever takes an opening back, or confirms that, has to know first; null where no opening is concerned.</summary>
+    /// <summary>What whoever takes back an opening, a condition or new hardware, or confirms that, has to know first; null for any other entry.</summary>
     public static string? AboutOpening(CarState state, Entry entry) => entry switch
     {
         Opened => "Only where the joint was never touched: the wrong corner, the wrong car. It shows open until a second person has looked at it and confirms.",
+        CarConditionDeclared => "The condition is asked again, and whatever was pulled on this word no longer counts: back it off and redo it.",
+        FittedNew => "The hardware there is not new, then: what was run down or pulled on it since is backed off. Record FITTED NEW where it went on.",
         Corrected fact when state.Correctables.TryGetValue(fact.Target, out var target) && target.Entry is Opened =>
             "Look at the joint itself. Confirm only where it was never opened: its records then stand as they were before.",
         _ => null,

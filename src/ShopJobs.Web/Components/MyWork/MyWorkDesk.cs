@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.JobEnds;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Desk;
@@ -8,7 +9,7 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Web.Components.MyWork;
 
 /// <summary>Gathers one person's work over every car of the shop.</summary>
-public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who)
+public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who, JobStates states)
 {
     /// <summary>The person's work now; null when nobody is signed in.</summary>
     public async Task<WorkSheet?> SheetAsync(CancellationToken cancellation = default)
@@ -23,6 +24,6 @@ public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDes
         var assigned = await shop.Assignments.AsNoTracking().Where(row => row.To == null).ToListAsync(cancellation);
         var places = cars.ToDictionary(car => car.Id);
         var readings = desk.ReadAll(places.Keys, here.Person);
-        return WorkSheet.Of(here, readings, places, assigned);
+        return WorkSheet.Of(here, readings, places, assigned, await states.OfAsync(readings.Select(reading => reading.State)));
     }
 }

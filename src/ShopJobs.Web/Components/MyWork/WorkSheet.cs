@@ -1,6 +1,7 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.JobEnds;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Jobs;
 using ShopJobs.Web.Desk;
@@ -25,7 +26,8 @@ public sealed record WorkSheet(
 
     /// <summary>Sorts every open step of every car. The car this person wrote to last is the nearest, then cars by where they stand.</summary>
     public static WorkSheet Of(
-        Present here, IReadOnlyList<CarReading> readings, IReadOnlyDictionary<CarId, Car> cars, IReadOnlyList<Assignment> assigned)
+        Present here, IReadOnlyList<CarReading> readings, IReadOnlyDictionary<CarId, Car> cars, IReadOnlyList<Assignment> assigned,
+        JobStateWords? states = null)
     {
         ArgumentNullException.ThrowIfNull(here);
         ArgumentNullException.ThrowIfNull(readings);
@@ -35,7 +37,7 @@ public sealed record WorkSheet(
             .OrderByDescending(reading => LastTouched(reading.State, here.Person))
             .ThenBy(reading => cars[reading.Car].Place)
             .ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal)
-            .SelectMany(reading => reading.State.RunningJobs.SelectMany(job => Open(reading, job)))
+            .SelectMany(reading => reading.State.RunningJobs.SelectMany(job => Open(reading, job, states)))
             .ToList();
         var mine = steps.Where(step => assigned.Any(row => row.PersonId == here.Person && IsFor(row, step))).ToList();
         var later = mine.Where(step => step.WaitsOnlyFor(before => mine.Exists(other => other.Job == step.Job && other.Step == before))).ToList();
@@ -54,9 +56,16 @@ public sealed record WorkSheet(
         WorkItem Item(OpenStep step) => new(cars[step.Reading.Car], step.Job.Id, step.Step, step.Why ?? step.Words);
     }
 
-    private static IEnumerable<OpenStep> Open(CarReading reading, JobBook job)
+    // Of a job on hold one line says that it rests; of one that was taken back the lead sees to what it opened.
+    private static IEnumerable<OpenStep> Open(CarReading reading, JobBook job, JobStateWords? states)
     {
         var placed = reading.Placed(job);
+        if (!job.IsAtWork)
+        {
+            return placed.Steps.Where(step => job.OnHold is not null && reading.State.StandingOf(job, placed, step) != StepStanding.Signed).Take(1)
+                .Select(step => new OpenStep(reading, job, step, "", $"This job is {states?.Of(job) ?? "on hold"}. Next: the lead resumes it."));
+        }
+
         return from step in placed.Steps
                where reading.State.StandingOf(job, placed, step) != StepStanding.Signed
                let gate = reading.HoldsBeforeStart(job, step)
@@ -74,6 +83,7 @@ public sealed record WorkSheet(
 
     private static IEnumerable<OpenStep> ToWitness(CarReading reading, PersonId person) =>
         from job in reading.State.RunningJobs
+        where job.IsAtWork
         from awaited in reading.State.AwaitingWitness(reading.Placed(job))
         where !awaited.Workers.Contains(person)
         select new OpenStep(

@@ -14,6 +14,10 @@ public sealed record CellAnswer(bool Saved, bool Counts, long Number, IReadOnlyL
     /// <summary>The same command was answered before; nothing was recorded now.</summary>
     public bool Repeated { get; init; }
 
+    /// <summary>Whoever did it has left, and who is signed in may save it as reported by him.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool MayReport { get; init; }
+
     /// <summary>The tablet should try again by itself.</summary>
     [JsonIgnore]
     public bool TryAgain { get; init; }

@@ -16,7 +16,7 @@ internal static class CellEndpoint
 
     internal static void MapCells(this IEndpointRouteBuilder app) => app.MapPost(Path, AnswerAsync).DisableAntiforgery();
 
-    private static async Task<IResult> AnswerAsync(HttpContext http, SessionBook sessions, CarDesk desk, CancellationToken cancellation)
+    private static async Task<IResult> AnswerAsync(HttpContext http, SessionBook sessions, PeopleBook people, CarDesk desk, CancellationToken cancellation)
     {
         if (!IsFromThisSite(http.Request))
         {
@@ -55,12 +55,23 @@ internal static class CellEndpoint
             return No(StatusCodes.Status400BadRequest, $"Not taken: {problem}.");
         }
 
+        if (report.ForLeaver == true && report.Person == here.Person.Value)
+        {
+            return No(StatusCodes.Status400BadRequest, "This is reported for somebody who has left: load the page again.");
+        }
+
         var car = new CarId(report.Car);
         if (report.Person != here.Person.Value)
         {
-            return desk.Earlier(car, new CommandId(id), command) is { } earlier
-                ? Results.Json(CellAnswer.Of(earlier))
-                : No(StatusCodes.Status409Conflict, "Somebody else did this and is not signed in. Whoever did it signs in here; then it is saved.");
+            if (desk.Earlier(car, new CommandId(id), command) is { } earlier)
+            {
+                return Results.Json(CellAnswer.Of(earlier));
+            }
+
+            if (await NotForAnother(report, command, here, people, cancellation) is { } no)
+            {
+                return Results.Json(no, statusCode: StatusCodes.Status409Conflict);
+            }
         }
 
         var answer = CellAnswer.Of(await desk.RunAsync(car, new CommandId(id), here, command, cancellation: CancellationToken.None));
@@ -71,6 +82,18 @@ internal static class CellEndpoint
             _ => StatusCodes.Status422UnprocessableEntity,
         });
     }
+
+    // What somebody did who has left is saved by the lead, as reported by him. Null where it is.
+    private static async Task<CellAnswer?> NotForAnother(CellReport report, Report command, Present here, PeopleBook people, CancellationToken cancellation) =>
+        !await people.HasLeftAsync(new PersonId(report.Person), cancellation)
+            ? CellAnswer.No("Somebody else did this and is not signed in. Whoever did it signs in here; then it is saved.")
+        : !here.May(Right.Lead) ? CellAnswer.No("Whoever did this does not work here any more. The lead signs in here and saves it.")
+        : command is DeclareCondition ? CellAnswer.No("Whoever said this of the car does not work here any more, and it is not so for ever: discard it, and say how the car is now.")
+        : report.ForLeaver == true ? null
+        : CellAnswer.No("Whoever did this does not work here any more. You may save it as reported by you: it is recorded, does not count, and what was pulled is held until it is decided.") with
+        {
+            MayReport = true,
+        };
 
     private static bool IsFromThisSite(HttpRequest request) => request.Headers.Origin.ToString() is { Length: > 0 } origin
         ? Uri.TryCreate(origin, UriKind.Absolute, out var from) && from.Authority == request.Host.Value

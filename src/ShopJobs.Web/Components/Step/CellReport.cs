@@ -76,6 +76,9 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
 
     public IReadOnlyList<Guid>? Helpers { get; init; }
 
+    /// <summary>True where the lead reports it for a person who does not work here any more: it is recorded and does not count.</summary>
+    public bool? ForLeaver { get; init; }
+
     /// <summary>Lot of new hardware, where it was read off the bag.</summary>
     public string? Lot { get; init; }
 
@@ -131,8 +134,8 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
 
         return What switch
         {
-            CellReportKind.FittedNew => (new FitNew(inJob, Group, at, LotRead()) { Cycles = cycles }, null),
-            CellReportKind.HandTight => (new HandTighten(inJob, Group, at, WithMe()) { Cycles = cycles }, null),
+            CellReportKind.FittedNew => (new FitNew(inJob, Group, at, LotRead()) { Cycles = cycles, ReportedFor = Leaver }, null),
+            CellReportKind.HandTight => (new HandTighten(inJob, Group, at, WithMe()) { Cycles = cycles, ReportedFor = Leaver }, null),
             CellReportKind.Pull => Pull(inJob, Group, at[0]),
             _ => (null, "nothing is reported"),
         };
@@ -154,7 +157,7 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         if (kind == TorqueKind.AngleTurned)
         {
             return Turn.Read(Value) is { } degrees
-                ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, null, new ToolId(tool), WithMe()) { AngleDegrees = degrees }, null)
+                ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, null, new ToolId(tool), WithMe()) { AngleDegrees = degrees, ReportedFor = Leaver }, null)
                 : (null, FormattableString.Invariant($"the angle is one number from 0 to {Turn.Largest} degrees"));
         }
 
@@ -170,9 +173,11 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         }
 
         return EnteredTorque.TryParse(Value, unit, out var value, out var problem)
-            ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, value, new ToolId(tool), WithMe()) { RunDown = runDown }, null)
+            ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, value, new ToolId(tool), WithMe()) { RunDown = runDown, ReportedFor = Leaver }, null)
             : (null, problem);
     }
+
+    private PersonId? Leaver => ForLeaver == true ? new PersonId(Person) : null;
 
     private string? LotRead() => string.IsNullOrWhiteSpace(Lot) ? null : Lot.Trim() is { Length: > LotLength } long_ ? long_[..LotLength] : Lot.Trim();
 

@@ -53,6 +53,7 @@ public static class ConditionWords
     {
         ConditionEnd.ByRelease(var kind) => $"ended: the car was released {kind.Words()} since",
         ConditionEnd.ByOpening(var joint) => $"ended: {now.Name(joint)} was opened since",
+        ConditionEnd.ByResumption => "ended: a job went on since, after a hold",
         ConditionEnd.ByClock => "ended: the clock was set since, and nobody knows how old it is",
         ConditionEnd.ByAge(var hours) => string.Create(CultureInfo.InvariantCulture, $"ended: it lasts {hours:0.#} h"),
         _ => throw new ArgumentOutOfRangeException(nameof(end), end, "Not an end of a declaration."),

@@ -25,6 +25,7 @@ public sealed partial class StepPage(
     private DeskAnswer? answer;
     private LastEntry? last;
     private ToolId? chosen;
+    private (ToolId Tool, Cell Cell)? used;
     private RunDownTyped? runDown;
     private IDisposable? listening;
     private string? shownFor;
@@ -49,7 +50,8 @@ public sealed partial class StepPage(
     public string? RunDownRead { get; set; }
 
     private ToolOffer? Tool => scene is { Next: NextAction.PullNow { Cell: var cell } }
-        ? ToolOffer.Pick(offers, chosen, scene.State, scene.Job.Id, cell, scene.Here.Person)
+        ? (used is var (tool, at) && IsSame(at, cell) ? offers.FirstOrDefault(offer => offer.Id == tool) : null)
+            ?? ToolOffer.Pick(offers, chosen, scene.State, scene.Job.Id, cell, scene.Here.Person)
         : null;
 
     public void Dispose() => listening?.Dispose();
@@ -107,9 +109,15 @@ public sealed partial class StepPage(
         loaded = true;
     }
 
+    // A tool that can't do it is named for the one pull that was made with it.
+    private void UseTool(ToolId? tool) => used = tool is { } id && scene is { Next: NextAction.PullNow { Cell: var cell } } ? (id, cell) : null;
+
+    private static bool IsSame(Cell one, Cell other) =>
+        (one.Position, one.Cycle, one.Stage.Number, one.Visit) == (other.Position, other.Cycle, other.Stage.Number, other.Visit);
+
     private async Task ChooseTool(ToolId tool)
     {
-        chosen = tool;
+        (chosen, used) = (tool, null);
         await script.InvokeVoidAsync("shopStep.note", "tool", tool.Value.ToString());
     }
 

@@ -45,8 +45,9 @@ public class GoldenLogbookTests
         var written = car.Concat(tool).Select(recorded => EntryCodec.Encode(recorded.Entry).Kind).ToHashSet();
         Assert.Equal(
             [
-                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "left", "looked-over", "moved", "owner-told", "re-torque-extended",
-                "release-upheld", "release-withdrawn", "work-decided", "work-held",
+                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "job-cancelled", "job-ended", "job-on-hold", "job-resumed",
+                "job-taken-back", "left", "looked-over", "moved", "owner-told", "re-torque-extended", "release-upheld", "release-withdrawn",
+                "work-decided", "work-held",
             ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));
     }

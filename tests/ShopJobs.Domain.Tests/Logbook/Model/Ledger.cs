@@ -11,7 +11,7 @@ namespace ShopJobs.Domain.Tests.Logbook.Model;
 internal sealed partial class Ledger(
     JointRegister register, IReadOnlyDictionary<ToolId, List<Recorded>> tools, Dictionary<JobId, JobReading> jobs, IReadOnlyList<Line> written, TrueClock clock)
 {
-    private readonly IReadOnlyList<Line> lines = WithoutOpeningsThatNeverWere(written);
+    private readonly IReadOnlyList<Line> lines = WithoutWhatNeverWas(written);
     private readonly Remembered<JointPosition, long> lastOpened = new();
     private readonly Remembered<JointPosition, IReadOnlyList<Line>> pulls = new();
     private readonly Remembered<long, bool> passes = new();
@@ -37,15 +37,26 @@ internal sealed partial class Ledger(
 
     private Line At(long number) => lines[(int)number - 1];
 
-    // An opening that somebody voided and a second person confirmed was never done: its line stays and opens nothing.
-    private static IReadOnlyList<Line> WithoutOpeningsThatNeverWere(IReadOnlyList<Line> written)
+    // An opening that somebody voided and a second person confirmed was never done: its line stays and opens nothing. New hardware that
+    // somebody voided was none.
+    private static IReadOnlyList<Line> WithoutWhatNeverWas(IReadOnlyList<Line> written)
     {
         var never = (from line in written
                      where line.Entry is CorrectionConfirmed
                      let voided = written[(int)((CorrectionConfirmed)line.Entry).Correction - 1]
                      where voided.Entry is Corrected fact && written[(int)fact.Target - 1].Entry is Opened
                      select ((Corrected)voided.Entry).Target).ToHashSet();
-        return never.Count == 0 ? written : [.. written.Select(line => never.Contains(line.Number) ? line with { Opens = [], Reopens = [], Undoes = [] } : line)];
+        var notNew = (from line in written
+                      where line.Entry is Corrected { Restated: null }
+                      let target = ((Corrected)line.Entry).Target
+                      where written[(int)target - 1].Entry is FittedNew
+                      select target).ToHashSet();
+        return never.Count + notNew.Count == 0 ? written :
+        [
+            .. written.Select(line => never.Contains(line.Number) ? line with { Opens = [], Reopens = [], Undoes = [] }
+                : notNew.Contains(line.Number) ? line with { Problems = [HoldReason.CellMoved] }
+                : line),
+        ];
     }
 
     // --- openings ---
@@ -71,7 +82,7 @@ internal sealed partial class Ledger(
     private bool IsConfirmed(Line correction) =>
         lines.Any(line => line.Entry is CorrectionConfirmed fact && fact.Correction == correction.Number);
 
-    private bool IsVoid(long number) => CorrectionsOf(number).Any(line => line.Entry is Corrected { Restated: null });
+    private bool IsVoid(long number) => VoidedAt(number) > 0;
 
     /// <summary>Said never to have been pulled, and confirmed: as if it had never been written.</summary>
     private bool IsGone(long number) =>
@@ -112,8 +123,10 @@ internal sealed partial class Ledger(
 
     private bool Passes(Line pull) => passes.Of(
         pull.Number,
-        number => !IsVoid(number) && pull.Rests.All(Stands)
+        number => !IsVoid(number) && RestsOnAll(pull)
             && (IsAccepted(pull) || ProblemsNow(pull).Count == 0 || (NeedsCountersign(pull) && CountersignOf(number) is not null)));
+
+    private bool RestsOnAll(Line pull) => pull.Rests.All(Stands) && !pull.Conditions.Any(IsVoid);
 
     /// <summary>Nothing is wrong but that whoever pulled it had no right to.</summary>
     private bool NeedsCountersign(Line pull) => !IsAccepted(pull) && ProblemsNow(pull) is [HoldReason.NoRightToRecord];
@@ -129,6 +142,11 @@ internal sealed partial class Ledger(
         if (At(number).Entry is not TorqueRecorded fact)
         {
             return !IsVoid(number);
+        }
+
+        if (At(number).Conditions.Any(IsVoid))
+        {
+            return false;
         }
 
         if (!CorrectionsOf(number).Any() && !IsCountersignVoid(number))

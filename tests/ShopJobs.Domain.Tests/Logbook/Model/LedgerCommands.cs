@@ -27,8 +27,9 @@ internal sealed partial class Ledger
                 (HoldReason.AlreadyStarted, jobs.ContainsKey(start.Job) && lines.Any(line => line.Entry is JobStarted fact && fact.Job == start.Job)),
                 (HoldReason.UnknownPlace, !start.Places.Any() || start.Places.Any(place => !PlacesOf(start.Procedure).Contains(place))))
                 .Select(why => new Reason(why)),
-            ConfirmStep confirm => OfSigning(rights, confirm, at),
-            Witness witness => OfWitness(person, rights, ties, witness),
+            ConfirmStep confirm => OfSigning(rights, confirm, at).Concat(OfResting(confirm.Job)).Concat(OfGivenUp(confirm.Job)),
+            Witness witness => OfWitness(person, rights, ties, witness).Concat(OfResting(witness.Job)),
+            PutJobOnHold or JobCommand => OfJob(rights, command),
             DecideHold decide => OfDecision(person, rights, ties, decide, at),
             VoidEntry voiding => OfCorrection(person, rights, voiding.Target, restates: false),
             Restate restate => OfCorrection(person, rights, restate.Target, restates: true),
@@ -42,7 +43,7 @@ internal sealed partial class Ledger
             RecordResult result => Those(
                 (HoldReason.NoRight, !rights.Contains(Right.Record)),
                 (HoldReason.ResultJointLoose, JointsOf(result.Name).Any(position => WhatIsOn(position) is On.Nothing or On.New || HoldsOn(position).Count > 0)))
-                .Select(why => new Reason(why)),
+                .Select(why => new Reason(why)).Concat(OfResting(result.Job)),
             Release release => WaitsOf(release, today)
                 .Concat(release.CustomerAcceptance is { } said ? OfAcceptance(said, at, inWriting: false).Select(why => new Reason(why)) : [])
                 .Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
@@ -74,6 +75,8 @@ internal sealed partial class Ledger
             : HoldReason.UnknownCondition,
         RecordResult result => result.Name.Length == 0 || result.Values.Count == 0 ? HoldReason.ResultIncomplete : null,
         ConfirmStep confirm => IsStarted(confirm.Job) && jobs[confirm.Job].Step(confirm.Step) is not null ? null : HoldReason.UnknownStep,
+        PutJobOnHold hold => IsStarted(hold.Job) ? null : HoldReason.UnknownJob,
+        JobCommand job => IsStarted(job.Job) ? null : HoldReason.UnknownJob,
         Witness witness => IsStarted(witness.Job) && jobs[witness.Job].Group(witness.Group, witness.Place) is not null ? null : HoldReason.UnknownGroup,
         _ => null,
     };
@@ -192,7 +195,7 @@ internal sealed partial class Ledger
     private IEnumerable<Reason> OfCorrection(PersonId person, IReadOnlySet<Right> rights, long number, bool restates)
     {
         var target = number >= 1 && number <= lines.Count ? At(number) : null;
-        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed or Countersigned or Opened) ? HoldReason.NotCorrectable
+        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed or Countersigned or Opened or CarConditionDeclared or FittedNew) ? HoldReason.NotCorrectable
             : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.OthersEntry
             : IsVoid(number) ? HoldReason.AlreadyVoid
             : target.Entry is Opened && !CanBeTakenBack(target) ? HoldReason.OpenedAndGoneOn
@@ -219,7 +222,7 @@ internal sealed partial class Ledger
     }
 
     /// <summary>
-    /// Rule 12: an opening taken back as never done. Nothing came after it on what it opened, nothing was corrected or released. A pull on
+    /// Rule 12: an opening taken back as never done. Nothing came after it on what it opened, nothing but openings was corrected, nothing released. A pull on
     /// a nut says nothing of the stud below it, unless it holds that too.
     /// </summary>
     private bool CanBeTakenBack(Line opening) => opening is { BySetting: false, Late.Count: 0, Reopens.Count: 0, Opens.Count: > 0 }
@@ -227,8 +230,8 @@ internal sealed partial class Ledger
         && !lines.Skip((int)opening.Number).Any(later => later.Names.Where(at => at != later.RidesOn).Intersect(opening.Opens).Any() || later.Entry switch
         {
             Released => true,
-            Corrected fact => fact.Target != opening.Number,
-            CorrectionConfirmed fact => ((Corrected)At(fact.Correction).Entry).Target != opening.Number,
+            Corrected fact => At(fact.Target).Entry is not Opened,
+            CorrectionConfirmed fact => At(((Corrected)At(fact.Correction).Entry).Target).Entry is not Opened,
             _ => false,
         });
 }

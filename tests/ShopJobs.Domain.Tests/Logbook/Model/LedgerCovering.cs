@@ -30,7 +30,7 @@ internal sealed partial class Ledger
         RecordSettled settled => settled.Positions.Select(position => LastPull(position)?.Number ?? 0).Where(number => number > 0),
         LookOver => ToLookOver.Select(move => move.Number),
         ExtendReTorque extend => extend.Positions.Select(position => LastPull(position)?.Number ?? 0).Where(number => number > 0),
-        Release or UpholdRelease or WithdrawRelease => lines.Count > 0 ? [lines.Count] : [],
+        Release or UpholdRelease or WithdrawRelease or JobCommand => lines.Count > 0 ? [lines.Count] : [],
         Countersign countersign => WithCorrections(countersign.Records),
         _ => [],
     };

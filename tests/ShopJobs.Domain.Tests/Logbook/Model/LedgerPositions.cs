@@ -22,7 +22,7 @@ internal sealed partial class Ledger
     private readonly Remembered<JointPosition, On> on = new();
     private readonly Remembered<JointPosition, IReadOnlyList<ToolDoubt>> doubts = new();
 
-    private readonly HashSet<JointPosition> named = [.. WithoutOpeningsThatNeverWere(written).SelectMany(line => line.Names)];
+    private readonly HashSet<JointPosition> named = [.. WithoutWhatNeverWas(written).SelectMany(line => line.Names)];
 
     public bool Counts(JointPosition position) => named.Contains(position) && ProblemsOf(position, null, null, null).Count == 0;
 
@@ -116,6 +116,7 @@ internal sealed partial class Ledger
                 FittedNew fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => (On.New, 0),
                 HandTightened fact when fact.Positions.Contains(position) && line.Problems.Count == 0 => (On.Run, line.Number),
                 Corrected { Restated: null } fact when hand != 0 && fact.Target == hand => (On.Nothing, 0),
+                _ when hand != 0 && line.TakesBack.Contains(hand) => (On.Nothing, 0),
                 TorqueRecorded fact when fact.Position == position && line.Problems.Count == 0 => (On.Run, hand),
                 Countersigned fact when fact.Records.Any(number => IsPullOfCycle(number, position, line.Number)) => (On.Run, hand),
                 Decided { Disposition: Disposition.UseAsIs } fact when fact.Position == position && TakesAPull(line) => (On.Run, hand),

@@ -25,7 +25,7 @@ internal sealed partial class Ledger
         && StandingOf(jobs[id], step) != StepStanding.Signed);
 
     /// <summary>
-    /// The newest declaration of an aspect, at its place where the register says so: it ends at a release, at its age, and at an opening
+    /// The newest declaration of an aspect, at its place where the register says so: it ends at a release, when a job goes on after a hold, at its age, and at an opening
     /// that it depends on. 0 when it says something else, or has ended.
     /// </summary>
     private long DeclaredBy(CarCondition condition, string place, DateTime now)
@@ -35,12 +35,12 @@ internal sealed partial class Ledger
         var said = lines.LastOrDefault(line => line.Entry is CarConditionDeclared fact
             && fact.Conditions.Any(one => one.Aspect == condition.Aspect)
             && (!ofPlace || fact.Places?.Contains(place) == true));
-        if (said is null || !((CarConditionDeclared)said.Entry).Conditions.Contains(condition))
+        if (said is null || IsVoid(said.Number) || !((CarConditionDeclared)said.Entry).Conditions.Contains(condition))
         {
             return 0;
         }
 
-        var ended = lines.Skip((int)said.Number).Any(line => line.Entry is Released
+        var ended = lines.Skip((int)said.Number).Any(line => line.Entry is Released or JobResumed
             || line.Opens.Any(at => rules?.EndsAt.Contains(at.Key) == true && (!ofPlace || at.Place == place)));
         return ended || (rules?.LastsHours is { } hours && clock.MayHavePassed(said, TimeSpan.FromHours((double)hours), now)) ? 0 : said.Number;
     }

@@ -81,23 +81,26 @@ internal sealed partial class Ledger
         _ => 0,
     };
 
-    private long VoidedAt(long number) => CorrectionsOf(number).FirstOrDefault(line => line.Entry is Corrected { Restated: null })?.Number ?? 0;
+    private long VoidedAt(long number) => lines.FirstOrDefault(line =>
+        (line.Entry is Corrected { Restated: null } fact && fact.Target == number) || line.TakesBack.Contains(number))?.Number ?? 0;
 
     private long PullFellAt(long number, JointPosition position)
     {
         var opened = FirstOpenedAfter(position, number);
         var judged = CorrectionsOf(number)
             .Concat(lines.Where(line => line.Entry is CorrectionConfirmed fact && CorrectionsOf(number).Any(c => c.Number == fact.Correction)))
-            .Concat(AnswersVoided(number))
+            .Concat(AnswersVoided(number)).Concat(ConditionsVoided(number))
             .Where(line => opened == 0 || line.Number < opened)
             .MaxBy(line => line.Number);
         var corrected = judged is not null && !Upto(judged.Number).Passes(At(number)) ? judged.Number : 0;
-        var late = opened == 0 ? 0 : CorrectionsOf(number).Concat(AnswersVoided(number)).Where(line => line.Number > opened).Select(line => line.Number).DefaultIfEmpty(0).Max();
+        var late = opened == 0 ? 0 : CorrectionsOf(number).Concat(AnswersVoided(number)).Concat(ConditionsVoided(number)).Where(line => line.Number > opened).Select(line => line.Number).DefaultIfEmpty(0).Max();
         return Math.Max(corrected, Math.Max(opened, late));
     }
 
     private IEnumerable<Line> AnswersVoided(long number) => lines.Where(line =>
         line.Entry is Corrected { Restated: null } fact && At(fact.Target).Entry is Countersigned answer && answer.Records.Contains(number));
+
+    private IEnumerable<Line> ConditionsVoided(long number) => At(number).Conditions.SelectMany(CorrectionsOf);
 
     // True when the position was still hand-tight by this line when it was next opened.
     private bool HandStood(long number, JointPosition position)

@@ -47,6 +47,7 @@ internal sealed partial class Ledger
         CarMoved or Left => line.Against.Count > 0,
         Settled => line.Problems is not ([] or [HoldReason.ReTorqueEarly]),
         ResultRecorded => line.Undoes.Count > 0,
+        JobResumed => line.TakesBack.Count > 0,
         _ => LooksFallenBy(line).Any(),
     };
 

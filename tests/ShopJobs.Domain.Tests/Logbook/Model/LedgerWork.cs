@@ -19,6 +19,8 @@ internal sealed partial class Ledger
             (HoldReason.CellMoved, IsLate(hand.Positions, hand.Cycles, position)),
             (HoldReason.RidesOnLoose, !IsCarried(position, group.Temporary)),
             (HoldReason.JobClosed, IsClosed(hand.Job)),
+            (HoldReason.JobOnHold, IsOnHold(hand.Job)),
+            (HoldReason.ReportedByAnother, hand.ReportedFor is not null),
             (HoldReason.NotOpened, !group.Temporary && (WhatIsOn(position) == On.AsFound || LastPull(position) is not null)),
             (HoldReason.HardwareNotNew, AsksNewHardware(position, group)));
     }
@@ -38,6 +40,8 @@ internal sealed partial class Ledger
             (HoldReason.RidesOnLoose, !IsCarried(position, group.Rules.Temporary)),
             (HoldReason.TooLate, pull.Stage == group.Rules.Stages.Count && group.Rules.Within is { } within && HandTightBy(position) is > 0 and var hand && clock.MayHavePassed(At(hand), within, line.At)),
             (HoldReason.JobClosed, IsClosed(pull.Job)),
+            (HoldReason.JobOnHold, IsOnHold(pull.Job)),
+            (HoldReason.ReportedByAnother, pull.ReportedFor is not null),
             (HoldReason.SecondPull, done || PullsOn(position).Any(earlier => Fact(earlier).Stage > pull.Stage
                 || (IsTurn(earlier) && Fact(earlier).Stage == pull.Stage && Fact(earlier).Visit == pull.Visit))),
             (HoldReason.PositionHeld, held),
@@ -149,9 +153,14 @@ internal sealed partial class Ledger
 
     /// <summary>Ended by a release, and not running again since a sign-off of it fell by a correction, or by a witness's own work.</summary>
     private bool IsClosed(JobId job) => closed.Of(job, id =>
-        lines.LastOrDefault(line => line.Closes.Contains(id)) is { } end && !lines.Skip((int)end.Number).Any(line => TakesAwayFrom(line, id)));
+        lines.LastOrDefault(line => line.Closes.Contains(id)) is { } end && end.Entry switch
+        {
+            JobCancelled => true,
+            JobTakenBack => !IsUnclosed(id),
+            _ => !lines.Skip((int)end.Number).Any(line => TakesAwayFrom(line, id)),
+        });
 
-    private bool TakesAwayFrom(Line line, JobId job) => (line.Entry is Corrected || LooksFallenBy(line).Any())
+    private bool TakesAwayFrom(Line line, JobId job) => (line.Entry is Corrected || line.TakesBack.Count > 0 || LooksFallenBy(line).Any())
         && Upto(line.Number) is var then
         && jobs[job].Steps.Select(step => then.SignOff(jobs[job], step)).OfType<Line>()
             .Any(sign => sign.Rests.Append(sign.Number).Any(number => then.FellAt(number) == line.Number));
@@ -174,7 +183,7 @@ internal sealed partial class Ledger
     private bool MustBackOff(JointPosition position) =>
         PullsOn(position).Any(pull => !IsTurn(pull) && IsVoid(pull.Number))
         || NewestOfCells(position).Any(pull =>
-            (IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue) || (!IsVoid(pull.Number) && !pull.Rests.All(Stands)));
+            (IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue) || (!IsVoid(pull.Number) && !RestsOnAll(pull)));
 
     private IEnumerable<Line> NewestOfCells(JointPosition position) =>
         PullsOn(position).GroupBy(pull => (Fact(pull).Stage, Fact(pull).Visit)).Select(cell => cell.Last());

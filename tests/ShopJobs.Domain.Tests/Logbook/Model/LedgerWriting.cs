@@ -13,7 +13,7 @@ internal sealed partial class Ledger
     private Line Understood(Command command, Line line, IReadOnlySet<Right> rights) => (line.Entry, command) switch
     {
         (Opened, OpenPositions open) => WithoutLate(Opening(line, LateOf(open, late: false)), LateOf(open, late: false), LateOf(open, late: true)),
-        (FittedNew fact, FitNew fit) => line with { Problems = IsLate(fit.Positions, fit.Cycles, fact.Positions[0]) ? [HoldReason.CellMoved] : [] },
+        (FittedNew fact, FitNew fit) => line with { Problems = IsLate(fit.Positions, fit.Cycles, fact.Positions[0]) ? [HoldReason.CellMoved] : fit.ReportedFor is null ? [] : [HoldReason.ReportedByAnother] },
         (Opened, FitNew fit) => Opening(line, ClosedOf(fit)),
         (ResultRecorded, RecordResult result) => line with { Undoes = OpeningOf([], HangsOn(result)).Undoes },
         (Opened, RecordResult result) => line with { Opens = OpeningOf([], HangsOn(result)).Opens, BySetting = true },
@@ -34,6 +34,9 @@ internal sealed partial class Ledger
         (Corrected { Restated: null } fact, VoidEntry) => line with
         {
             Undoes = At(fact.Target).Entry is ResultRecorded result && ResultOf(result.Name)?.Number == fact.Target ? [result.Name] : [],
+            TakesBack = At(fact.Target) is { Entry: FittedNew fitted, Problems.Count: 0 }
+                ? [.. fitted.Positions.Where(at => LastOpened(at) < fact.Target).Select(HandTightBy).Where(hand => hand > fact.Target).Distinct()]
+                : [],
         },
         (CarMoved, ReportMoved) => line with { Against = Reasons(AgainstMoving(DateOnly.FromDateTime(line.At))) },
         (Left, ReportGone gone) => line with { Against = Reasons(AgainstLeaving(gone.Way, gone.Odometer?.Km, DateOnly.FromDateTime(line.At))), Under = RoadNow(DateOnly.FromDateTime(line.At)) },
@@ -43,6 +46,9 @@ internal sealed partial class Ledger
         {
             Closes = [.. Running.Where(job => job.Steps.All(step => StandingOf(job, step) == StepStanding.Signed)).Select(job => job.Id)],
         },
+        (JobEnded or JobCancelled, JobCommand ending) => line with { Closes = [ending.Job] },
+        (JobTakenBack, TakeJobBack wrong) => line with { Closes = [wrong.Job], LeftOpen = LeftOpenBy(wrong.Job) },
+        (JobResumed, ResumeJob resume) => line with { TakesBack = RunDownAgain(resume.Job) },
         _ => line,
     };
 
@@ -98,6 +104,8 @@ internal sealed partial class Ledger
             (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),
+            (JobResumed fact, _) => Differ("run down again", fact.RunDownAgain, line.TakesBack),
+            (JobTakenBack fact, _) => Differ("left open", fact.LeftOpen, line.LeftOpen),
             (CarMoved fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against),
             (Left fact, _) => Differ("against", fact.Against.Select(one => one.Reason), line.Against) ?? Differ("under", [fact.Release], [line.Under]),
             (LookedOver fact, _) => Differ("moves", fact.Moves, line.About),

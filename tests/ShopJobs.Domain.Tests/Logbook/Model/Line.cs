@@ -66,12 +66,18 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
     /// <summary>Doubts that a decision is about.</summary>
     public IReadOnlyList<ToolDoubt> Doubts { get; init; } = [];
 
+    /// <summary>Lines that no longer stand from here: a hand-tight of before a hold.</summary>
+    public IReadOnlyList<long> TakesBack { get; init; } = [];
+
+    /// <summary>Of a job that was taken back: what it had opened and nobody had closed.</summary>
+    public IReadOnlyList<JointPosition> LeftOpen { get; init; } = [];
+
     /// <summary>What spoke against a move or a departure that happened all the same.</summary>
     public IReadOnlyList<HoldReason> Against { get; init; } = [];
 
     /// <summary>The road release that a car left under.</summary>
     public long? Under { get; init; }
 
-    /// <summary>Jobs that a release ended.</summary>
+    /// <summary>Jobs that it ended.</summary>
     public IReadOnlyList<JobId> Closes { get; init; } = [];
 }

@@ -66,6 +66,10 @@ internal sealed partial class CarHistory
                 return Running(move.A) is { } busy && Guide.Next(Car, busy, move) is (_, RecordTorque unentitled)
                     ? Give(TestPerson.Nobody, unentitled) ?? Make(move with { Kind = MoveKind.Countersign })
                     : null;
+            case MoveKind.Rest:
+                return Rest(move);
+            case MoveKind.End when move.C % 6 == 0:
+                return EndIt(move);
             case MoveKind.Suspended:
                 return Suspended(move);
             case MoveKind.Trailered:
@@ -208,7 +212,7 @@ internal sealed partial class CarHistory
     // Even numbers: of two steps that may be done the first, which drives them.
     private string? Uncured(Move move)
     {
-        var running = Car.State.RunningJobs.ToList();
+        var running = AtWork;
         var studs = running.FindIndex(job => Car.Placed(job).Groups.Any(group => group.Group.Key == TestRegister.Stud));
         return studs < 0
             ? null
@@ -281,9 +285,51 @@ internal sealed partial class CarHistory
         _ => [],
     };
 
+    // Goes on a little, rests, is worked on all the same, and goes on after a while.
+    private string? Rest(Move move)
+    {
+        if (Running(move.A) is not { } job)
+        {
+            return null;
+        }
+
+        return GoOnFor(move.B % 7, move)
+            ?? Give(TestPerson.Lee, new PutJobOnHold(job.Id, CarAtWork.Reason))
+            ?? (move.B % 3 > 0 && Guide.Next(Car, Car.State.Jobs[job.Id], move) is var (worker, command) ? Give(worker, command) : null)
+            ?? (move.C % 5 == 0 ? null : Give(TestPerson.Lee, new ResumeJob(job.Id, CarAtWork.Shown)))
+            ?? GoOnFor(move.C % 6, move);
+    }
+
+    // Goes on until all is signed, and ends the job by hand.
+    private string? EndIt(Move move)
+    {
+        if (Running(move.A) is not { } job)
+        {
+            return null;
+        }
+
+        for (var i = 0; i < 30 && Guide.Next(Car, Car.State.Jobs[job.Id], move with { B = move.B + i, C = move.C / (i + 1) }) is var (worker, command); i++)
+        {
+            var before = Car.Last;
+            if (Give(worker, command) is { } difference)
+            {
+                return difference;
+            }
+
+            if (Car.Last == before)
+            {
+                break;
+            }
+        }
+
+        return Give(TestPerson.Lee, new EndJob(job.Id, CarAtWork.Shown));
+    }
+
+    private List<JobBook> AtWork => [.. Car.State.RunningJobs.Where(job => job.IsAtWork)];
+
     private JobBook? Running(int number)
     {
-        var running = Car.State.RunningJobs.ToList();
+        var running = AtWork;
         return running.Count == 0 ? null : running[number % running.Count];
     }
 }

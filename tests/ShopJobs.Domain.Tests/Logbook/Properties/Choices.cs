@@ -56,6 +56,7 @@ internal static partial class Choices
             Places = (move.C % 4) switch { 0 => null, 1 => [TestRegister.Left, TestRegister.Right], 2 => [TestRegister.Right], _ => [TestRegister.Left] },
         },
         MoveKind.Summary => new IssueSummary(CarAtWork.Reason, move.A % 4 == 0 ? move.B : car.Last, CarAtWork.Shown),
+        MoveKind.End => End(car, move),
         MoveKind.Visit => Visit(car, move),
         MoveKind.Nonsense => Nonsense(car, move),
         _ => null,

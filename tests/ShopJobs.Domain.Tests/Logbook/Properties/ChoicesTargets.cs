@@ -22,6 +22,15 @@ internal static partial class Choices
         return move.B % 6 == 0 ? [.. waiting, 1 + (move.A % (car.Last + 1))] : waiting;
     }
 
+    private static Command? End(CarAtWork car, Move move) => Job(car, move.A)?.Id is not { } job ? null : (move.C % 6) switch
+    {
+        0 => new EndJob(job, CarAtWork.Shown),
+        1 => new PutJobOnHold(job, CarAtWork.Reason),
+        2 => new ResumeJob(job, CarAtWork.Shown),
+        3 => new CancelJob(job, CarAtWork.Reason, CarAtWork.Shown),
+        _ => new TakeJobBack(job, CarAtWork.Reason, CarAtWork.Shown),
+    };
+
     public static JobBook? Job(CarAtWork car, int number) => car.State.Jobs.IsEmpty
         ? null
         : car.State.Jobs.Values.OrderBy(job => job.Number).ElementAt(number % car.State.Jobs.Count);

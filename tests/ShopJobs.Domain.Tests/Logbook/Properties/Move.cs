@@ -37,6 +37,8 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Wait),
         (1, MoveKind.Summary),
         (2, MoveKind.Clock),
+        (4, MoveKind.Rest),
+        (3, MoveKind.End),
         (4, MoveKind.Visit),
         (2, MoveKind.Trailered),
         (4, MoveKind.Nonsense),
@@ -100,6 +102,12 @@ internal enum MoveKind
 
     /// <summary>Somebody sets the clock of the machine, or the lead sets it right and signs.</summary>
     Clock,
+
+    /// <summary>A job is put on hold, something is reported of it all the same, and it goes on.</summary>
+    Rest,
+
+    /// <summary>A job is ended, put on hold, resumed, cancelled or taken back.</summary>
+    End,
 
     /// <summary>The car comes in, is moved, or leaves; or somebody looks it over.</summary>
     Visit,

@@ -1,6 +1,7 @@
 using CsCheck;
 using ShopJobs.Domain.Tests.Specification.Clocks;
 using ShopJobs.Domain.Tests.Specification.Corrections;
+using ShopJobs.Domain.Tests.Specification.JobEnds;
 using ShopJobs.Domain.Tests.Specification.Proof;
 using ShopJobs.Domain.Tests.Specification.Releases;
 using ShopJobs.Domain.Tests.Specification.ReTorques;
@@ -8,6 +9,7 @@ using ShopJobs.Domain.Tests.Specification.Shown;
 using ShopJobs.Domain.Tests.Specification.SignOffs;
 using ShopJobs.Domain.Tests.Specification.Visits;
 using ShopJobs.Domain.Tests.Specification.Witnesses;
+using ShopJobs.Domain.Tests.Specification.WrongCars;
 using Xunit.Abstractions;
 
 namespace ShopJobs.Domain.Tests.Specification.Product;
@@ -35,6 +37,17 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_re_torque_is_reckoned_from_its_first_release() => Conforms(ReTorqueRules.Book(), () => new DrivenWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_job_ends_rests_and_is_given_up_as_the_rules_say() => Conforms(JobEndRules.Book(), () => new RestingCar(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_job_on_the_wrong_car_is_taken_back_as_the_rules_say()
+    {
+        var report = WrongCarRules.Book().Spec.ConformExhaustive(
+            () => new WrongCarAtWork(), (car, step) => car.Take(step), output.WriteLine, threads: 1, clone: WrongCarAtWork.CopyOf);
+        Assert.Equal(report.Transitions, report.ConformedTransitions);
+    }
 
     [Fact]
     public void A_car_comes_is_moved_and_leaves_as_the_rules_say() => Conforms(VisitRules.Book(), () => new VisitedWheel(), (car, step) => car.Take(step));

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using ShopJobs.Domain.Procedures;
+
+namespace ShopJobs.Domain.Logbook;
+
+// How the ends of jobs, their holds and their ways back change the state.
+public sealed partial record CarState
+{
+    /// <summary>Jobs that were put on the wrong car and taken back.</summary>
+    public ImmutableHashSet<JobId> WrongCars { get; init; } = [];
+
+    /// <summary>Newest entry by which a job went on after a hold: what was said of the car's condition before it has ended. 0 when none did.</summary>
+    public long ResumedBy { get; init; }
+
+    private CarState WithJob(JobId job, Func<JobBook, JobBook> change) => this with { Jobs = Jobs.SetItem(job, change(Jobs[job])) };
+
+    private static JobWord WordOf(Recorded recorded, ContentDigest? reason) => new(recorded.Number, recorded.At, recorded.Person, reason);
+
+    private CarState WithEnd(Recorded recorded, JobId id, JobEnd end, ContentDigest? reason) =>
+        WithJob(id, job => job with { ClosedBy = recorded.Number, End = end, Word = WordOf(recorded, reason), OnHold = null }) with
+        {
+            Summaries = Superseded(recorded.Number),
+        };
+
+    private CarState WithHold(Recorded recorded, JobPutOnHold fact) =>
+        WithJob(fact.Job, job => job with { OnHold = WordOf(recorded, fact.Reason) }) with { Summaries = Superseded(recorded.Number) };
+
+    // Nobody knows what happened to a nut that was only run down by hand: it stands no more, nor does what was pulled on it.
+    private CarState WithResumption(Recorded recorded, JobResumed fact)
+    {
+        var next = WithJob(fact.Job, job => job with { OnHold = null }) with { ResumedBy = recorded.Number, Summaries = Superseded(recorded.Number) };
+        return fact.RunDownAgain.Count == 0
+            ? next
+            : fact.RunDownAgain
+                .Aggregate(next, (state, number) => state.TakeBack(recorded.Number, number).Untighten(number, (HandTightened)Correctables[number].Entry))
+                .RunAgain(recorded.Number).SuspendReleases(recorded.Number);
+    }
+
+    private CarState WithTakenBack(Recorded recorded, JobTakenBack fact) =>
+        WithEnd(recorded, fact.Job, JobEnd.TakenBack, fact.Reason).WithJob(fact.Job, job => job with { LeftOpen = fact.LeftOpen }) with
+        {
+            WrongCars = WrongCars.Add(fact.Job),
+        };
+
+    // Its steps ask while something that it opened is not closed, and again where what closed it fell.
+    private CarState WhileUnclosed()
+    {
+        var next = this;
+        foreach (var job in WrongCars.Select(id => Jobs[id]).Where(job => job.IsUnclosed != IsUnclosed(job)))
+        {
+            next = next.WithJob(job.Id, book => book with { IsUnclosed = !book.IsUnclosed });
+        }
+
+        return next;
+    }
+
+    private bool IsUnclosed(JobBook job) => job.LeftOpen.Select(Of).Any(book => OpenedIt(job.Id, book) && !IsClosed(book));
+
+    /// <summary>True where this job began the cycle that a position is in.</summary>
+    internal bool OpenedIt(JobId job, PositionBook book) =>
+        book.OpenedBy > 0 && Correctables.TryGetValue(book.OpenedBy, out var opening) && opening.Entry is Opened { Job: { } opener } && opener == job;
+
+    /// <summary>At torque, looked at where that is asked, and not held.</summary>
+    internal bool IsClosed(PositionBook book) =>
+        book.Holds.IsEmpty && this.IsAtTorque(book) && book.IsWitnessed(book.Last!.Fact.Spec.Stages);
+}
