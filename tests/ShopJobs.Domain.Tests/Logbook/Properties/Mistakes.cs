@@ -56,7 +56,7 @@ internal static class Mistakes
     };
 
     // Words that others rely on, with one thing left out.
-    private static Acceptance? Lacking(CarAtWork car, Acceptance said, Move move) => (move.B % 9) switch
+    private static Acceptance? Lacking(CarAtWork car, Acceptance said, Move move) => ((move.A + (move.B / 3) + move.C) % 9) switch
     {
         0 => said with { Who = "x" },
         1 => said with { On = null },
