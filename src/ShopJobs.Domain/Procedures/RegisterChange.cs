@@ -22,7 +22,7 @@ public sealed record KindChange(JointKind? Before, JointKind? After)
         (one.Name, one.System, one.FilledBy, one.RidesOn, one.LeastWhy, one.Temporary)
             == (other.Name, other.System, other.FilledBy, other.RidesOn, other.LeastWhy, other.Temporary)
         && one.Undoes.ToHashSet().SetEquals(other.Undoes)
-        && Enum.GetValues<ReleaseKind>().All(release => one.LeastFor(release) == other.LeastFor(release));
+        && ReleaseKinds.All.All(release => one.LeastFor(release) == other.LeastFor(release));
 }
 
 /// <summary>Compares two joint registers.</summary>

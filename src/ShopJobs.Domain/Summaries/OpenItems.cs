@@ -10,7 +10,7 @@ internal static class OpenItems
         [.. Suspended(car), .. Joints(car), .. Temporary(car), .. Results(car), .. Stopped(car), .. Steps(car)];
 
     private static IEnumerable<OpenItem> Suspended(SummarySubject car) =>
-        from kind in Enum.GetValues<ReleaseKind>()
+        from kind in ReleaseKinds.All
         where car.Standing(kind).Kind == ReleaseStandingKind.Suspended
         select new OpenItem(null, $"The release to {ReleaseLines.Word(kind)} is suspended: we have to look at the car again before it is good");
 

@@ -70,7 +70,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         select new DecisionItem($"{step.Title()}: {(waiting.Count == 1 ? "one pull waits" : $"{waiting.Count} pulls wait")} for whoever stood by", "Countersign", Links.Step(reading.Car, job.Id, step.Id));
 
     private static IEnumerable<DecisionItem> Suspended(CarReading reading) =>
-        from kind in Enum.GetValues<ReleaseKind>()
+        from kind in ReleaseKinds.All
         where reading.StandingOf(kind).Kind == ReleaseStandingKind.Suspended
         select new DecisionItem($"The release {kind.Words()} is suspended", "Look again", Links.Release(reading.Car));
 }

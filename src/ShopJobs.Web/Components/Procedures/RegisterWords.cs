@@ -47,7 +47,7 @@ internal static class RegisterWords
         $"{place.Key} {string.Join(" ", place.Select(position => position.Number.ToString(CultureInfo.InvariantCulture)))}";
 
     private static string Asked(JointKind kind) =>
-        string.Join(" and ", Enum.GetValues<ReleaseKind>().Where(release => release != ReleaseKind.RoadTest && kind.LeastFor(release) == LeastState.MadeHere)
+        string.Join(" and ", ReleaseKinds.All.Where(release => release != ReleaseKind.RoadTest && kind.LeastFor(release) == LeastState.MadeHere)
             .Select(release => release switch { ReleaseKind.Move => "moving", ReleaseKind.Road => "the road", _ => "the track" })) is { Length: > 0 } asks
             ? $", and made here before {asks}"
             : "";

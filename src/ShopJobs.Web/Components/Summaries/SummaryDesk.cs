@@ -60,7 +60,7 @@ public sealed class SummaryDesk(
         {
             Suspended =
             [
-                .. from kind in Enum.GetValues<ReleaseKind>()
+                .. from kind in ReleaseKinds.All
                    let standing = reading.StandingOf(kind)
                    where standing.Kind == ReleaseStandingKind.Suspended
                    select (kind, reading.Now.Gather(standing.Why)),

@@ -11,7 +11,7 @@ internal static partial class Choices
 {
     public static readonly IReadOnlyList<ToolId> Tools = [TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Strange, TestTools.Angle];
 
-    public static readonly ReleaseKind[] Kinds = Enum.GetValues<ReleaseKind>();
+    public static readonly ReleaseKind[] Kinds = [.. ReleaseKinds.All];
 
     public static TestPerson Person(int number) => TestPerson.All[number % 10 switch { < 4 => 0, < 7 => 1, < 9 => 2, _ => 3 }];
 
