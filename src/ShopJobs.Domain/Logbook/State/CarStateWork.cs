@@ -51,9 +51,9 @@ public sealed partial record CarState
                 InForceBy = recorded.Number,
                 Workers = book.Workers.Add(recorded.Person),
             }).WitnessesWhoWorked(recorded.Number, fact.Positions, [recorded.Person]) with
-        {
-            Fittings = fact.Problems is { Count: > 0 } ? Fittings : Fittings.Add(recorded.Number, [.. fact.Positions.Distinct().Select(Of)]),
-        };
+    {
+        Fittings = fact.Problems is { Count: > 0 } ? Fittings : Fittings.Add(recorded.Number, [.. fact.Positions.Distinct().Select(Of)]),
+    };
 
     private CarState WithHandTight(Recorded recorded, HandTightened fact)
     {

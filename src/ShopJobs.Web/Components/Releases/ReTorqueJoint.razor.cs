@@ -120,10 +120,10 @@ public sealed partial class ReTorqueJoint
         var recorded = await OnRecord(new ToSign<SignedCommand>(request, shown => Reading.State.AsShown(Reading.Now, new RecordSettled(
             Due.Job, Due.Instance.Group.Id, positions, moved, moved ? turned : null,
             IsClick ? TorqueKind.SettingConfirmed : TorqueKind.Reading, entered, taken, read.Km, shown)
-            {
-                Odometer = read,
-                OdometerWhy = why?.Digest,
-            }), why));
+        {
+            Odometer = read,
+            OdometerWhy = why?.Digest,
+        }), why));
         busy = false;
         if (recorded)
         {
