@@ -133,7 +133,7 @@ public sealed class VisitTests : IAsyncLifetime
         await page.Locator(".visit-joints").GetByText("opened").First.WaitForAsync();
         await KeepAllAsync(page, "car-visits");
         await page.OpenAsync($"/cars/{car.Value}/logbook");
-        await page.GetByText("Recorded that the car was moved from Floor place to Outside, though it was not to be moved").First.WaitForAsync();
+        await page.Locator(".entry-what > p", new() { HasText = "Recorded that the car was moved from Floor place to Outside, though it was not to be moved" }).First.WaitForAsync();
         Assert.Equal([], shop.VerifyAll());
     }
 
