@@ -7,8 +7,8 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Accounts;
-using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Components.CarResults;
+using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
 
