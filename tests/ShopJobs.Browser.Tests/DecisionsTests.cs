@@ -8,6 +8,7 @@ using ShopJobs.Web.Demo;
 namespace ShopJobs.Browser.Tests;
 
 /// <summary>What waits for a decision, by hand on the screens alone: a wrench's recall decided in one go, a step held and decided, a race lost.</summary>
+[Trait("Takes", "long")]
 public sealed class DecisionsTests : IAsyncLifetime
 {
     private readonly ClockedShop shop = ClockedShop.Open();

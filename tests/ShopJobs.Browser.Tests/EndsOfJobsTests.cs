@@ -8,6 +8,7 @@ using ShopJobs.Web.Demo;
 namespace ShopJobs.Browser.Tests;
 
 /// <summary>By hand in a real Chromium: a job rests, goes on and is given up; a job on the wrong car is taken back.</summary>
+[Trait("Takes", "long")]
 public sealed class EndsOfJobsTests : IAsyncLifetime
 {
     private static readonly (string Name, int Width, int Height, ColorScheme Look)[] Sizes =

@@ -8,6 +8,7 @@ namespace ShopJobs.Browser.Tests;
 /// A form that refuses says why where it can be seen: its button is pressed with the fields empty and with nonsense, and each message has to be
 /// visible words that describe a field or a group of fields.
 /// </summary>
+[Trait("Takes", "long")]
 public sealed class RefusalsSeenTests : IAsyncLifetime
 {
     private readonly ClockedShop shop = ClockedShop.Open();

@@ -8,6 +8,7 @@ using ShopJobs.Web.Demo;
 namespace ShopJobs.Browser.Tests;
 
 /// <summary>A car comes in, is refused to be moved, is moved all the same, is looked over, leaves and comes back, on the screens alone.</summary>
+[Trait("Takes", "long")]
 public sealed class VisitTests : IAsyncLifetime
 {
     private static readonly (string Name, int Width, int Height, ColorScheme Look)[] Sizes =
