@@ -114,7 +114,7 @@ public sealed class ProceduresByHandTests : IAsyncLifetime
             await lead.Locator($"#left-{index}").FillAsync(value);
         }
 
-        await lead.Locator("form button[type=submit]").SignWithAsync(lead, DemoPeople.Lead, "SIGN");
+        await lead.GetByRole(AriaRole.Button, new() { Name = "Enter the calibration" }).SignWithAsync(lead, DemoPeople.Lead, "SIGN");
         await lead.CloseAsync();
         var job = await PutOnAsync(car, "P9", "hub nuts", "rear-left");
         var wheel = await PutOnAsync(car, "P5", "fit-up", "rear-left");
