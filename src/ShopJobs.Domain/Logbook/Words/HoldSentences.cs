@@ -118,20 +118,11 @@ internal static class HoldSentences
         HoldReason.StepNotSigned => ($"“{point.Unsigned?.Step.Title()}” is not signed", "finish and sign it"),
         HoldReason.ReTorqueDue => (
             $"{on.Joint}: re-torque after the first drive is not done", "re-torque after the drive, or record the customer's written acceptance"),
-        HoldReason.OdometerBelowLast => (
-            $"The odometer is lower than the {on.Names.Distance.Say(point.Km ?? 0)} of last time", "read it again; if the clock was changed, say so"),
-        HoldReason.MovedAnyway => (
-            $"The car was moved on {(point.At is { } moved ? on.Names.OnTheWall(moved).ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture) : "a day")} while it was not to be moved, and nobody has looked it over since",
-            "look at the joints that were loose, then sign that you did"),
         HoldReason.ReTorqueOverdue => (
             $"{on.Joint}: its re-torque is overdue", "re-torque it, or record the customer's written acceptance"),
         HoldReason.NoRegister => ("The shop has no joint register: nobody knows what is on this car", "import a register first"),
         HoldReason.NoSuchRelease => ("There is no such release to take back", "look at the release page again"),
         HoldReason.NotSuspended => ("This release is not suspended", "nothing to do"),
-        HoldReason.DriverMissing => ("Nobody is named to drive the road test", "name one person"),
-        HoldReason.DistanceMissing => ("No distance is given for the road test", "type how far it goes, in km"),
-        HoldReason.NoRoadTest => ("The car is not out on a road test", "look at the release page again"),
-        HoldReason.OdometerMissing => ("The odometer is not given", "read it: the re-torque is due by distance"),
 
         // a person
         HoldReason.NoPersonHere => ("This person does not work here any more", "sign in as yourself"),
@@ -179,15 +170,6 @@ internal static class HoldSentences
         HoldReason.WorkBegun => ($"{on.Fasteners} was opened: its step is not “not applicable”", "torque it"),
         HoldReason.Superseded => ("More was recorded on this car since the summary was shown", "look at it again as it is now, then issue it"),
 
-        HoldReason.NotReleased => ("No release to the road stands", "release it, or take it on a trailer"),
-        HoldReason.AlreadyHere => ("The car is here already", "record that it left first, if it did"),
-        HoldReason.NotHere => ("The car is not here", "record that it came in first"),
-        HoldReason.PlaceTaken => ($"{point.Name} stands there", $"record first where {point.Name} stands now, or choose another place"),
-        HoldReason.AlreadyThere => ("The car stands there already", "choose the place it goes to"),
-        HoldReason.NothingToLookOver => ("No move of this car waits to be looked over", "go on with the work"),
-        HoldReason.NoNewInterval => (
-            on.With("a new interval is given once, on the last day of a re-torque or after it, to a car that was not driven far enough"), "re-torque it"),
-
         // what is not known here
         HoldReason.UnknownJob => ("This car has no such job", FromCar),
         HoldReason.UnknownStep => ("This car has no such step", FromCar),
@@ -211,7 +193,7 @@ internal static class HoldSentences
         HoldReason.CalibrationAhead => ($"The calibration is dated {Day(point)}, after today", "read the certificate's date again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
         HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),
-        _ => HeldSentences.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
+        _ => HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
     };
 
     private static (string, string) Held(HoldPoint point, HoldSubject on) => (point.Decision, point.Because) switch

@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace ShopJobs.Domain.Logbook;
+
+// The reasons of a car that comes, is moved, is driven or leaves, and of its odometer.
+internal static class VisitSentences
+{
+    public static (string Words, string Next)? Of(HoldPoint point, HoldSubject on) => point.Reason switch
+    {
+        HoldReason.NotReleased => ("No release to the road stands", "release it, or take it on a trailer"),
+        HoldReason.AlreadyHere => ("The car is here already", "record that it left first, if it did"),
+        HoldReason.NotHere => ("The car is not here", "record that it came in first"),
+        HoldReason.PlaceTaken => ($"{point.Name} stands there", $"record first where {point.Name} stands now, or choose another place"),
+        HoldReason.AlreadyThere => ("The car stands there already", "choose the place it goes to"),
+        HoldReason.NothingToLookOver => ("No move of this car waits to be looked over", "go on with the work"),
+        HoldReason.NoNewInterval => (
+            on.With("a new interval is given once, on the last day of a re-torque or after it, to a car that was not driven far enough"), "re-torque it"),
+        HoldReason.MovedAnyway => (
+            $"The car was moved on {(point.At is { } moved ? on.Names.OnTheWall(moved).ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture) : "a day")} while it was not to be moved, and nobody has looked it over since",
+            "look at the joints that were loose, then sign that you did"),
+        HoldReason.OdometerBelowLast => (
+            $"The odometer is lower than the {on.Names.Distance.Say(point.Km ?? 0)} of last time", "read it again; if the clock was changed, say so"),
+        HoldReason.DriverMissing => ("Nobody is named to drive the road test", "name one person"),
+        HoldReason.DistanceMissing => ("No distance is given for the road test", "type how far it goes, in km"),
+        HoldReason.NoRoadTest => ("The car is not out on a road test", "look at the release page again"),
+        HoldReason.OdometerMissing => ("The odometer is not given", "read it: the re-torque is due by distance"),
+        _ => null,
+    };
+}
