@@ -74,6 +74,10 @@ internal sealed partial class CarHistory
                 return Suspended(move);
             case MoveKind.Trailered:
                 return Trailered(move);
+            case MoveKind.MovedOpen:
+                return MovedOpen(move);
+            case MoveKind.Misweighed:
+                return Misweighed(move);
             case MoveKind.Slow:
                 return GoOnFor(6, move, until: static entry => entry is HandTightened) ?? Pause() ?? GoOnFor(1, move);
             case MoveKind.Uncured:
@@ -198,15 +202,44 @@ internal sealed partial class CarHistory
             : null);
     }
 
-    // Let out where it is not, it stands until its last day; then the lead gives a new interval, now and then a second one.
+    // Made and let out where it is not, it stands until its last day; then the lead gives a new interval, now and then a second one.
     private string? Trailered(Move move)
     {
         var given = Choices.Standing(Car) is null
-            ? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, Car.State.Odometer ?? 1000, accepted: true))
+            ? GoOnFor(30, move) ?? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, Car.State.Odometer ?? 1000, accepted: true))
             : null;
+        var early = move.B % 3 == 0 ? Make(move with { Kind = MoveKind.Settle }) : null;
         Car.Wait(TimeSpan.FromDays(13 + (move.C % 3)));
-        return given ?? Give(Choices.Person(move.A), Choices.Interval(Car, move)) ?? Give(TestPerson.Lee, Choices.Interval(Car, move))
+        return given ?? early ?? Give(Choices.Person(move.A), Choices.Interval(Car, move)) ?? Give(TestPerson.Lee, Choices.Interval(Car, move))
             ?? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, Car.State.Odometer ?? 1000));
+    }
+
+    private string? MovedOpen(Move move)
+    {
+        var here = Car.State.Visit is { IsOpen: false } ? Give(TestPerson.Lee, new ComeIn(null, "LiftA", CarAtWork.Reason) { OdometerWhy = CarAtWork.Reason }) : null;
+        return here
+            ?? Give(TestPerson.Tess, new OpenPositions([Positions[move.A % Positions.Count]], null, null))
+            ?? Give(TestPerson.Tess, new ReportMoved("LiftA", "Floor", CarAtWork.Reason))
+            ?? (move.B % 3 == 0 ? Give(TestPerson.Tess, new LookOver(CarAtWork.Reason, CarAtWork.Shown)) : null)
+            ?? (move.B % 4 == 0 ? null : Give(TestPerson.Lee, new LookOver(CarAtWork.Reason, CarAtWork.Shown)))
+            ?? Give(TestPerson.Lee, CarWork.To(Choices.Kinds[move.C % Choices.Kinds.Length], Car.State.Odometer ?? 1000, accepted: true));
+    }
+
+    // Weighed with scales that measure right, which are then doubted or found wrong; now and then they are cleared, or measure right again.
+    private string? Misweighed(Move move)
+    {
+        const int doubted = 0, foundWrong = 1, foundRight = 3, cleared = 5;
+        string? Scales(int say) => Make(new Move(MoveKind.Tool, 6, say, 0));
+
+        var weighed = new RecordResult("corner-weights", [new MeasuredValue("value", move.B, "mm")], ResultBasis.Measured, null, [], null, null, CarAtWork.Shown)
+        {
+            Tool = TestTools.Scales,
+        };
+        return Scales(cleared) ?? Scales(foundRight)
+            ?? Give(TestPerson.Lee, weighed)
+            ?? Scales(move.A % 2 == 0 ? doubted : foundWrong)
+            ?? (move.B % 4 == 0 ? Scales(move.C % 2 == 0 ? cleared : foundRight) : null)
+            ?? Give(TestPerson.Lee, CarWork.To(Choices.Kinds[move.C % Choices.Kinds.Length], Car.State.Odometer ?? 1000, accepted: true));
     }
 
     // Even numbers: of two steps that may be done the first, which drives them.

@@ -42,7 +42,9 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (4, MoveKind.Rest),
         (3, MoveKind.End),
         (4, MoveKind.Visit),
-        (2, MoveKind.Trailered),
+        (3, MoveKind.Trailered),
+        (2, MoveKind.Misweighed),
+        (2, MoveKind.MovedOpen),
         (4, MoveKind.Nonsense),
     ];
 
@@ -122,5 +124,11 @@ internal enum MoveKind
 
     /// <summary>A car that was released is not driven, and the last day of its re-torque comes.</summary>
     Trailered,
+
+    /// <summary>The car is weighed, the scales turn out to be wrong, and a release is asked for.</summary>
+    Misweighed,
+
+    /// <summary>A car with an open joint was moved all the same; somebody looks it over, and a release is asked for.</summary>
+    MovedOpen,
     Nonsense,
 }
