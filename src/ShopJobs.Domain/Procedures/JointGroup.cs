@@ -99,6 +99,9 @@ public sealed record JointGroup(
     IReadOnlyList<Stage> Stages,
     Provenance Source)
 {
+    /// <summary>Positions that its stages visit: as many as its joint has on the cars that it fits.</summary>
+    public int Visited => Stages.SelectMany(stage => stage.Visits).DefaultIfEmpty().Max();
+
     /// <summary>What sits between wrench and fastener; null where the wrench goes straight on.</summary>
     public Adapter? Adapter { get; init; }
 

@@ -97,10 +97,16 @@ public sealed record JointKind(
     public LeastState LeastFor(ReleaseKind release) =>
         Least.GetValueOrDefault(release == ReleaseKind.RoadTest ? ReleaseKind.Road : release, LeastState.Counts);
 
+    /// <summary>Places that have another count than <see cref="Positions"/> on this car.</summary>
+    public IReadOnlyDictionary<string, int> Counts { get; init; } = new Dictionary<string, int>();
+
+    /// <summary>Fasteners at this place; 0 where the car has none there.</summary>
+    public int PositionsAt(string place) => Counts.TryGetValue(place, out var own) ? own : Places.Contains(place) ? Positions : 0;
+
     /// <summary>Every position of this kind, place by place.</summary>
     public IEnumerable<JointPosition> AllPositions() =>
         from place in Places
-        from number in Enumerable.Range(1, Positions)
+        from number in Enumerable.Range(1, PositionsAt(place))
         select new JointPosition(Key, place, number);
 }
 
@@ -148,14 +154,84 @@ public sealed record JointRegister(
     /// <summary>How declarations of this aspect hold.</summary>
     public ConditionAspect AspectOf(string aspect) => Aspects.GetValueOrDefault(aspect) ?? ConditionAspect.OfCar;
 
+    /// <summary>Kinds of car whose joints differ from the register's own, by key.</summary>
+    public IReadOnlyDictionary<string, CarKind> Cars { get; init; } = new Dictionary<string, CarKind>();
+
+    /// <summary>The register as it is written, where this one is what it says of one car; null where this is the written one.</summary>
+    public JointRegister? Written { get; private init; }
+
+    /// <summary>What the kinds of car are called that may be followed, the register's own list first.</summary>
+    public IReadOnlyList<(string Key, string Name)> Followed =>
+        [(JointList.Base, Title), .. (Written ?? this).Cars.Values.Select(car => (car.Key, car.Name)), (JointList.None, "no list yet")];
+
+    /// <summary>What people call a kind of joint, also where this car has none; the key itself where nobody knows it.</summary>
+    public string NameOf(string key)
+    {
+        var whole = Written ?? this;
+        return (Kinds.GetValueOrDefault(key) ?? whole.Kinds.GetValueOrDefault(key)
+            ?? whole.Cars.Values.Select(car => car.Kinds.GetValueOrDefault(key)).FirstOrDefault(kind => kind is not null))?.Name ?? key;
+    }
+
+    /// <summary>True where a car may follow this.</summary>
+    public bool Knows(string follows) => follows is JointList.Base or JointList.None || (Written ?? this).Cars.ContainsKey(follows);
+
+    /// <summary>The register as it is for one car. A car that follows nothing, or a kind that the register has no more, has no joint in it.</summary>
+    public JointRegister For(JointList list)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        var whole = Written ?? this;
+        if (list.Equals(JointList.OfTheRegister))
+        {
+            return whole;
+        }
+
+        var kinds = list.Follows == JointList.Base ? whole.Kinds
+            : whole.Cars.TryGetValue(list.Follows, out var car) ? car.Kinds
+            : new Dictionary<string, JointKind>();
+        return whole with { Written = whole, Kinds = list.Counts.Count == 0 ? kinds : Counted(kinds, list.Counts) };
+    }
+
+    /// <summary>The kinds that share a count with this one: what it rides on and what rides on that, itself too.</summary>
+    public IReadOnlyList<JointKind> Riding(string key)
+    {
+        var carrier = key;
+        while (Kinds.GetValueOrDefault(carrier)?.RidesOn is { } under)
+        {
+            carrier = under;
+        }
+
+        return [.. Kinds.Values.Where(kind => kind.Key == carrier || IsOn(kind, carrier))];
+    }
+
+    private bool IsOn(JointKind kind, string carrier)
+    {
+        var under = kind.RidesOn;
+        while (under is not null && under != carrier)
+        {
+            under = Kinds.GetValueOrDefault(under)?.RidesOn;
+        }
+
+        return under is not null;
+    }
+
+    private static Dictionary<string, JointKind> Counted(IReadOnlyDictionary<string, JointKind> kinds, IReadOnlyList<JointCount> counts)
+    {
+        var own = counts.ToLookup(count => count.Key);
+        return kinds.Values.ToDictionary(kind => kind.Key, kind => !own.Contains(kind.Key) ? kind : kind with
+        {
+            Places = [.. kind.Places.Union(own[kind.Key].Select(count => count.Place))],
+            Counts = own[kind.Key].ToDictionary(count => count.Place, count => count.Positions),
+        });
+    }
+
     /// <summary>True where a kind has this place and number.</summary>
     public bool Has(JointPosition position) =>
-        Kinds.TryGetValue(position.Key, out var kind) && kind.Places.Contains(position.Place) && position.Number >= 1 && position.Number <= kind.Positions;
+        Kinds.TryGetValue(position.Key, out var kind) && position.Number >= 1 && position.Number <= kind.PositionsAt(position.Place);
 
     /// <summary>The position that this one rides on: the same number at the same place; null where its kind rides on none.</summary>
     public JointPosition? RiddenBy(JointPosition rider) =>
         Kinds.GetValueOrDefault(rider.Key)?.RidesOn is { } key && Kinds.TryGetValue(key, out var kind)
-            && kind.Places.Contains(rider.Place) && rider.Number <= kind.Positions
+            && rider.Number <= kind.PositionsAt(rider.Place)
             ? new JointPosition(key, rider.Place, rider.Number)
             : null;
 }

@@ -17,6 +17,13 @@ public sealed record GroupWork(GroupInstance Instance, IReadOnlyList<int> Stages
 /// <param name="Id"><c>step@place</c>, or the step's id where it is per car.</param>
 public sealed record StepInstance(string Id, Step Step, string? Place, IReadOnlyList<GroupWork> Work);
 
+/// <summary>A joint that a procedure works on and that this car has otherwise.</summary>
+/// <param name="Key">Key of the joint's kind.</param>
+/// <param name="Place">Where; null where the car has no such joint at all.</param>
+/// <param name="Visits">Positions that the procedure visits.</param>
+/// <param name="Has">Positions of the car there.</param>
+public sealed record Misfit(string Key, string? Place, int Visits, int Has);
+
 /// <summary>A procedure on a car: its steps and groups at the places chosen for the job.</summary>
 public sealed class PlacedProcedure
 {
@@ -36,7 +43,7 @@ public sealed class PlacedProcedure
             var kind = register.Kinds[group.Key];
             foreach (var place in kind.Places.Where(places.Contains))
             {
-                groups[(group.Id, place)] = new GroupInstance(group, place, kind.Positions);
+                groups[(group.Id, place)] = new GroupInstance(group, place, kind.PositionsAt(place));
             }
         }
 
@@ -91,7 +98,19 @@ public sealed class PlacedProcedure
         ArgumentNullException.ThrowIfNull(register);
         var perCar = procedure.Steps.Where(step => step.Per == StepPer.Car).ToList();
         var keys = perCar.SelectMany(step => step.Work.Select(work => procedure.Group(work.Group).Key).Concat(step.Opens));
-        return [.. procedure.Steps.SelectMany(step => step.Places).Concat(keys.SelectMany(key => register.Kinds[key].Places)).Distinct()];
+        return [.. procedure.Steps.SelectMany(step => step.Places).Concat(keys.SelectMany(key => register.Kinds.GetValueOrDefault(key)?.Places ?? [])).Distinct()];
+    }
+
+    /// <summary>Where a procedure does not fit a car: its visits are not the car's positions at the places it is put on. Empty where it fits.</summary>
+    public static IReadOnlyList<Misfit> Misfits(Procedure procedure, JointRegister register, IReadOnlyCollection<string> places)
+    {
+        ArgumentNullException.ThrowIfNull(procedure);
+        ArgumentNullException.ThrowIfNull(register);
+        var asked = procedure.Groups.SelectMany(group => register.Kinds.TryGetValue(group.Key, out var kind)
+            ? kind.Places.Where(places.Contains).Select(place => new Misfit(group.Key, place, group.Visited, kind.PositionsAt(place)))
+            : [new Misfit(group.Key, null, group.Visited, 0)]);
+        var opened = procedure.Steps.SelectMany(step => step.Opens).Distinct().Where(key => !register.Kinds.ContainsKey(key)).Select(key => new Misfit(key, null, 1, 0));
+        return [.. asked.Where(found => found.Visits != found.Has), .. opened];
     }
 
     private IEnumerable<GroupWork> WorkOf(Step step, string? place) =>

@@ -17,6 +17,12 @@ public sealed record Procedure(
     IReadOnlyList<JointGroup> Groups,
     IReadOnlyList<Step> Steps)
 {
+    /// <summary>Kinds of car it is for, by their keys in the register; empty where it is for every car whose positions are its visits.</summary>
+    public IReadOnlyList<string> Fits { get; init; } = [];
+
+    /// <summary>True where it may go on a car that follows this.</summary>
+    public bool IsFor(string follows) => Fits.Count == 0 || Fits.Contains(follows);
+
     /// <summary>The group with this id. Throws when there is none: a loaded procedure names only its own groups.</summary>
     public JointGroup Group(string id) => Groups.First(group => group.Id == id);
 }

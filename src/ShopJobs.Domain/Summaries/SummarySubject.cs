@@ -32,7 +32,7 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     /// <summary>Every lasting position of the car, joint by joint.</summary>
     public IEnumerable<IGrouping<Joint, PositionBook>> Joints =>
-        ReleaseRules.PositionsOf(state, now.Register).Select(state.Of).GroupBy(book => book.Position.Joint);
+        ReleaseRules.PositionsOf(state, now).Select(state.Of).GroupBy(book => book.Position.Joint);
 
     /// <summary>True when nothing speaks against the position but a missing witness: it is shown as tightened.</summary>
     public bool IsTight(PositionBook book) =>

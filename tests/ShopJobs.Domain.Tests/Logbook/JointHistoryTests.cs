@@ -68,7 +68,7 @@ public class JointHistoryTests
     [Fact]
     public void Opening_one_of_two_strikes_only_its_own()
     {
-        var job = car.StartJob(TestProcedures.Studs(1, 2), Left);
+        var job = car.StartJob(TestProcedures.Studs(1, 2, 3, 4, 5), Left);
         car.Open(Tess, job, new JointPosition(TestRegister.Stud, Left, 1), new JointPosition(TestRegister.Stud, Left, 2));
         car.FitNew(Tess, job, "studs", new JointPosition(TestRegister.Stud, Left, 1), new JointPosition(TestRegister.Stud, Left, 2));
         car.ByHand(Tess, job, "studs", new JointPosition(TestRegister.Stud, Left, 1), new JointPosition(TestRegister.Stud, Left, 2));

@@ -8,7 +8,7 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="Rights">Rights of the actor on this day.</param>
 /// <param name="At">The server's instant, UTC.</param>
 /// <param name="Today">The shop's date at that instant.</param>
-/// <param name="Register">The shop's joint register.</param>
+/// <param name="Register">The shop's joint register, as it is for this car where <see cref="For"/> was asked.</param>
 /// <param name="Placed">The placed procedure of a job.</param>
 /// <param name="Tool">The state of a tool; <see cref="ToolState.Empty"/> when unknown.</param>
 public sealed record Circumstances(
@@ -78,6 +78,14 @@ public sealed record Circumstances(
         return Shop.OnThisClock(release.At, release.Fact) is var at && at == shown
             ? release.Fact.LapsesOn
             : release.Fact.LapsesOn?.AddDays(DateOnly.FromDateTime(OnTheWall(at)).DayNumber - DateOnly.FromDateTime(OnTheWall(shown)).DayNumber);
+    }
+
+    /// <summary>The same with the register as it is for this car.</summary>
+    public Circumstances For(CarState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        var own = Register.For(state.Joints);
+        return ReferenceEquals(own, Register) ? this : this with { Register = own };
     }
 
     /// <summary>A kind of joint: of the register in force, or of the one that a running job was started with. Null where neither has it.</summary>

@@ -18,6 +18,7 @@ public static partial class Decider
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(rules);
+        now = now.For(state);
         if (command is SignedCommand signed && LookAgain.At(state, now, signed) is { } changed)
         {
             return new Verdict.Refused(changed);
@@ -57,6 +58,9 @@ public static partial class Decider
             LetGo let => Leave(state, let, now, rules),
             ReportGone gone => Gone(state, gone, now, rules),
             LookOver look => LookAtMoves(state, look, now, rules),
+            AddPositions add => Add(state, add, now),
+            ChangeJointList change => Change(state, change, now, rules),
+            LookAtJoints look => LookAt(state, look, now, rules),
             ExtendReTorque extend => Extend(state, extend, now, rules),
             IssueSummary issue => Issue(state, issue, now, rules),
             _ => throw new ArgumentOutOfRangeException(nameof(command), command?.GetType().Name, "Not a command on a car."),
@@ -117,8 +121,30 @@ public static partial class Decider
             });
         }
 
+        refused.AddRange(AgainstFit(state, start, now));
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new JobStarted(
-            start.Job, start.Procedure.Code, start.Procedure.Revision, start.ProcedureDigest, start.RegisterDigest, [.. start.Places.Distinct()]));
+            start.Job, start.Procedure.Code, start.Procedure.Revision, start.ProcedureDigest, start.RegisterDigest, [.. start.Places.Distinct()])
+        {
+            Joints = state.Joints.Equals(JointList.OfTheRegister) ? null : state.Joints,
+        });
+    }
+
+    // A procedure goes only on a car whose positions are its visits.
+    private static IEnumerable<HoldPoint> AgainstFit(CarState state, StartJob start, Circumstances now)
+    {
+        var names = now.Register.Followed.ToDictionary(kind => kind.Key, kind => kind.Name);
+        if (now.Register.Kinds.Count == 0)
+        {
+            return [new HoldPoint(HoldReason.NoRegister)];
+        }
+
+        return start.Procedure.IsFor(state.Joints.Follows)
+            ? PlacedProcedure.Misfits(start.Procedure, now.Register, start.Places).Select(misfit => new HoldPoint(HoldReason.DoesNotFit) { Misfit = misfit, Name = start.Procedure.Code })
+            : [new HoldPoint(HoldReason.NotForThisCar)
+            {
+                Name = names.GetValueOrDefault(state.Joints.Follows, state.Joints.Follows),
+                Choices = [.. start.Procedure.Fits.Select(fits => names.GetValueOrDefault(fits, fits))],
+            }];
     }
 
     private static Verdict Declare(CarState state, DeclareCondition declare, Circumstances now)

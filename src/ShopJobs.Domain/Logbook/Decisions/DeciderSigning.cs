@@ -136,7 +136,7 @@ public static partial class Decider
     }
 
     private static int NotChecked(CarState state, Circumstances now) =>
-        ReleaseRules.PositionsOf(state, now.Register).Where(position => state.Of(position).IsAsFound).Select(position => position.Joint).Distinct().Count();
+        ReleaseRules.PositionsOf(state, now).Where(position => state.Of(position).IsAsFound).Select(position => position.Joint).Distinct().Count();
 
     private static IEnumerable<HoldPoint> RoadTestHolds(Release release)
     {

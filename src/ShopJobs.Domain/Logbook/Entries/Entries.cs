@@ -40,6 +40,9 @@ public abstract record Entry
 public sealed record JobStarted(
     JobId Job, string Procedure, string Revision, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Entry
 {
+    /// <summary>Which joints the car had then; null where it followed the register's own list.</summary>
+    public JointList? Joints { get; init; }
+
     public override EntryFacets Facets() => new() { Job = Job };
 }
 

@@ -46,6 +46,9 @@ public static class EntryCodec
         Add("moved", json.CarMoved);
         Add("looked-over", json.LookedOver);
         Add("re-torque-extended", json.ReTorqueExtended, position: PositionIn.Positions);
+        Add("joint-list-changed", json.JointListChanged);
+        Add("fewer-joints-asked", json.FewerJointsAsked);
+        Add("joint-list-kept", json.JointListKept);
         Add("calibrated", json.Calibrated);
         Add("quarantined", json.Quarantined);
         Add("doubted", json.Doubted);

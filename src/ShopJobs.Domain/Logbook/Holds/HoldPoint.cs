@@ -22,7 +22,7 @@ public sealed record HoldPoint(HoldReason Reason)
     /// <summary>The joint: the fastener's, or one that it is about as a whole.</summary>
     public Joint? Joint
     {
-        get => field ?? Position?.Joint;
+        get => field ?? Position?.Joint ?? (Misfit is { Place: { } place } misfit ? new Joint(misfit.Key, place) : null);
         init;
     }
 
@@ -73,6 +73,9 @@ public sealed record HoldPoint(HoldReason Reason)
 
     /// <summary>What happened to it since it was shown.</summary>
     public Change? About { get; init; }
+
+    /// <summary>Where a procedure's visits are not the car's positions.</summary>
+    public Misfit? Misfit { get; init; }
 
     /// <summary>A distance, in kilometres.</summary>
     public decimal? Km { get; init; }

@@ -134,6 +134,12 @@ public enum HoldReason
     AlreadyThere,
     NothingToLookOver,
     NoNewInterval,
+    DoesNotFit,
+    NotForThisCar,
+    FewerInAJob,
+    NoMoreThanNow,
+    CountOutside,
+    NothingAskedOfJoints,
 
     // what is not known here
     UnknownJob,
@@ -148,6 +154,7 @@ public enum HoldReason
     NotInGroup,
     UnknownPlace,
     UnknownCondition,
+    UnknownCarKind,
     ResultIncomplete,
     NotDrivenYet,
     NoteMissing,

@@ -46,13 +46,17 @@ public static class ReleaseRules
         new(HoldReason.MovedAnyway, MovedAnyway),
     ];
 
-    /// <summary>Every lasting position of the car by the register, and any other that the logbook names.</summary>
-    public static IEnumerable<JointPosition> PositionsOf(CarState state, JointRegister register)
+    /// <summary>
+    /// Every lasting position of the car: by its list in the register, by the list that a running job was started with, which takes
+    /// additions and nothing less, and any other that the logbook names.
+    /// </summary>
+    public static IEnumerable<JointPosition> PositionsOf(CarState state, Circumstances now)
     {
         ArgumentNullException.ThrowIfNull(state);
-        ArgumentNullException.ThrowIfNull(register);
-        return register.Kinds.Values.Where(kind => !kind.Temporary).SelectMany(kind => kind.AllPositions())
-            .Union(state.Positions.Keys.Where(position => !register.Kinds.TryGetValue(position.Key, out var kind) || !kind.Temporary));
+        ArgumentNullException.ThrowIfNull(now);
+        var ofJobs = state.RunningJobs.Select(job => now.Placed(job).Register).Where(register => !ReferenceEquals(register, now.Register));
+        return ofJobs.Prepend(now.Register).SelectMany(register => register.Kinds.Values).Where(kind => !kind.Temporary).SelectMany(kind => kind.AllPositions())
+            .Union(state.Positions.Keys.Where(position => !now.Register.Kinds.TryGetValue(position.Key, out var kind) || !kind.Temporary));
     }
 
     /// <summary>Jobs whose steps are all signed: a road or track release ends them.</summary>
@@ -70,9 +74,9 @@ public static class ReleaseRules
     }
 
     private static IEnumerable<HoldPoint> Joints(ReleaseQuestion q) =>
-        from position in PositionsOf(q.State, q.Now.Register)
+        from position in PositionsOf(q.State, q.Now)
         let book = q.State.Of(position)
-        let least = q.Now.Register.Kinds.GetValueOrDefault(position.Key)?.LeastFor(q.Kind) ?? LeastState.Counts
+        let least = q.Now.KindOf(q.State, position.Key)?.LeastFor(q.Kind) ?? LeastState.Counts
         where !book.IsAsFound || !book.Holds.IsEmpty
         where !(least == LeastState.HandTight && book.Fitting == Fitting.HandTight && book.Holds.IsEmpty)
         from rule in q.PositionRules
@@ -80,8 +84,8 @@ public static class ReleaseRules
         select found with { Job = book.InForce };
 
     private static IEnumerable<HoldPoint> NotMadeHere(ReleaseQuestion q) =>
-        from position in PositionsOf(q.State, q.Now.Register)
-        let kind = q.Now.Register.Kinds.GetValueOrDefault(position.Key)
+        from position in PositionsOf(q.State, q.Now)
+        let kind = q.Now.KindOf(q.State, position.Key)
         where kind?.LeastFor(q.Kind) == LeastState.MadeHere && q.State.Of(position).IsAsFound
         group position by position.Joint into joint
         select new HoldPoint(HoldReason.JointNotMadeHere) { Position = joint.First() };
@@ -89,7 +93,7 @@ public static class ReleaseRules
     private static IEnumerable<HoldPoint> TemporaryFitted(ReleaseQuestion q) =>
         from kind in q.Now.Register.Kinds.Values
         where kind.Temporary
-        from position in kind.AllPositions()
+        from position in kind.AllPositions().Union(q.State.Positions.Keys.Where(touched => touched.Key == kind.Key))
         let book = q.State.Of(position)
         where q.State.IsOn(position) || !book.Holds.IsEmpty
         select new HoldPoint(HoldReason.TemporaryFitted)

@@ -121,7 +121,7 @@ public static class StepRules
         from key in q.Step.Step.Opens
         let kind = q.Placed.Register.Kinds[key]
         from place in kind.Places.Where(place => q.Step.Place is null ? q.Job.Fact.Places.Contains(place) : place == q.Step.Place)
-        where Enumerable.Range(1, kind.Positions).Select(number => q.State.Of(new Joint(key, place).At(number)))
+        where Enumerable.Range(1, kind.PositionsAt(place)).Select(number => q.State.Of(new Joint(key, place).At(number)))
             .Any(book => book.OpenedBy < q.Job.Number && book.Fitting is not (Fitting.Open or Fitting.NewHardware))
         select Point(q, HoldReason.NotYetOpened) with { Joint = new Joint(key, place) };
 

@@ -55,7 +55,7 @@ public static class PositionGlances
         ArgumentNullException.ThrowIfNull(now);
         return
         [
-            .. ReleaseRules.PositionsOf(state, now.Register)
+            .. ReleaseRules.PositionsOf(state, now)
                 .Union(state.Positions.Values.Where(book => !book.Holds.IsEmpty).Select(book => book.Position))
                 .Select(position => GlanceAt(state, now, position)),
         ];

@@ -47,6 +47,7 @@ public static class EntryWords
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
             RoadTestEnded fact => $"Back from the road test of entry {Number(fact.Release)} at {fact.Odometer}.",
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
+            JointListChanged or FewerJointsAsked or JointListKept => JointListWords.Of(entry, names),
             ReTorqueExtended or Arrived or Left or CarMoved or LookedOver => VisitWords.Of(entry, names),
             _ => ShopEntryWords.Of(entry) ?? ToolEntryWords.Of(entry, names),
         };

@@ -120,7 +120,7 @@ internal static class HoldSentences
             $"{on.Joint}: re-torque after the first drive is not done", "re-torque after the drive, or record the customer's written acceptance"),
         HoldReason.ReTorqueOverdue => (
             $"{on.Joint}: its re-torque is overdue", "re-torque it, or record the customer's written acceptance"),
-        HoldReason.NoRegister => ("The shop has no joint register: nobody knows what is on this car", "import a register first"),
+        HoldReason.NoRegister => ("Nobody knows which joints this car has: it follows no list of the joint register", "import a register, and say on the car's page what the car follows"),
         HoldReason.NoSuchRelease => ("There is no such release to take back", "look at the release page again"),
         HoldReason.NotSuspended => ("This release is not suspended", "nothing to do"),
 
@@ -193,7 +193,7 @@ internal static class HoldSentences
         HoldReason.CalibrationAhead => ($"The calibration is dated {Day(point)}, after today", "read the certificate's date again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
         HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),
-        _ => HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
+        _ => HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? JointListWords.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
     };
 
     private static (string, string) Held(HoldPoint point, HoldSubject on) => (point.Decision, point.Because) switch

@@ -10,8 +10,7 @@ public static class JointNames
     public static string Name(this Circumstances now, Joint joint)
     {
         ArgumentNullException.ThrowIfNull(now);
-        var name = now.Register.Kinds.TryGetValue(joint.Key, out var kind) ? kind.Name : joint.Key;
-        return $"{name} {joint.Place}";
+        return $"{now.Register.NameOf(joint.Key)} {joint.Place}";
     }
 
     /// <summary>The position as people say it: "wheel nut front-left 3".</summary>

@@ -3,7 +3,7 @@ namespace ShopJobs.Domain.Procedures.Documents;
 /// <summary>The joint register as a document. Its form is described in docs/procedures.md.</summary>
 public static class JointRegisterDocument
 {
-    private static readonly string[] Keys = ["title", "demo-data", "results", "conditions", "settings", "kinds"];
+    private static readonly string[] Keys = ["title", "demo-data", "results", "conditions", "settings", "kinds", "cars"];
 
     /// <summary>True when the bytes look like a register and not like a procedure: they have “kinds” at the top.</summary>
     public static bool IsOne(byte[] bytes, CancellationToken cancellation = default)
@@ -33,7 +33,10 @@ public static class JointRegisterDocument
         var settings = Named(map, "settings").ToDictionary(setting => setting.Name, setting => resultReader.Setting(setting.Name, setting.Value));
         var kinds = new KindReader(map.Problems, consequences).Read(map.Needed("kinds") is null ? [] : map.List("kinds"));
         aspectReader.Check(kinds);
-        consequences.Check([.. results.Select(result => result.Key)], [.. settings.Keys], kinds);
+        var carReader = new CarKindReader(map.Problems, consequences, kinds);
+        var cars = Named(map, "cars").Select(car => carReader.Read(car.Name, car.Value)).OfType<CarKind>().ToList();
+        var everywhere = kinds.Values.Concat(cars.SelectMany(car => car.Kinds.Values)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key);
+        consequences.Check([.. results.Select(result => result.Key)], [.. settings.Keys], everywhere);
         return title is null || demo is null
             ? null
             : new JointRegister(
@@ -42,6 +45,7 @@ public static class JointRegisterDocument
             {
                 Results = [.. results.Select(result => result.Key)],
                 ResultKinds = results.Concat(settings.Values.Select(setting => setting.Kind)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key),
+                Cars = cars.DistinctBy(car => car.Key).ToDictionary(car => car.Key),
                 Aspects = aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Aspect),
             };
     }

@@ -1,9 +1,9 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads the joint kinds of the register.</summary>
-internal sealed class KindReader(ProblemBook problems, Consequences consequences)
+/// <param name="beside">Kinds of the car that these are added to.</param>
+internal sealed class KindReader(ProblemBook problems, Consequences consequences, IReadOnlyDictionary<string, JointKind>? beside = null)
 {
-    private const int MostPositions = 100;
 
     private static readonly string[] Keys =
         ["key", "name", "system", "places", "positions", "filled-by", "rides-on", "undoes", "least", "least-why", "temporary"];
@@ -15,6 +15,11 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
         foreach (var map in nodes.Select(node => MapReader.Of(node, problems, Keys)).OfType<MapReader>())
         {
             var kind = One(map);
+            if (beside?.ContainsKey(kind.Key) == true)
+            {
+                problems.Error(map.At("key"), $"The joint kind “{kind.Key}” is in the register already", "change its positions or places, or give it another key");
+            }
+
             if (read.TryGetValue(kind.Key, out var first) && kind.Key.Length > 0)
             {
                 problems.Error(map.At("key"), $"The joint kind “{kind.Key}” comes twice, first on line {first.Map.Map.Line}", "keep one of them");
@@ -38,8 +43,8 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
         var key = map.Id("key", points: true) ?? "";
         var name = map.Text("name", 80) ?? "";
         var system = map.Choice("system", Vocabulary.Systems) is null ? null : map.TextIfAny("system");
-        var places = Places(map);
-        var positions = map.Whole("positions", 1, MostPositions) ?? 1;
+        List<string> places = map.Needed("places") is { } list ? Places(list, problems) : [];
+        var positions = map.Whole("positions", 1, JointCount.Most) ?? 1;
         var filling = map.Choice("filled-by", Vocabulary.Filling) ?? Filling.Bolt;
         var ridesOn = map.Has("rides-on") ? map.Id("rides-on", points: true) : null;
         var undoes = map.Has("undoes") ? consequences.Read(map.At("undoes")) : [];
@@ -54,10 +59,28 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
         return new JointKind(key, name, system ?? "", places, positions, filling, ridesOn, undoes, least, why, temporary);
     }
 
-    private List<string> Places(MapReader map)
+    /// <summary>A count of positions; null with the problem noted.</summary>
+    public static int? Count(DocumentNode node, ProblemBook problems)
+    {
+        if (MapReader.TextOf(node, problems) is not { } text)
+        {
+            return null;
+        }
+
+        if (int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= JointCount.Most)
+        {
+            return count;
+        }
+
+        problems.Error(node, $"{Wording.Quote(text)} is not a whole number from 1 to {JointCount.Most}", "write digits only; a joint that the car does not have stands under “lacks”");
+        return null;
+    }
+
+    /// <summary>Places of a kind, each once.</summary>
+    public static List<string> Places(DocumentNode list, ProblemBook problems)
     {
         var places = new List<string>();
-        foreach (var node in map.Needed("places") is null ? [] : map.List("places"))
+        foreach (var node in MapReader.ItemsOf(list, problems))
         {
             if (MapReader.IdOf(node, problems) is { } place)
             {
@@ -72,7 +95,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
             }
         }
 
-        if (places.Count == 0 && map.At("places") is ListNode { Items.Count: 0 } empty)
+        if (places.Count == 0 && list is ListNode { Items.Count: 0 } empty)
         {
             problems.Error(empty, "The list of places is empty", "name at least one place");
         }
@@ -129,13 +152,13 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
         }
 
         var at = map.At("rides-on");
-        if (!read.TryGetValue(carrierKey, out var carrier))
+        if ((read.TryGetValue(carrierKey, out var found) ? found.Kind : beside?.GetValueOrDefault(carrierKey)) is not { } carrier)
         {
             problems.Error(at, $"“{kind.Key}” rides on “{carrierKey}”, which is not in this register", Wording.Nearest(carrierKey, read.Keys));
             return;
         }
 
-        if (!kind.Places.All(carrier.Kind.Places.Contains) || kind.Positions != carrier.Kind.Positions)
+        if (!kind.Places.All(carrier.Places.Contains) || kind.Positions != carrier.Positions)
         {
             problems.Error(at, $"“{kind.Key}” and “{carrierKey}”, on which it rides, differ in places or positions", "each position rides on the one with its number");
         }

@@ -5,6 +5,17 @@ internal sealed class ProblemBook
 {
     private readonly List<DocumentProblem> found = [];
 
+    public ProblemBook()
+    {
+    }
+
+    /// <summary>Goes on from what was found already.</summary>
+    public ProblemBook(ProblemBook before)
+    {
+        found.AddRange(before.found);
+        Errors = before.Errors;
+    }
+
     public int Errors { get; private set; }
 
     public IReadOnlyList<DocumentProblem> InOrder => [.. found.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column)];

@@ -45,8 +45,8 @@ public class GoldenLogbookTests
         var written = car.Concat(tool).Select(recorded => EntryCodec.Encode(recorded.Entry).Kind).ToHashSet();
         Assert.Equal(
             [
-                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "instrument-checked", "instrument-entered", "job-cancelled",
-                "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "left", "looked-over", "moved", "owner-told", "re-torque-extended",
+                "arrived", "cleared", "clock-set", "clock-stepped", "countersigned", "fewer-joints-asked", "instrument-checked",
+                "instrument-entered", "job-cancelled", "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "joint-list-changed", "joint-list-kept", "left", "looked-over", "moved", "owner-told", "re-torque-extended",
                 "release-upheld", "release-withdrawn", "road-test-ended", "thread-treated", "work-decided", "work-held",
             ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));

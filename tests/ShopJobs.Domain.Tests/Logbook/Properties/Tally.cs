@@ -37,14 +37,21 @@ internal sealed class Tally
         HoldReason.LotMissing,
     ];
 
+    /// <summary>Reasons about the joints a car has: they have their own specification too, see <c>CountedWheel</c> and <c>JointListTests</c>.</summary>
+    internal static readonly HoldReason[] OfJointLists =
+    [
+        HoldReason.DoesNotFit, HoldReason.NotForThisCar, HoldReason.FewerInAJob, HoldReason.NoMoreThanNow, HoldReason.CountOutside,
+        HoldReason.NothingAskedOfJoints, HoldReason.UnknownCarKind,
+    ];
+
     // No rule asks whether an owner was told.
-    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told"];
+    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "joint-list-changed", "fewer-joints-asked", "joint-list-kept"];
 
     /// <summary>Entry kinds and reasons that no history reached.</summary>
     public IReadOnlyList<string> Never =>
     [
         .. EntryCodec.Kinds.Except(KindsElsewhere).Where(kind => Of(kind) == 0),
-        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
+        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Except(OfJointLists).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
     ];
 
     public void Count(Verdict verdict)

@@ -65,7 +65,7 @@ public class RegisterScenarios
         car.Open(Tess, job, Link);
         car.TakeIn(Without(TestRegister.BarLink));
 
-        Assert.Contains(Link, ReleaseRules.PositionsOf(car.State, car.Register));
+        Assert.Contains(Link, ReleaseRules.PositionsOf(car.State, car.As(TestPerson.Lee)));
         Assert.Contains(HoldReason.NotAtStage, car.Refused(Lee, To(ReleaseKind.Move)));
         Assert.Equal([HoldReason.UnknownPosition], car.Refused(Tess, new HoldPositions([new JointPosition("no.such", Front, 1)], CarAtWork.Reason)));
     }

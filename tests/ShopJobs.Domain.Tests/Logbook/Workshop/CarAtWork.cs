@@ -156,7 +156,7 @@ internal sealed class CarAtWork
     {
         if (!placed.TryGetValue(job.Id, out var found))
         {
-            placed[job.Id] = found = new PlacedProcedure(procedures[job.Id], Register, [.. job.Fact.Places]);
+            placed[job.Id] = found = new PlacedProcedure(procedures[job.Id], Register.For(job.Fact.Joints ?? JointList.OfTheRegister), [.. job.Fact.Places]);
         }
 
         return found;
@@ -164,13 +164,13 @@ internal sealed class CarAtWork
 
     public PlacedProcedure Placed(JobId job) => Placed(State.Jobs[job]);
 
-    public Circumstances As(TestPerson person) => new(person.Id, person.Rights, Now, Today, Register, Placed, Tool)
+    public Circumstances As(TestPerson person) => new Circumstances(person.Id, person.Rights, Now, Today, Register, Placed, Tool)
     {
         TiedTo = Ties.GetValueOrDefault(person.Id) ?? new HashSet<PersonId>(),
         Shop = Look(),
         Ahead = Now - (passed + off),
         TakenBy = place => place == "LiftB" ? OnLiftB : null,
-    };
+    }.For(State);
 
     public Verdict Try(TestPerson person, Command command)
     {
@@ -229,7 +229,7 @@ internal sealed class CarAtWork
         State.StandingOf(State.Jobs[job], Placed(job), Placed(job).Step(step)!);
 
     public IReadOnlyList<JointPosition> Positions(string key, string place) =>
-        [.. Enumerable.Range(1, Register.Kinds[key].Positions).Select(number => new JointPosition(key, place, number))];
+        [.. Enumerable.Range(1, Register.For(State.Joints).Kinds[key].Positions).Select(number => new JointPosition(key, place, number))];
 
     /// <summary>The same car, on which something else may happen from here.</summary>
     public CarAtWork Copy() => new(this);

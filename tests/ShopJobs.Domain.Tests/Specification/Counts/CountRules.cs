@@ -11,12 +11,13 @@ internal static class CountRules
 
     public static RuleBook<CountedCar> Book() => Faults(Courses(Requirements(
         new RuleBook<CountedCar>("Register and counts", CountedCar.Start, car => car.ToString())
-            .Action("Touch the second position", car => car.Count == 2, car => car.Touch())
-            .Action("Bring it to torque", car => car is { Ever: true, Good: false }, car => car.Tighten())
-            .Action("The lead lowers the count", car => car is { Count: 2, LoweredBy: People.Nobody }, car => car.Lower())
-            .Action("Somebody looked", [People.Ann, People.Bob], (car, _) => car is { LoweredBy: not People.Nobody, JobRuns: false }, (car, person) => car.Look(person))
-            .Action("One more is found", car => car.Count == 1, car => car.Add())
-            .Action("Put a procedure of two on it", car => !car.JobRuns, car => car.Begin())
+            .Action("Touch the second position", car => car is { Register: true, Count: 2 }, car => car.Touch())
+            .Action("Bring it to torque", car => car is { Register: true, Count: 2, Ever: true, Good: false }, car => car.Tighten())
+            .Action("The lead lowers the count", car => car is { Register: true, Count: 2, LoweredBy: People.Nobody }, car => car.Lower())
+            .Action("Somebody looked", [People.Ann, People.Bob], (car, _) => car is { Register: true, LoweredBy: not People.Nobody, JobRuns: false }, (car, person) => car.Look(person))
+            .Action("Somebody looked and found both", car => car.LoweredBy != People.Nobody, car => car.Keep())
+            .Action("One more is found", car => car is { Register: true, Count: 1 }, car => car.Add())
+            .Action("Put a procedure on it", [1, 2], (car, _) => car is { Register: true, JobRuns: false }, (car, visits) => car.Begin(visits))
             .Action("The job ends", car => car.JobRuns, car => car.End())
             .Action("Empty the register", car => car is { Register: true, JobRuns: false }, car => car.Empty())
             .Action("Write a register", car => !car.Register, car => car.Write())
@@ -38,11 +39,13 @@ internal static class CountRules
         .On("The lead lowers the count", "16", "NOTHING-LESS-IN-A-JOB", Runs,
             (before, _) => before.JobRuns, (_, after) => after is { Refused: true, LoweredBy: People.Nobody })
         .On("One more is found", "16", "ADDED-AT-ONCE", Runs, (_, _) => true, (_, after) => after.Count == 2)
-        .On("Put a procedure of two on it", "16", "ONLY-WHERE-IT-FITS", Fits, (before, _) => before.Count == 1, (_, after) => after is { Placed: false, Refused: true });
+        .On("Somebody looked and found both", "16", "KEPT-AS-IT-IS", Lowered, (_, _) => true, (before, after) => after.Count == before.Count)
+        .On("Put a procedure on it", "16", "ONLY-WHERE-IT-FITS", Fits,
+            (before, after) => after.Visits != 0 || after.Refused, (before, after) => after.Refused || after.Visits == before.Count);
 
     private static RuleBook<CountedCar> Courses(RuleBook<CountedCar> book) => book
         .Ends("16", "FOUR-STUD-CAR", "A four-stud car is released on the four it has", car => car is { Count: 1, Released: true })
-        .Ends("16", "ONE-MORE-BOLT", "A fifth bolt found in mid-job", car => car is { Count: 2, JobRuns: true, Placed: true });
+        .Ends("16", "ONE-MORE-BOLT", "A fifth bolt found in mid-job", car => car is { Count: 2, Visits: 1 });
 
     private static RuleBook<CountedCar> Faults(RuleBook<CountedCar> book) => book
         .Fault("an empty register is released", "NO-REGISTER-NO-RELEASE", "Release to road",
@@ -60,6 +63,7 @@ internal static class CountRules
         .Fault("a count is lowered under a running job", "NOTHING-LESS-IN-A-JOB", "The lead lowers the count",
             (before, _) => before.JobRuns, (_, car) => car with { LoweredBy = People.Ann, Refused = false })
         .Fault("a bolt found in mid-job waits for the next job", "ADDED-AT-ONCE", "One more is found", (_, _) => true, (_, car) => car with { Count = 1 })
-        .Fault("a procedure goes on a car that lacks its positions", "ONLY-WHERE-IT-FITS", "Put a procedure of two on it",
-            (before, _) => before.Count == 1, (_, car) => car with { JobRuns = true, Placed = true, Refused = false });
+        .Fault("a look that found both lowers the count", "KEPT-AS-IT-IS", "Somebody looked and found both", (_, _) => true, (_, car) => car with { Count = 1 })
+        .Fault("a procedure goes on a car that lacks its positions", "ONLY-WHERE-IT-FITS", "Put a procedure on it",
+            (before, _) => before.Count == 1, (_, car) => car with { Visits = 2, Refused = false });
 }

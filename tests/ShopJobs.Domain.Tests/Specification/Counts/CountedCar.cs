@@ -9,10 +9,12 @@ namespace ShopJobs.Domain.Tests.Specification.Counts;
 /// <param name="Good">The second position counts.</param>
 /// <param name="LoweredBy">The lead who asks for one position less, not confirmed yet.</param>
 /// <param name="Refused">What was asked last was refused.</param>
-/// <param name="Placed">A procedure that visits two positions was put on the car.</param>
-internal readonly record struct CountedCar(bool Register, int Count, bool Ever, bool Good, bool JobRuns, People LoweredBy, bool Released, bool Placed, bool Refused)
+/// <param name="Visits">Positions that the procedure visits which runs on the car; 0 where none runs.</param>
+internal readonly record struct CountedCar(bool Register, int Count, bool Ever, bool Good, int Visits, People LoweredBy, bool Released, bool Refused)
 {
     public static readonly CountedCar Start = new() { Register = true, Count = 2 };
+
+    public bool JobRuns => Visits > 0;
 
     public bool InTheAnd => Count == 2 || Ever;
 
@@ -28,11 +30,13 @@ internal readonly record struct CountedCar(bool Register, int Count, bool Ever, 
         ? Told() with { Refused = true }
         : Told() with { LoweredBy = People.Nobody, Count = 1 };
 
+    public CountedCar Keep() => Told() with { LoweredBy = People.Nobody };
+
     public CountedCar Add() => Told() with { Count = 2 };
 
-    public CountedCar Begin() => Count == 2 ? Told() with { JobRuns = true, Placed = true } : Told() with { Refused = true };
+    public CountedCar Begin(int visits) => Count == visits ? Told() with { Visits = visits } : Told() with { Refused = true };
 
-    public CountedCar End() => Told() with { JobRuns = false, Placed = false };
+    public CountedCar End() => Told() with { Visits = 0 };
 
     public CountedCar Ask() => Told() with { Released = Could, Refused = !Could };
 

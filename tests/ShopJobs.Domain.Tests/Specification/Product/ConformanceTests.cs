@@ -1,6 +1,7 @@
 using CsCheck;
 using ShopJobs.Domain.Tests.Specification.Clocks;
 using ShopJobs.Domain.Tests.Specification.Corrections;
+using ShopJobs.Domain.Tests.Specification.Counts;
 using ShopJobs.Domain.Tests.Specification.JobEnds;
 using ShopJobs.Domain.Tests.Specification.Proof;
 using ShopJobs.Domain.Tests.Specification.Releases;
@@ -59,6 +60,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_car_comes_is_moved_and_leaves_as_the_rules_say() => Conforms(VisitRules.Book(), () => new VisitedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_car_has_the_joints_of_its_list_as_the_rules_say() => Conforms(CountRules.Book(), () => new CountedWheel(), (car, step) => car.Take(step));
 
     [Fact]
     public void However_the_clock_is_set_a_cure_ends_as_the_rules_say()
