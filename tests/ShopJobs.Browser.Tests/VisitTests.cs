@@ -11,13 +11,6 @@ namespace ShopJobs.Browser.Tests;
 [Trait("Takes", "long")]
 public sealed class VisitTests : IAsyncLifetime
 {
-    private static readonly (string Name, int Width, int Height, ColorScheme Look)[] Sizes =
-    [
-        ("tablet", 1024, 768, ColorScheme.Light), ("tablet-dark", 1024, 768, ColorScheme.Dark),
-        ("desktop", 1440, 900, ColorScheme.Light), ("desktop-dark", 1440, 900, ColorScheme.Dark),
-        ("phone", 390, 844, ColorScheme.Light), ("phone-dark", 390, 844, ColorScheme.Dark),
-    ];
-
     private readonly ClockedShop shop = ClockedShop.Open();
     private ShopBrowser chromium = default!;
     private IBrowserContext tablet = default!;
@@ -58,7 +51,7 @@ public sealed class VisitTests : IAsyncLifetime
         await page.GetByText("Type what the odometer shows").WaitForAsync();
         await page.Locator("#come-in-km").FillAsync("12,5");
         await page.GetByText("can be read in two ways").WaitForAsync();
-        await KeepAllAsync(page, "visit-come-in-refused");
+        await page.IsAccessibleEverywhereAsync("visit-come-in-refused");
         await page.Locator("#come-in-km").FillAsync("61.000");
         await page.GetByText("Read as 61000 km.").WaitForAsync();
         await page.Locator("#come-in-why").FillAsync("New wheels before the weekend");
@@ -78,14 +71,14 @@ public sealed class VisitTests : IAsyncLifetime
         await PlaceAsync(page, "Outside");
         await page.GetByRole(AriaRole.Button, new() { Name = "MOVE IT TO OUTSIDE" }).ClickAsync();
         await page.GetByText("Refused.").WaitForAsync();
-        await KeepAllAsync(page, "visit-move-refused");
+        await page.IsAccessibleEverywhereAsync("visit-move-refused");
         Assert.Empty(shop.Read(car).State.ToLookOver);
         await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT WAS MOVED" }).ClickAsync();
         await page.GetByText("Write why it was moved all the same.").WaitForAsync();
         await page.Locator("#moved-why").FillAsync("Fire alarm");
         await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT WAS MOVED" }).ClickAsync();
         await page.GetByRole(AriaRole.Heading, new() { Name = "Look it over" }).WaitForAsync();
-        await KeepAllAsync(page, "visit-to-look-over");
+        await page.IsAccessibleEverywhereAsync("visit-to-look-over");
         Assert.Single(shop.Read(car).State.ToLookOver);
         await page.OpenAsync($"/cars/{car.Value}");
         await page.GetByText("It was moved while it was not to be moved.").WaitForAsync();
@@ -111,7 +104,7 @@ public sealed class VisitTests : IAsyncLifetime
         Assert.Equal(0, await page.Locator(".car-sheet", new() { HasText = "Silver" }).CountAsync());
         await page.OpenAsync("/cars");
         await page.GetByText(new Regex("^Left on")).WaitForAsync();
-        await KeepAllAsync(page, "cars-here-and-away");
+        await page.IsAccessibleEverywhereAsync("cars-here-and-away");
 
         // It comes again, lower than before: asked, and taken with a word.
         await page.OpenAsync(visit);
@@ -132,7 +125,7 @@ public sealed class VisitTests : IAsyncLifetime
         Assert.Equal(2, await visits.CountAsync());
         await visits.Nth(1).ClickAsync();
         await page.Locator(".visit-joints").GetByText("opened").First.WaitForAsync();
-        await KeepAllAsync(page, "car-visits");
+        await page.IsAccessibleEverywhereAsync("car-visits");
         await page.OpenAsync($"/cars/{car.Value}/logbook");
         await page.Locator(".entry-what > p", new() { HasText = "Recorded that the car was moved from Floor place to Outside, though it was not to be moved" }).First.WaitForAsync();
         Assert.Equal([], shop.VerifyAll());
@@ -147,7 +140,7 @@ public sealed class VisitTests : IAsyncLifetime
         await page.OpenAsync($"/cars/{car.Value}/visit");
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Driven") }).ClickAsync();
         await page.Locator("#taken-by").FillAsync("Benno Hask");
-        await KeepAllAsync(page, "visit-leaves");
+        await page.IsAccessibleEverywhereAsync("visit-leaves");
         await page.GetByRole(AriaRole.Button, new() { Name = "LET IT GO" }).ClickAsync();
         await page.GetByText("Left on").First.WaitForAsync();
 
@@ -159,17 +152,4 @@ public sealed class VisitTests : IAsyncLifetime
 
     private static Task PlaceAsync(IPage page, string place) =>
         page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex($"^{place}") }).First.ClickAsync();
-
-    private static async Task KeepAllAsync(IPage page, string name)
-    {
-        foreach (var (size, width, height, look) in Sizes)
-        {
-            await page.SetViewportSizeAsync(width, height);
-            await page.EmulateMediaAsync(new() { ColorScheme = look });
-            await page.IsAccessibleAsync($"{name}-{size}");
-        }
-
-        await page.SetViewportSizeAsync(1024, 768);
-        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
-    }
 }

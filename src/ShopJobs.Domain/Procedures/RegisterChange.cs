@@ -39,6 +39,15 @@ public static class RegisterChanges
             || before.Conditions.Keys.Any(aspect => !Alike(before.AspectOf(aspect), after.AspectOf(aspect)));
     }
 
+    /// <summary>True where a car of any kind would have fewer lasting joints than before, or follow nothing any more.</summary>
+    public static bool TakesAway(JointRegister before, JointRegister after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return before.Cars.Keys.Prepend(JointList.Base).Select(follows => new JointList(follows, []))
+            .Any(list => Between(before.For(list), after.For(list)).Any(change => !change.Kind.Temporary && change.Lost.Count > 0));
+    }
+
     private static bool Alike<T>(IReadOnlyDictionary<string, IReadOnlyList<T>> one, IReadOnlyDictionary<string, IReadOnlyList<T>> other) =>
         one.Count == other.Count && one.All(pair => other.TryGetValue(pair.Key, out var values) && pair.Value.SequenceEqual(values));
 

@@ -75,7 +75,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
         return new CarReading(
             car,
             folded.State,
-            Surroundings.About(surroundings.Kept(reader, person ?? default, folded.State, tools), reader, car),
+            Surroundings.About(surroundings.Kept(reader, person ?? default, folded.State, tools), reader, car, folded.State),
             tools,
             folded.Head.Hash.ToString())
         {
@@ -106,7 +106,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
 
                 var state = reader.Fold(logbook, Folders.Car);
                 var seen = watch.Look(reader);
-                var now = Surroundings.About(surroundings.Of(reader, stamp.Person, seen), reader, car);
+                var now = Surroundings.About(surroundings.Of(reader, stamp.Person, seen), reader, car, state);
                 var verdict = state.Decide(command, now);
                 return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), kept, seen, rows);
             },

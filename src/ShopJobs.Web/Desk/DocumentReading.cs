@@ -11,6 +11,10 @@ internal static class DocumentReading
     public static LoadedDocument<Procedure> Procedure(byte[] yaml, JointRegister register) =>
         ProcedureDocument.Load(yaml, "stored procedure", register);
 
+    /// <summary>The procedure as it is on cars that follow this list of the register.</summary>
+    public static LoadedDocument<Procedure> Procedure(byte[] yaml, JointRegister register, string follows) =>
+        ProcedureDocument.LoadFor(yaml, "stored procedure", register, follows);
+
     /// <summary>What a stored document says; throws where it can't be read.</summary>
     public static T Loaded<T>(LoadedDocument<T> document)
         where T : class =>

@@ -10,8 +10,8 @@ namespace ShopJobs.Web.Desk;
 public sealed class Documents
 {
     private readonly ConcurrentDictionary<string, JointRegister> registers = [];
-    private readonly ConcurrentDictionary<(string Procedure, string Register), LoadedDocument<Procedure>> procedures = [];
-    private readonly ConcurrentDictionary<(string Procedure, string Register, string Places), PlacedProcedure> placed = [];
+    private readonly ConcurrentDictionary<(string Procedure, string Register, string? Follows), LoadedDocument<Procedure>> procedures = [];
+    private readonly ConcurrentDictionary<(string Procedure, string Register, JointList Joints, string Places), PlacedProcedure> placed = [];
 
     /// <summary>Digest of the register in force; null before one is imported.</summary>
     public static string? CurrentRegister(LogbookReader reader)
@@ -30,34 +30,37 @@ public sealed class Documents
                 digest, _ => DocumentReading.Register(Bytes(yaml, digest))));
     }
 
-    /// <summary>The procedure with this digest, checked against that register. It went on a car, so it fits.</summary>
-    public Procedure Procedure(LogbookReader reader, string digest, string registerDigest) =>
-        DocumentReading.Loaded(Read(reader, digest, registerDigest));
+    /// <summary>The procedure with this digest as it was put on a car that followed this list of that register. It went on, so it fits.</summary>
+    private Procedure Procedure(LogbookReader reader, string digest, string registerDigest, string follows) =>
+        DocumentReading.Loaded(Read(reader, digest, registerDigest, follows));
 
-    /// <summary>The same with its errors and cautions: one that no longer fits a newer register has no value.</summary>
-    public LoadedDocument<Procedure> Read(LogbookReader reader, string digest, string registerDigest)
+    /// <summary>The procedure with its errors and cautions: one that no longer fits a newer register has no value.</summary>
+    /// <param name="follows">The list of the register that the car follows; null where it may be on any car that it fits.</param>
+    public LoadedDocument<Procedure> Read(LogbookReader reader, string digest, string registerDigest, string? follows = null)
     {
         ArgumentNullException.ThrowIfNull(reader);
-        if (procedures.TryGetValue((digest, registerDigest), out var known))
+        if (procedures.TryGetValue((digest, registerDigest, follows), out var known))
         {
             return known;
         }
 
         var register = Register(reader, registerDigest);
-        return reader.Row($"procedure:{digest}:{registerDigest}", "SELECT Yaml FROM Procedures WHERE Digest = $1", [digest], yaml => procedures.GetOrAdd(
-            (digest, registerDigest), _ => DocumentReading.Procedure(Bytes(yaml, digest), register)));
+        return reader.Row($"procedure:{digest}:{registerDigest}:{follows}", "SELECT Yaml FROM Procedures WHERE Digest = $1", [digest], yaml => procedures.GetOrAdd(
+            (digest, registerDigest, follows),
+            _ => follows is null ? DocumentReading.Procedure(Bytes(yaml, digest), register) : DocumentReading.Procedure(Bytes(yaml, digest), register, follows)));
     }
 
     /// <summary>The job's procedure at its places.</summary>
     public PlacedProcedure Placed(LogbookReader reader, JobBook job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        var key = (job.Fact.ProcedureDigest, job.Fact.RegisterDigest, string.Join(',', job.Fact.Places));
+        var joints = job.Fact.Joints ?? JointList.OfTheRegister;
+        var key = (job.Fact.ProcedureDigest, job.Fact.RegisterDigest, joints, string.Join(',', job.Fact.Places));
         return placed.TryGetValue(key, out var known)
             ? known
             : placed.GetOrAdd(key, new PlacedProcedure(
-                Procedure(reader, job.Fact.ProcedureDigest, job.Fact.RegisterDigest),
-                Register(reader, job.Fact.RegisterDigest),
+                Procedure(reader, job.Fact.ProcedureDigest, job.Fact.RegisterDigest, joints.Follows),
+                Register(reader, job.Fact.RegisterDigest).For(joints),
                 job.Fact.Places));
     }
 

@@ -50,7 +50,7 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
     {
         var placed = state.Jobs.Values.ToDictionary(job => job.Id, job => documents.Placed(reader, job));
         var names = state.Positions.Values.Select(book => book.LastDecision).Concat(state.WorkHolds.Values.Select(hold => hold.Decision))
-            .OfType<DecisionMade>().Select(made => made.By).Concat(state.Corrections.Values.Select(correction => correction.Person)).Distinct().ToDictionary(id => id, id => NameOf(reader, id));
+            .OfType<DecisionMade>().Select(made => made.By).Concat(state.Corrections.Values.Select(correction => correction.Person)).Concat(state.FewerAsked.Values.Select(asked => asked.Person)).Distinct().ToDictionary(id => id, id => NameOf(reader, id));
         return Of(reader, person) with
         {
             Placed = job => placed[job.Id],
@@ -59,12 +59,12 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
         };
     }
 
-    /// <summary>With what is known of this car's own row, and of the places that other cars take up.</summary>
-    internal static Circumstances About(Circumstances now, LogbookReader reader, CarId car)
+    /// <summary>With the joints that this car has, what is known of its own row, and the places that other cars take up.</summary>
+    internal static Circumstances About(Circumstances now, LogbookReader reader, CarId car, CarState state)
     {
         var miles = reader.Row($"distance:{car.Value}", "SELECT Distance FROM Cars WHERE Id = $1", [car.Value], unit => unit as string == nameof(DistanceUnit.Mile));
         var lifts = OnLifts(reader);
-        return now with
+        return now.For(state) with
         {
             Distance = miles ? DistanceUnit.Mile : DistanceUnit.Kilometre,
             TakenBy = place => lifts.FirstOrDefault(other => other.Place == place && other.Car != car.Value).Name,

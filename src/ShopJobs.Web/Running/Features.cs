@@ -30,7 +30,7 @@ internal static class Features
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
-        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<RegisterLook>();
+        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<RegisterLook>().AddScoped<SecondLook>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<InstrumentShelf>();

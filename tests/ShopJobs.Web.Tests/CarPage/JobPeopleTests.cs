@@ -30,7 +30,7 @@ public sealed class JobPeopleTests : IAsyncLifetime, IDisposable
         await bench.Get<ProcedureImport>().ImportAsync(SeedDocuments.All, bench.Lead);
         var start = bench.Get<NewJob>();
         var digest = await bench.RowsAsync(shop => shop.Procedures.Where(row => row.Code == "P5").Select(row => row.Digest).SingleAsync());
-        await start.StartAsync(Blue, start.Read(digest)!, ["front-left"], "");
+        await start.StartAsync(Blue, start.Read(Blue, digest)!, ["front-left"], "");
         job = await bench.RowsAsync(shop => shop.Jobs.Select(row => row.Id).SingleAsync());
         desk = bench.Get<JobPeople>();
     }

@@ -31,7 +31,7 @@ public sealed class NewJobTests : IAsyncLifetime, IDisposable
         var report = await bench.Get<ProcedureImport>().ImportAsync(SeedDocuments.All, bench.Lead);
         Assert.True(report.IsTaken);
         desk = bench.Get<NewJob>();
-        offer = desk.Read(await bench.RowsAsync(shop => shop.Procedures.Where(row => row.Code == "P5").Select(row => row.Digest).SingleAsync()))!;
+        offer = desk.Read(Blue, await bench.RowsAsync(shop => shop.Procedures.Where(row => row.Code == "P5").Select(row => row.Digest).SingleAsync()))!;
     }
 
     public Task DisposeAsync() => Task.CompletedTask;
@@ -50,6 +50,18 @@ public sealed class NewJobTests : IAsyncLifetime, IDisposable
         Assert.Equal(("front-left,front-right", "It knocks <b>in front</b>"), (row.Places, row.AskedFor));
         Assert.Equal(ToolBench.Noon.UtcDateTime, row.StartedAt);
         Assert.Equal(["front-left", "front-right"], job.Fact.Places);
+    }
+
+    [Fact]
+    public async Task A_car_with_four_studs_is_offered_no_procedure_for_five_and_told_why()
+    {
+        Assert.NotEmpty(offer.Places);
+
+        await bench.WriteAsync(new LogbookId(LogbookKind.Car, Blue.Value), new JointListChanged("four-stud", [], null, Web.Data.Logbook.NewContent.Of([1]).Digest));
+
+        var four = desk.Read(Blue, offer.ProcedureDigest)!;
+        Assert.Empty(four.Places);
+        Assert.Contains("P5 works on 5 of wheel nut front-left; this car has 4", four.Against.Select(said => said.Words));
     }
 
     [Fact]

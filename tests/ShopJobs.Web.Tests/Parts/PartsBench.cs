@@ -28,7 +28,7 @@ internal sealed class PartsBench : IDisposable
         Assert.True((await Shop.Get<ProcedureImport>().ImportAsync([Procedures.Documents.Register, Procedures.Documents.WheelStuds], Shop.Lead)).IsTaken);
         var digest = await Shop.RowsAsync(shop => shop.Procedures.Where(row => row.Code == "P3").Select(row => row.Digest).SingleAsync());
         var desk = Shop.Get<NewJob>();
-        Assert.True((await desk.StartAsync(car, desk.Read(digest)!, ["front-left", "front-right"], "Studs")).Recorded);
+        Assert.True((await desk.StartAsync(car, desk.Read(car, digest)!, ["front-left", "front-right"], "Studs")).Recorded);
         Studs = new GroupOfJob(car, await Shop.RowsAsync(shop => shop.Jobs.Select(job => job.Id).SingleAsync()), "stud");
         return this;
     }

@@ -59,6 +59,36 @@ public sealed class ProcedureImportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task An_older_register_and_an_older_revision_are_current_again_when_they_are_imported_again()
+    {
+        var newer = Documents.WheelFitUp.With("revision: \"2\"\ndemo-data", "revision: \"3\"\ndemo-data");
+        await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], by: null);
+        await Import.ImportAsync([Documents.Register.With("title: Ninth Bay joint register", "title: Ninth Bay register"), newer], by: null);
+        Assert.Equal(("Ninth Bay register", "3"), (Shelf.CurrentRegister()!.Register.Title, (await Shelf.CurrentAsync()).Single().Row.Revision));
+
+        var report = await Import.ImportAsync([Documents.Register, Documents.WheelFitUp], by: null);
+
+        Assert.True(report.IsTaken);
+        Assert.All(report.Documents, document => Assert.EndsWith("was in the shop before and is current again.", document.Words, StringComparison.Ordinal));
+        Assert.Equal(("Ninth Bay joint register", "2"), (Shelf.CurrentRegister()!.Register.Title, (await Shelf.CurrentAsync()).Single().Row.Revision));
+        Assert.Equal((2, 2), await RowsAsync());
+    }
+
+    [Fact]
+    public async Task A_register_that_takes_joints_away_from_cars_needs_somebody_who_looked()
+    {
+        await Import.ImportAsync([Documents.Register], by: null);
+        var fewer = Documents.Register.With("    name: gearbox mount bolt\n    system: drive\n    places: [driveline]\n    positions: 4", "    name: gearbox mount bolt\n    system: drive\n    places: [driveline]\n    positions: 3");
+
+        var refused = await Import.ImportAsync([fewer], by: null);
+        var taken = await Import.ImportAsync([fewer], by: null, lookedBy: new PersonId(Guid.NewGuid()));
+
+        Assert.Equal("This register takes joints away from cars of this shop", Assert.Single(refused.Documents.Single().Problems).What);
+        Assert.True(taken.IsTaken);
+        Assert.NotNull((await shop.RowsAsync(rows => rows.JointRegisters.SingleAsync(row => row.Current))).LookedBy);
+    }
+
+    [Fact]
     public async Task Documents_are_read_while_somebody_else_writes()
     {
         await using var other = new SqliteConnection($"Data Source={shop.Get<DataFolder>().Database};Pooling=False");
@@ -200,7 +230,7 @@ public sealed class ProcedureImportTests : IAsyncLifetime
     }
 
     private Procedure AsTaken(string digest, string register) => shop.Get<LogbookSnapshots>().Read(reader =>
-        shop.Get<Web.Desk.Documents>().Procedure(reader, digest, register));
+        shop.Get<Web.Desk.Documents>().Read(reader, digest, register)).Value!;
 
     private Task<(int Registers, int Procedures)> RowsAsync() =>
         shop.RowsAsync(async rows => (await rows.JointRegisters.CountAsync(), await rows.Procedures.CountAsync()));

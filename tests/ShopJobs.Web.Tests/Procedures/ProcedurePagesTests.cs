@@ -163,6 +163,43 @@ public sealed class ProcedurePagesTests : IDisposable
     }
 
     [Fact]
+    public async Task A_register_that_takes_joints_away_is_taken_in_by_the_lead_with_the_PIN_of_a_second_person()
+    {
+        var browser = await shop.OpenDemoAsync();
+        await browser.SignInAsync(DemoPeople.Lead.Name, DemoPeople.Lead.Pin);
+        var before = await InForceAsync();
+        var looked = await SendAsync(browser, [Documents.Register.With("positions: {wheel.stud: 4, wheel.nut: 4, wheel.stud-jam-pair: 4}", "lacks: [propshaft.flange]\n    positions: {wheel.stud: 4, wheel.nut: 4, wheel.stud-jam-pair: 4}")]);
+        Assert.Contains("On four studs a wheel: Removed: propeller shaft flange bolt (propshaft.flange), 4 positions: driveline 1 2 3 4.", looked.Page.QuerySelectorAll("#effect ~ ul li").Select(line => line.TextContent));
+        Assert.DoesNotContain(looked.Page.QuerySelectorAll(".person-tile"), tile => tile.TextContent.Contains(DemoPeople.Lead.Name, StringComparison.Ordinal));
+
+        var nobody = await SendAsync(browser, [], looked.Page);
+        Assert.Contains("Pick the second person", nobody.Page.QuerySelector("#second-wrong")!.TextContent, StringComparison.Ordinal);
+        var wrong = await SendAsync(browser, [], nobody.Page, second: "111111");
+        Assert.Contains("That is not the PIN of", wrong.Page.QuerySelector("#second-wrong")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(before, await InForceAsync());
+
+        var taken = await SendAsync(browser, [], wrong.Page, second: DemoPeople.Chassis.Pin);
+
+        Assert.Equal("Imported", taken.Page.QuerySelector("#outcome")!.TextContent);
+        var chassis = await shop.RowsAsync(rows => rows.People.Where(person => person.Name == DemoPeople.Chassis.Name).Select(person => person.Id).SingleAsync());
+        Assert.Equal(chassis, await shop.RowsAsync(rows => rows.JointRegisters.Where(row => row.Current).Select(row => row.LookedBy).SingleAsync()));
+    }
+
+    [Fact]
+    public async Task An_author_who_is_no_lead_takes_no_joint_away()
+    {
+        var browser = await shop.OpenDemoAsync();
+        await browser.SignInAsync(DemoPeople.Engines.Name, DemoPeople.Engines.Pin);
+        var before = await InForceAsync();
+        var looked = await SendAsync(browser, [Documents.Register.With("positions: {wheel.stud: 4, wheel.nut: 4, wheel.stud-jam-pair: 4}", "lacks: [propshaft.flange]")]);
+
+        var refused = await SendAsync(browser, [], looked.Page, second: DemoPeople.Chassis.Pin);
+
+        Assert.Contains("Only somebody with the lead's right takes it in", refused.Page.QuerySelector("#second-wrong")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(before, await InForceAsync());
+    }
+
+    [Fact]
     public async Task A_register_that_changes_only_its_title_is_taken_at_once()
     {
         var browser = await shop.OpenDemoAsync();
@@ -264,7 +301,7 @@ public sealed class ProcedurePagesTests : IDisposable
     }
 
     private async Task<Answer> SendAsync(
-        Browser browser, IReadOnlyList<DocumentFile> files, IDocument? form = null, string? token = null)
+        Browser browser, IReadOnlyList<DocumentFile> files, IDocument? form = null, string? token = null, string? second = null)
     {
         form ??= (await browser.GetAsync(Upload)).Page;
         using var content = new MultipartFormDataContent();
@@ -272,6 +309,13 @@ public sealed class ProcedurePagesTests : IDisposable
         {
             var name = hidden.GetAttribute("name")!;
             content.Add(new StringContent(name == "__RequestVerificationToken" && token is not null ? token : hidden.GetAttribute("value")!), name);
+        }
+
+        if (second is not null)
+        {
+            var tile = form.QuerySelectorAll(".person-tile").Single(tile => tile.TextContent.Contains(DemoPeople.Chassis.Name, StringComparison.Ordinal));
+            content.Add(new StringContent(tile.QuerySelector("input")!.GetAttribute("value")!), "second");
+            content.Add(new StringContent(second), "second-pin");
         }
 
         foreach (var file in files)

@@ -121,7 +121,7 @@ public static partial class Decider
             });
         }
 
-        refused.AddRange(AgainstFit(state, start, now));
+        refused.AddRange(AgainstFit(state, start.Procedure, start.Places, now));
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new JobStarted(
             start.Job, start.Procedure.Code, start.Procedure.Revision, start.ProcedureDigest, start.RegisterDigest, [.. start.Places.Distinct()])
         {
@@ -129,21 +129,25 @@ public static partial class Decider
         });
     }
 
-    // A procedure goes only on a car whose positions are its visits.
-    private static IEnumerable<HoldPoint> AgainstFit(CarState state, StartJob start, Circumstances now)
+    /// <summary>Why a procedure does not go on this car at these places: its visits are not the car's positions.</summary>
+    /// <param name="now">With the register as it is for the car.</param>
+    public static IEnumerable<HoldPoint> AgainstFit(CarState state, Procedure procedure, IReadOnlyCollection<string> places, Circumstances now)
     {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(procedure);
+        ArgumentNullException.ThrowIfNull(now);
         var names = now.Register.Followed.ToDictionary(kind => kind.Key, kind => kind.Name);
         if (now.Register.Kinds.Count == 0)
         {
             return [new HoldPoint(HoldReason.NoRegister)];
         }
 
-        return start.Procedure.IsFor(state.Joints.Follows)
-            ? PlacedProcedure.Misfits(start.Procedure, now.Register, start.Places).Select(misfit => new HoldPoint(HoldReason.DoesNotFit) { Misfit = misfit, Name = start.Procedure.Code })
+        return procedure.IsFor(state.Joints.Follows)
+            ? PlacedProcedure.Misfits(procedure, now.Register, places).Select(misfit => new HoldPoint(HoldReason.DoesNotFit) { Misfit = misfit, Name = procedure.Code })
             : [new HoldPoint(HoldReason.NotForThisCar)
             {
                 Name = names.GetValueOrDefault(state.Joints.Follows, state.Joints.Follows),
-                Choices = [.. start.Procedure.Fits.Select(fits => names.GetValueOrDefault(fits, fits))],
+                Choices = [.. procedure.Fits.Select(fits => names.GetValueOrDefault(fits, fits))],
             }];
     }
 

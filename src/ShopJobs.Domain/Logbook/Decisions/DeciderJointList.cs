@@ -26,8 +26,9 @@ public static partial class Decider
             return new Verdict.Refused(refused);
         }
 
-        // Nothing was ever written of this car: there is nothing to lose yet.
-        var lost = state.Number == 0 ? [] : Lost(state, now, change.Follows, change.Counts);
+        // What a car follows is said first of all: nothing was done on it that could be lost.
+        var isNew = change.Counts.Count == 0 && state.Jobs.IsEmpty && state.Positions.IsEmpty && state.ReleaseHistory.IsEmpty;
+        var lost = isNew ? [] : Lost(state, now, change.Follows, change.Counts);
         refused.AddRange(lost.Count > 0 ? AgainstFewer(state) : []);
         return refused.Count > 0
             ? new Verdict.Refused(refused)

@@ -72,7 +72,7 @@ public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
         var all = await shop.Procedures.AsNoTracking().ToListAsync(cancellation);
         return
         [
-            .. all.GroupBy(procedure => procedure.Code).Select(same => same.MaxBy(procedure => procedure.ImportedAt)!)
+            .. all.GroupBy(procedure => procedure.Code).Select(same => same.MaxBy(procedure => procedure.CurrentSince)!)
                 .OrderBy(procedure => procedure.Code, CodeOrder.Natural),
         ];
     }

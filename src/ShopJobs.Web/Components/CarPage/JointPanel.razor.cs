@@ -61,7 +61,7 @@ public sealed partial class JointPanel
     {
         // What was worked on is drawn, also where a newer register counts fewer.
         var count = Reading.State.Positions.Keys.Where(position => position.Joint == Joint).Select(position => position.Number)
-            .Append(Reading.Now.Register.Kinds.GetValueOrDefault(Joint.Key)?.Positions ?? 0).Max();
+            .Append(Reading.Now.Register.Kinds.GetValueOrDefault(Joint.Key)?.PositionsAt(Joint.Place) ?? 0).Max();
         positions = [.. Enumerable.Range(1, count).Select(Joint.At).Select(position => (position, JointLook.Of(Reading, position)))];
         specification = Opening.GroupOn(Reading.State, Reading.Now, Joint.At(1)) is { Group: var group }
             ? $"{group.Thread}, {group.Condition.Words()}, {(group.IsTurned ? group.StageWords() : $"permitted {group.Final.Permitted}")}, {group.Risk.Words()}"

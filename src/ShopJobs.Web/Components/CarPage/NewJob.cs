@@ -10,7 +10,8 @@ namespace ShopJobs.Web.Components.CarPage;
 
 /// <summary>A procedure as it could be put on a car now.</summary>
 /// <param name="Places">Places it can be put on.</param>
-public sealed record Offer(Procedure Procedure, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places);
+/// <param name="Against">Why it does not go on this car, or not at some of its places.</param>
+public sealed record Offer(Procedure Procedure, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places, IReadOnlyList<SaidHold> Against);
 
 /// <summary>Puts procedures on cars: the entry and the job's row stand or fall together.</summary>
 public sealed class NewJob(CarDesk desk, Documents documents, LogbookSnapshots snapshots, WhoIsHere here, ShopClock clock)
@@ -18,17 +19,24 @@ public sealed class NewJob(CarDesk desk, Documents documents, LogbookSnapshots s
     /// <summary>Longest text of what the customer asked for.</summary>
     public const int AskedForLength = 2000;
 
-    /// <summary>Reads a procedure against the register in force; null before there is a register.</summary>
-    public Offer? Read(string procedureDigest) => snapshots.Read(reader =>
+    /// <summary>Reads a procedure for this car by the register in force; null before there is a register, and where it fits no car of it.</summary>
+    public Offer? Read(CarId car, string procedureDigest)
     {
-        if (Documents.CurrentRegister(reader) is not { } register)
+        var (state, now) = desk.Read(car, null) is var reading ? (reading.State, reading.Now) : default;
+        return snapshots.Read(reader =>
         {
-            return null;
-        }
+            if (Documents.CurrentRegister(reader) is not { } register
+                || (documents.Read(reader, procedureDigest, register, state.Joints.Follows).Value ?? documents.Read(reader, procedureDigest, register).Value) is not { } procedure)
+            {
+                return null;
+            }
 
-        var procedure = documents.Procedure(reader, procedureDigest, register);
-        return new Offer(procedure, procedureDigest, register, PlacedProcedure.PlacesOf(procedure, documents.Register(reader, register)));
-    });
+            var possible = PlacedProcedure.PlacesOf(procedure, now.Register);
+            var against = Decider.AgainstFit(state, procedure, possible, now).ToList();
+            var places = against.Exists(point => point.Joint is null) ? [] : possible.Where(place => against.TrueForAll(point => point.Joint!.Value.Place != place));
+            return new Offer(procedure, procedureDigest, register, [.. places], [.. against.Select(now.Say)]);
+        });
+    }
 
     /// <summary>Puts it on.</summary>
     /// <param name="askedFor">What the customer asked for, in the customer's words.</param>

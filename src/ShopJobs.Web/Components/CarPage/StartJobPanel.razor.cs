@@ -31,8 +31,8 @@ public sealed partial class StartJobPanel
 
     private void Choose(string digest)
     {
-        offer = Desk.Read(digest);
-        refusal = offer is null ? "The shop has no joint register in force. Import one first." : null;
+        offer = Desk.Read(Car, digest);
+        refusal = offer is null ? "The procedure does not fit the shop's joint register, or the shop has none. Look at it under Procedures." : null;
         places.Clear();
         if (offer is { Places: [var only] })
         {

@@ -36,6 +36,9 @@ public static class Links
     /// <summary>Where a held step, result or lot is decided.</summary>
     public static string HeldWork(CarId car, long hold) => FormattableString.Invariant($"{Car(car)}/held-work/{hold}");
 
+    /// <summary>Which joints the car has, and where that is changed.</summary>
+    public static string Joints(CarId car) => $"{Car(car)}/joints";
+
     /// <summary>Where the car comes in, is moved and leaves.</summary>
     public static string Visit(CarId car) => $"{Car(car)}/visit";
 

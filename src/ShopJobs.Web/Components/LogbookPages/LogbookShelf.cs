@@ -48,7 +48,7 @@ public sealed class LogbookShelf(
 
         var logbook = Folders.LogbookOf(car);
         var folded = reader.FoldAsFarAsReadable(logbook, Folders.Car);
-        var now = Surroundings.About(surroundings.Of(reader, default), reader, car);
+        var now = Surroundings.About(surroundings.Of(reader, default), reader, car, folded.State);
         var names = Names(reader, now, folded.State.Jobs);
         return Sheet(reader, logbook, name, newest, folded.Unreadable, (entry, envelope) =>
             Line(reader, names, entry, envelope, folded.State.StandingOf(entry)) with
@@ -134,7 +134,7 @@ public sealed class LogbookShelf(
     };
 
     private static EntryNames Names(LogbookReader reader, Circumstances now, IReadOnlyDictionary<JobId, JobBook> jobs) => new(
-        joint => now.Register.Kinds.TryGetValue(joint.Key, out var kind) ? $"{kind.Name} {joint.Place}" : joint.ToString(),
+        joint => now.Name(joint),
         tool => now.Tool(tool).Tool?.Name ?? "a tool not in the book",
         job => jobs.TryGetValue(job, out var book) ? book.Fact.Procedure : "a job not in the book",
         (job, step) => jobs.TryGetValue(job, out var book) && now.Placed(book).Step(step) is { } instance ? instance.Title() : step,

@@ -29,7 +29,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
     private static IEnumerable<DecisionItem> ItemsOf(Present here, CarReading reading)
     {
         IEnumerable<DecisionItem> toDecide = [.. Fasteners(reading), .. Work(reading), .. Corrections(reading)];
-        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading) : []];
+        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Witness) ? Fewer(here, reading) : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading) : []];
     }
 
     // A joint's fasteners together: they are decided at once where there are several.
@@ -68,6 +68,10 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
             .Where(pull => pull.WaitsForAnswer && pull.Person != here.Person && pull.Fact.Job == job.Id && pull.Fact.Group == work.Instance.Group.Id && work.Stages.Contains(pull.Fact.Stage))).ToList()
         where waiting.Count > 0
         select new DecisionItem($"{step.Title()}: {(waiting.Count == 1 ? "one pull waits" : $"{waiting.Count} pulls wait")} for whoever stood by", "Countersign", Links.Step(reading.Car, job.Id, step.Id));
+
+    private static IEnumerable<DecisionItem> Fewer(Present here, CarReading reading) =>
+        reading.State.FewerAsked.Values.Where(asked => asked.Person != here.Person).Select(asked => new DecisionItem(
+            $"{reading.Now.PersonName(asked.Person)} says that it has fewer joints: a second person looks", "Look", Links.Joints(reading.Car)));
 
     private static IEnumerable<DecisionItem> Suspended(CarReading reading) =>
         from kind in ReleaseKinds.All

@@ -14,6 +14,7 @@ internal sealed class ImportBatch
 
     private readonly List<ReadDocument> documents = [];
     private readonly HashSet<string> here;
+    private readonly HashSet<string> currentOnes;
     private readonly string? current;
 
     private ImportBatch(IReadOnlyList<ProcedureRevision> rows, IReadOnlyList<JointRegisterRevision> registers)
@@ -21,6 +22,7 @@ internal sealed class ImportBatch
         Rows = rows;
         current = registers.SingleOrDefault(row => row.Current)?.Digest;
         here = [.. rows.Select(row => row.Digest), .. registers.Select(row => row.Digest)];
+        currentOnes = [.. rows.GroupBy(row => row.Code).Select(code => code.MaxBy(row => row.CurrentSince)!.Digest), .. current is null ? [] : new[] { current }];
     }
 
     /// <summary>One document as far as it was read.</summary>
@@ -40,9 +42,17 @@ internal sealed class ImportBatch
 
     public bool IsSound => !documents.Exists(document => document.HasErrors);
 
-    public ReadDocument? NewRegister => documents.Find(document => document.Register is not null && !here.Contains(document.Digest));
+    /// <summary>The register that is not in force yet: new to the shop, or an older one that comes in force again.</summary>
+    public ReadDocument? NewRegister => documents.Find(document => document.Register is not null && !currentOnes.Contains(document.Digest));
 
-    public IEnumerable<ReadDocument> NewProcedures => documents.Where(document => document.Procedure is not null && !here.Contains(document.Digest));
+    /// <summary>Procedures that are not current yet: new to the shop, or an older revision that becomes current again.</summary>
+    public IEnumerable<ReadDocument> NewProcedures => documents.Where(document => document.Procedure is not null && !currentOnes.Contains(document.Digest));
+
+    /// <summary>The new register has fewer joints than the one in force, for any kind of car, and the shop has cars.</summary>
+    public bool TakesAway { get; private set; }
+
+    /// <summary>True where the shop had this very document before.</summary>
+    public bool WasHere(ReadDocument document) => here.Contains(document.Digest);
 
     public static async Task<ImportBatch> ReadAsync(ShopDbContext shop, IReadOnlyList<DocumentFile> files, CancellationToken cancellation)
     {
@@ -64,6 +74,8 @@ internal sealed class ImportBatch
 
         batch.CheckTogether();
         batch.CheckFit(register, cancellation);
+        batch.TakesAway = batch.InForce is { } before && batch.NewRegister?.Register?.Value is { } after
+            && RegisterChanges.TakesAway(before, after) && await shop.Cars.AnyAsync(cancellation);
         return batch;
     }
 
@@ -71,8 +83,13 @@ internal sealed class ImportBatch
     public async Task<bool> StillHoldsAsync(ShopDbContext shop, CancellationToken cancellation)
     {
         var digests = await shop.Procedures.Select(row => row.Digest).Concat(shop.JointRegisters.Select(row => row.Digest)).ToListAsync(cancellation);
-        return here.SetEquals(digests) && current == await shop.JointRegisters.Where(row => row.Current).Select(row => row.Digest).SingleOrDefaultAsync(cancellation);
+        var newest = await shop.Procedures.GroupBy(row => row.Code).Select(code => code.Max(row => row.CurrentSince)).ToListAsync(cancellation);
+        return here.SetEquals(digests) && newest.ToHashSet().SetEquals(Rows.GroupBy(row => row.Code).Select(code => code.Max(row => row.CurrentSince))) && current == await shop.JointRegisters.Where(row => row.Current).Select(row => row.Digest).SingleOrDefaultAsync(cancellation);
     }
+
+    /// <summary>Notes that the new register takes joints away and nobody looked.</summary>
+    public void RefuseToTakeAway() => NewRegister!.Problems.Add(Error(
+        "", "This register takes joints away from cars of this shop", "the lead takes it in on the page Import documents, with a second person who looked at the cars"));
 
     /// <summary>What became of each document, once it is known whether the batch is sound.</summary>
     public ImportReport Report() => new(
@@ -135,7 +152,7 @@ internal sealed class ImportBatch
         }
 
         var replaced = documents.Select(document => document.Procedure?.Value?.Code).ToHashSet();
-        foreach (var row in Rows.GroupBy(row => row.Code).Select(code => code.MaxBy(row => row.ImportedAt)!).Where(row => !replaced.Contains(row.Code)))
+        foreach (var row in Rows.GroupBy(row => row.Code).Select(code => code.MaxBy(row => row.CurrentSince)!).Where(row => !replaced.Contains(row.Code)))
         {
             if (ProcedureDocument.Load(row.Yaml, row.Code, register, cancellation).Errors.FirstOrDefault() is { } first)
             {
@@ -154,13 +171,13 @@ internal sealed class ImportBatch
             return (DocumentFate.Refused, $"{document.File.Name} has errors and was not imported.");
         }
 
-        if (here.Contains(document.Digest))
+        if (currentOnes.Contains(document.Digest))
         {
             return (DocumentFate.AlreadyHere, $"{name} is in the shop already with exactly this text; nothing was done.");
         }
 
         return IsSound
-            ? (DocumentFate.Stored, $"{name} is in the shop and current.")
+            ? (DocumentFate.Stored, here.Contains(document.Digest) ? $"{name} was in the shop before and is current again." : $"{name} is in the shop and current.")
             : (DocumentFate.NotTaken, $"{name} has no error, but was not imported, because another file has.");
     }
 

@@ -17,7 +17,8 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
     /// <param name="files">The batch.</param>
     /// <param name="by">Who hands it in; null from the machine itself. The caller asked for the right.</param>
     /// <param name="cancellation">Gives up before anything is stored.</param>
-    public async Task<ImportReport> ImportAsync(IReadOnlyList<DocumentFile> files, PersonId? by, CancellationToken cancellation = default)
+    /// <param name="lookedBy">A second person who looked and signed, where the register takes joints away; null where nobody did.</param>
+    public async Task<ImportReport> ImportAsync(IReadOnlyList<DocumentFile> files, PersonId? by, CancellationToken cancellation = default, PersonId? lookedBy = null)
     {
         ArgumentNullException.ThrowIfNull(files);
         await using var shop = await database.CreateDbContextAsync(cancellation);
@@ -25,6 +26,11 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
         {
             // Reading a document takes as long as it takes: nobody's work waits for it. Where another import came in between, it is read again.
             var batch = await ImportBatch.ReadAsync(shop, files, cancellation);
+            if (batch.TakesAway && lookedBy is null)
+            {
+                batch.RefuseToTakeAway();
+            }
+
             if (!batch.IsSound)
             {
                 return batch.Report();
@@ -33,34 +39,50 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
             await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
             if (await batch.StillHoldsAsync(shop, cancellation))
             {
-                await StoreAsync(shop, batch, by, cancellation);
+                await StoreAsync(shop, batch, by, batch.TakesAway ? lookedBy : null, cancellation);
                 await locked.CommitAsync(cancellation);
                 return batch.Report();
             }
         }
     }
 
-    private async Task StoreAsync(ShopDbContext shop, ImportBatch batch, PersonId? by, CancellationToken cancellation)
+    private async Task StoreAsync(ShopDbContext shop, ImportBatch batch, PersonId? by, PersonId? lookedBy, CancellationToken cancellation)
     {
         var at = time.GetUtcNow().UtcDateTime;
         if (batch.NewRegister is { } register)
         {
             await shop.JointRegisters.Where(row => row.Current)
                 .ExecuteUpdateAsync(rows => rows.SetProperty(row => row.Current, false), cancellation);
-            shop.JointRegisters.Add(new JointRegisterRevision
+            if (batch.WasHere(register))
             {
-                Digest = register.Digest,
-                Yaml = register.File.Bytes,
-                ImportedAt = at,
-                ImportedBy = by,
-                Current = true,
-            });
+                await shop.JointRegisters.Where(row => row.Digest == register.Digest).ExecuteUpdateAsync(
+                    rows => rows.SetProperty(row => row.Current, true).SetProperty(row => row.LookedBy, lookedBy), cancellation);
+            }
+            else
+            {
+                shop.JointRegisters.Add(new JointRegisterRevision
+                {
+                    Digest = register.Digest,
+                    Yaml = register.File.Bytes,
+                    ImportedAt = at,
+                    ImportedBy = by,
+                    LookedBy = lookedBy,
+                    Current = true,
+                });
+            }
         }
 
         foreach (var read in batch.NewProcedures)
         {
             var procedure = read.Procedure!.Value!;
-            var newest = batch.Rows.Where(row => row.Code == procedure.Code).Select(row => row.ImportedAt).DefaultIfEmpty().Max();
+            var newest = batch.Rows.Where(row => row.Code == procedure.Code).Select(row => row.CurrentSince).DefaultIfEmpty().Max();
+            var since = at > newest ? at : newest.AddMicroseconds(1);
+            if (batch.WasHere(read))
+            {
+                await shop.Procedures.Where(row => row.Digest == read.Digest).ExecuteUpdateAsync(rows => rows.SetProperty(row => row.CurrentSince, since), cancellation);
+                continue;
+            }
+
             shop.Procedures.Add(new ProcedureRevision
             {
                 Digest = read.Digest,
@@ -69,8 +91,9 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
                 Revision = procedure.Revision,
                 Yaml = read.File.Bytes,
                 Demo = procedure.DemoData,
-                ImportedAt = at > newest ? at : newest.AddMicroseconds(1),
+                ImportedAt = since,
                 ImportedBy = by,
+                CurrentSince = since,
             });
         }
 

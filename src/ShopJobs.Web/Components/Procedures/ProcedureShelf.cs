@@ -44,7 +44,7 @@ public sealed class ProcedureShelf(IDbContextFactory<ShopDbContext> database, Lo
         return snapshots.Read(reader => (IReadOnlyList<ShelvedProcedure>)
         [
             .. rows.GroupBy(row => row.Code).OrderBy(code => code.Key, CodeOrder.Natural)
-                .SelectMany(code => code.OrderByDescending(row => row.ImportedAt)
+                .SelectMany(code => code.OrderByDescending(row => row.CurrentSince)
                     .Select((row, place) => new ShelvedProcedure(row, place == 0, documents.Read(reader, row.Digest, register.Digest)))),
         ]);
     }

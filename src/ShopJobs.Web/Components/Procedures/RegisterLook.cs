@@ -13,7 +13,8 @@ namespace ShopJobs.Web.Components.Procedures;
 /// <param name="Mark">Digest of the register and of these words: what was looked at is what is taken.</param>
 /// <param name="Kinds">What differs in the register.</param>
 /// <param name="Cars">Which running jobs and cars it touches.</param>
-public sealed record RegisterEffect(string Mark, IReadOnlyList<string> Kinds, IReadOnlyList<string> Cars);
+/// <param name="TakesAway">Cars of the shop would have fewer joints: the lead takes it in, with a second person who looked.</param>
+public sealed record RegisterEffect(string Mark, IReadOnlyList<string> Kinds, IReadOnlyList<string> Cars, bool TakesAway);
 
 /// <summary>Looks at a new joint register before it is taken in.</summary>
 public sealed class RegisterLook(IDbContextFactory<ShopDbContext> database, CarDesk desk)
@@ -29,8 +30,7 @@ public sealed class RegisterLook(IDbContextFactory<ShopDbContext> database, CarD
             return null;
         }
 
-        var changes = RegisterChanges.Between(before, after);
-        var kinds = changes.SelectMany(RegisterWords.Of).ToList();
+        var kinds = RegisterWords.Of(before, after).ToList();
         if (RegisterChanges.OtherThanKinds(before, after))
         {
             kinds.Add("The car's conditions, the settings or the results are written anew.");
@@ -42,9 +42,9 @@ public sealed class RegisterLook(IDbContextFactory<ShopDbContext> database, CarD
         }
 
         var cars = await shop.Cars.AsNoTracking().OrderBy(car => car.Name).ToListAsync(cancellation);
-        var touched = cars.Zip(desk.ReadAll(cars.Select(car => car.Id), null)).SelectMany(car => Touched(car.First, car.Second, changes)).ToList();
+        var touched = cars.Zip(desk.ReadAll(cars.Select(car => car.Id), null)).SelectMany(car => Touched(car.First, car.Second, RegisterChanges.Between(before.For(car.Second.State.Joints), after.For(car.Second.State.Joints)))).ToList();
         var mark = SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', [read.Digest, .. kinds, .. touched])));
-        return new RegisterEffect(Convert.ToHexStringLower(mark), kinds, touched);
+        return new RegisterEffect(Convert.ToHexStringLower(mark), kinds, touched, batch.TakesAway);
     }
 
     private static IEnumerable<string> Touched(Car car, CarReading reading, IReadOnlyList<KindChange> changes)

@@ -6,6 +6,22 @@ namespace ShopJobs.Web.Components.Procedures;
 /// <summary>How the difference between two registers is said.</summary>
 internal static class RegisterWords
 {
+    /// <summary>What is different in two registers: in the list of every car, and in those of the kinds of car.</summary>
+    internal static IEnumerable<string> Of(JointRegister before, JointRegister after)
+    {
+        var ofAll = RegisterChanges.Between(before, after).SelectMany(Of).ToList();
+        return ofAll.Concat(before.Cars.Keys.Union(after.Cars.Keys).Order(StringComparer.Ordinal).SelectMany(key => OfKind(key, before, after)));
+    }
+
+    private static IEnumerable<string> OfKind(string key, JointRegister before, JointRegister after)
+    {
+        var list = new JointList(key, []);
+        return !before.Cars.TryGetValue(key, out var removed) ? [$"Added: the kind of car “{after.Cars[key].Name}”."]
+            : !after.Cars.ContainsKey(key) ? [$"Removed: the kind of car “{removed.Name}”. A car that follows it follows nothing any more: it is moved by hand and not driven."]
+            : RegisterChanges.Between(before.For(list), after.For(list)).SelectMany(Of)
+                .Except(RegisterChanges.Between(before, after).SelectMany(Of)).Select(line => $"On {removed.Name}: {line}");
+    }
+
     /// <summary>What is different in one kind of joint, a line for each difference.</summary>
     internal static IEnumerable<string> Of(KindChange change)
     {
@@ -39,7 +55,7 @@ internal static class RegisterWords
     }
 
     // "4 positions: front-left 5, front-right 5"; every one of a place is said once.
-    private static string Positions(IReadOnlyList<JointPosition> positions) => string.Create(
+    internal static string Positions(IReadOnlyList<JointPosition> positions) => string.Create(
         CultureInfo.InvariantCulture,
         $"{positions.Count} {(positions.Count == 1 ? "position" : "positions")}: {string.Join(", ", positions.GroupBy(position => position.Place).Select(Numbers))}");
 

@@ -6,7 +6,7 @@ using ShopJobs.Web.Accounts;
 namespace ShopJobs.Web.Components.Procedures;
 
 /// <summary>An author hands in documents. Works without a circuit.</summary>
-public sealed partial class UploadPage(ProcedureImport import, RegisterLook look, WhoIsHere who)
+public sealed partial class UploadPage(ProcedureImport import, RegisterLook look, SecondLook second, WhoIsHere who)
 {
     private const int MostFiles = 20;
 
@@ -20,6 +20,7 @@ public sealed partial class UploadPage(ProcedureImport import, RegisterLook look
     private List<DocumentFile> files = [];
     private RegisterEffect? effect;
     private ImportReport? report;
+    private IReadOnlyList<PeopleBook.Named> seconds = [];
     private string? refusal;
 
     [CascadingParameter]
@@ -50,9 +51,30 @@ public sealed partial class UploadPage(ProcedureImport import, RegisterLook look
         effect = await look.AtAsync(files, Http.RequestAborted);
         if (effect is null || effect.Mark == Http.Request.Form[SeenField])
         {
-            effect = null;
-            report = await import.ImportAsync(files, present.Person, Http.RequestAborted);
+            await TakeInAsync(present);
         }
+        else if (effect.TakesAway)
+        {
+            seconds = await second.OfferedAsync(present, Http.RequestAborted);
+        }
+    }
+
+    // What takes joints away from cars is taken in by the lead and a second person who looked.
+    private async Task TakeInAsync(Present present)
+    {
+        PersonId? looked = null;
+        if (effect is { TakesAway: true })
+        {
+            (looked, refusal) = await second.AskAsync(present, Http.Request.Form, effect.Mark, Http.RequestAborted);
+            seconds = await second.OfferedAsync(present, Http.RequestAborted);
+            if (looked is null)
+            {
+                return;
+            }
+        }
+
+        effect = null;
+        report = await import.ImportAsync(files, present.Person, Http.RequestAborted, looked);
     }
 
     private bool TooMuchToKeep => files.Sum(file => (long)file.Bytes.Length) > MostKept;

@@ -23,7 +23,7 @@ public sealed class SummaryShelf(LogbookSnapshots snapshots, Surroundings surrou
         var after = summaries[^1].Number;
         var since = reader.Entries(logbook, after, (int)(folded.State.Number - after)).Select(Folders.Read).ToList();
         var tools = Surroundings.AllTools(reader);
-        var now = surroundings.Of(reader, default) with { Tool = tool => tools.GetValueOrDefault(tool, ToolState.Empty) };
+        var now = surroundings.Of(reader, default).For(folded.State) with { Tool = tool => tools.GetValueOrDefault(tool, ToolState.Empty) };
         return summaries.Reverse().Select(book => new IssuedVersion(
             book,
             folded.State.StandingOf(now, book, since),

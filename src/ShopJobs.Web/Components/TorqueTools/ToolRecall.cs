@@ -57,7 +57,7 @@ public sealed class ToolRecall(LogbookSnapshots snapshots, Surroundings surround
             [.. state.Trace(tool, folded.State, entries).Select(traced =>
                 new RecallLine(
                     traced,
-                    now.Register.Kinds.TryGetValue(traced.Position.Key, out var kind) ? $"{kind.Name} {traced.Position.Place}" : traced.Position.Joint.ToString(),
+                    now.Name(traced.Position.Joint),
                     folded.State.StateOf(traced.Position, now.Tool),
                     folded.State.StagesOf(folded.State.Of(traced.Position))))],
             folded.Unreadable?.Message)

@@ -608,6 +608,9 @@ namespace ShopJobs.Web.Data.Migrations
                     b.Property<Guid?>("ImportedBy")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("LookedBy")
+                        .HasColumnType("TEXT");
+
                     b.Property<byte[]>("Yaml")
                         .IsRequired()
                         .HasColumnType("BLOB");
@@ -630,6 +633,9 @@ namespace ShopJobs.Web.Data.Migrations
                     b.Property<string>("Code")
                         .IsRequired()
                         .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CurrentSince")
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("Demo")

@@ -15,4 +15,7 @@ public sealed class JointRegisterRevision
     public PersonId? ImportedBy { get; init; }
 
     public bool Current { get; set; }
+
+    /// <summary>The second person who looked, where this register took joints away from cars of the shop.</summary>
+    public PersonId? LookedBy { get; set; }
 }

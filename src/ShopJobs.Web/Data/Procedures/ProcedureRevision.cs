@@ -2,7 +2,7 @@ using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Data.Procedures;
 
-/// <summary>One imported procedure document, exactly as it came. Never changed: a new text is a new row.</summary>
+/// <summary>One imported procedure document, exactly as it came. Its text never changes: a new text is a new row.</summary>
 public sealed class ProcedureRevision
 {
     /// <summary>SHA-256 of the document, lower-case hex.</summary>
@@ -22,4 +22,7 @@ public sealed class ProcedureRevision
     public DateTime ImportedAt { get; init; }
 
     public PersonId? ImportedBy { get; init; }
+
+    /// <summary>When it was made current last, UTC; the newest of a code is current.</summary>
+    public DateTime CurrentSince { get; set; }
 }
