@@ -29,7 +29,7 @@ internal static class ImportVerb
         await using var services = await VerbServices.OpenAsync(folder, cancellation);
         var import = new ProcedureImport(
             services.GetRequiredService<IDbContextFactory<ShopDbContext>>(), services.GetRequiredService<TimeProvider>());
-        var report = await import.ImportAsync(files, by: null, cancellation);
+        var report = await import.ImportAsync(files, by: null, cancellation: cancellation);
         foreach (var document in report.Documents)
         {
             await DocumentVerbs.PrintAsync(document.Name, document.Problems, output);

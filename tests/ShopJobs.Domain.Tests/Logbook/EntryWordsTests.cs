@@ -29,6 +29,7 @@ public sealed partial class EntryWordsTests
         new JobResumed(Job, [12], "s"),
         new JobCancelled(Job, Text, "s"),
         new JobTakenBack(Job, [Nut], Text, "s"),
+        new RevisionAdopted(Job, "3", "d3", "r2", ["Final torque"], [7, 8], "s"),
         new CarConditionDeclared([new CarCondition("stand", "wheel-up")]),
         new StepConfirmed(Job, "Final torque", ["even"], [new MeasuredValue("gap", 0.05m, "mm")], [4], false, null, "s"),
         new ResultRecorded("alignment", [new MeasuredValue("toe", 1.5m, "mm")], ResultBasis.Measured, null, [], Job, null, []),

@@ -106,7 +106,7 @@ public sealed class ProcedureImportTests : IAsyncLifetime
     public async Task A_request_that_was_given_up_reads_nothing_on()
     {
         await Assert.ThrowsAnyAsync<OperationCanceledException>(
-            () => Import.ImportAsync([Documents.Register], by: null, new CancellationToken(canceled: true)));
+            () => Import.ImportAsync([Documents.Register], by: null, cancellation: new CancellationToken(canceled: true)));
 
         Assert.True((await Import.ImportAsync([Documents.Register], by: null)).Documents.All(document => document.Fate == DocumentFate.Stored));
     }

@@ -1,3 +1,6 @@
+using System.Text.Json.Serialization;
+using ShopJobs.Domain.Procedures;
+
 namespace ShopJobs.Domain.Logbook;
 
 /// <summary>A signed command on a job as a whole: what was shown is the car's whole logbook.</summary>
@@ -17,3 +20,8 @@ public sealed record CancelJob(JobId Job, ContentDigest Reason, string Shown) : 
 
 /// <summary>Take a job back that was put on the wrong car.</summary>
 public sealed record TakeJobBack(JobId Job, ContentDigest Reason, string Shown) : JobCommand(Job, Shown);
+
+/// <summary>Take over a newer revision of its procedure for a job.</summary>
+/// <param name="Procedure">The newer revision.</param>
+public sealed record AdoptRevision(
+    JobId Job, [property: JsonIgnore] Procedure Procedure, string ProcedureDigest, string RegisterDigest, string Shown) : JobCommand(Job, Shown);

@@ -18,6 +18,7 @@ public static class EntryCodec
         Add("job-resumed", json.JobResumed, JobIn.Job);
         Add("job-cancelled", json.JobCancelled, JobIn.Job);
         Add("job-taken-back", json.JobTakenBack, JobIn.Job, PositionIn.LeftOpenIfAny);
+        Add("revision-adopted", json.RevisionAdopted, JobIn.Job);
         Add("condition-declared", json.CarConditionDeclared);
         Add("step-confirmed", json.StepConfirmed, JobIn.Job);
         Add("result-recorded", json.ResultRecorded, JobIn.JobIfAny, tool: ToolIn.ToolIfAny);

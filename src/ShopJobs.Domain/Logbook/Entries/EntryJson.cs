@@ -148,6 +148,7 @@ internal static class EntryJson
     UseStringEnumConverter = true)]
 [JsonSerializable(typeof(JobStarted))]
 [JsonSerializable(typeof(JobEnded))]
+[JsonSerializable(typeof(RevisionAdopted))]
 [JsonSerializable(typeof(JobPutOnHold))]
 [JsonSerializable(typeof(JobResumed))]
 [JsonSerializable(typeof(JobCancelled))]

@@ -33,3 +33,15 @@ public sealed record JobTakenBack(JobId Job, IReadOnlyList<JointPosition> LeftOp
 {
     public override EntryFacets Facets() => new() { Job = Job, Positions = LeftOpen, Texts = KeptText.Given(("Reason", Reason)) };
 }
+
+/// <summary>A job goes on by a newer revision of its procedure.</summary>
+/// <param name="Steps">Signed steps that ask something else now: their sign-offs have fallen.</param>
+/// <param name="Outside">Numbers of the pulls that are outside what the newer revision asks: they are held until somebody decides.</param>
+public sealed record RevisionAdopted(
+    JobId Job, string Revision, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Steps, IReadOnlyList<long> Outside, string Shown) : Entry
+{
+    /// <summary>Which joints the car had then; null where it followed the register's own list.</summary>
+    public JointList? Joints { get; init; }
+
+    public override EntryFacets Facets() => new() { Job = Job, About = Outside };
+}

@@ -154,6 +154,7 @@ public sealed partial record CarState
         {
             JobStarted fact => this with { Jobs = Jobs.Add(fact.Job, new JobBook(fact.Job, recorded.Number, recorded.At, fact)) },
             JobEnded fact => WithEnd(recorded, fact.Job, JobEnd.ByTheLead, null),
+            RevisionAdopted fact => WithRevision(recorded, fact),
             JobPutOnHold fact => WithHold(recorded, fact),
             JobResumed fact => WithResumption(recorded, fact),
             JobCancelled fact => WithEnd(recorded, fact.Job, JobEnd.Cancelled, fact.Reason),

@@ -22,6 +22,22 @@ public sealed partial record CarState
             Summaries = Superseded(recorded.Number),
         };
 
+    // Signed steps that ask something else now are signed anew. What is outside the newer revision is held, by nobody's hand; where it is to
+    // be redone already, that is enough.
+    private CarState WithRevision(Recorded recorded, RevisionAdopted fact)
+    {
+        var job = Jobs[fact.Job];
+        var outside = fact.Outside.Select(number => ((TorqueRecorded)Correctables[number].Entry).Position).Distinct().ToList();
+        var hold = new Hold(recorded.Number, recorded.At, default, HoldReason.OlderRevision);
+        return WithJob(fact.Job, book => book with
+        {
+            Fact = book.Fact with { Revision = fact.Revision, ProcedureDigest = fact.ProcedureDigest, RegisterDigest = fact.RegisterDigest, Joints = fact.Joints },
+        })
+            .Fell(recorded.Number, fact.Steps.Select(step => job.SignOffs[step].Number))
+            .Put(outside, book => book.Holds.Exists(decided => decided.Decision is not null) ? book : book with { Holds = book.Holds.Add(hold with { Workers = book.Workers }) })
+            .SuspendReleases(recorded.Number);
+    }
+
     private CarState WithHold(Recorded recorded, JobPutOnHold fact) =>
         WithJob(fact.Job, job => job with { OnHold = WordOf(recorded, fact.Reason) }) with { Summaries = Superseded(recorded.Number) };
 

@@ -41,7 +41,7 @@ public static class OtherSpecifications
                 select found.Pull).DistinctBy(pull => pull.Number);
     }
 
-    private static bool Passes(Pull pull, JointGroup theirs, int number, JointGroup ours)
+    internal static bool Passes(Pull pull, JointGroup theirs, int number, JointGroup ours)
     {
         var stage = ours.Stages[number - 1];
         return (stage.Turn is { } turn

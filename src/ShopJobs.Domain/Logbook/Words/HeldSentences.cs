@@ -15,6 +15,12 @@ internal static class HeldSentences
         HoldReason.ResultHeld => (
             $"The result “{point.Name ?? "recorded"}” is held", "somebody with the right, who did not record it, decides it, or it is done again after the decision"),
 
+        // a newer revision
+        HoldReason.OlderRevision => (on.With("made under an older revision, and outside what the newer one asks"), "back off, inspect and redo; or somebody with the right decides"),
+        HoldReason.OtherProcedure => ($"This is not a revision of {point.Name}", "choose a revision of the job's own procedure"),
+        HoldReason.SameRevision => ($"The job is done by revision {point.Name} already", "go on with the work"),
+        HoldReason.WorkIsGone => ($"The newer revision has no “{point.Name}” as this job recorded it", "leave the job as it is; or cancel it and put the newer revision on the car as a new one"),
+
         // words that others rely on
         HoldReason.AcceptanceWho => ("Nobody is named who accepts it", "write the name of whoever said it"),
         HoldReason.AcceptanceWhen when point.Day is { } ahead => (

@@ -16,9 +16,9 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
     /// <summary>Imports the files.</summary>
     /// <param name="files">The batch.</param>
     /// <param name="by">Who hands it in; null from the machine itself. The caller asked for the right.</param>
-    /// <param name="cancellation">Gives up before anything is stored.</param>
     /// <param name="lookedBy">A second person who looked and signed, where the register takes joints away; null where nobody did.</param>
-    public async Task<ImportReport> ImportAsync(IReadOnlyList<DocumentFile> files, PersonId? by, CancellationToken cancellation = default, PersonId? lookedBy = null)
+    /// <param name="cancellation">Gives up before anything is stored.</param>
+    public async Task<ImportReport> ImportAsync(IReadOnlyList<DocumentFile> files, PersonId? by, PersonId? lookedBy = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(files);
         await using var shop = await database.CreateDbContextAsync(cancellation);

@@ -74,7 +74,7 @@ public sealed partial class UploadPage(ProcedureImport import, RegisterLook look
         }
 
         effect = null;
-        report = await import.ImportAsync(files, present.Person, Http.RequestAborted, looked);
+        report = await import.ImportAsync(files, present.Person, looked, Http.RequestAborted);
     }
 
     private bool TooMuchToKeep => files.Sum(file => (long)file.Bytes.Length) > MostKept;

@@ -162,12 +162,12 @@ internal sealed partial class Ledger
     private bool WasDecided(JointPosition position) => lines.Any(line => line.Entry is Decided fact && fact.Position == position);
 
     // Who, when, how, and where the writing is.
-    private static IEnumerable<HoldReason> OfAcceptance(Acceptance said, DateTime at, bool inWriting)
+    private IEnumerable<HoldReason> OfAcceptance(Acceptance said, DateTime at, bool inWriting)
     {
         var spoken = said.How is SaidHow.ByTelephone or SaidHow.InPerson;
         return Those(
             (HoldReason.AcceptanceWho, said.Who.Length < 2),
-            (HoldReason.AcceptanceWhen, said.On is null || said.On > DateOnly.FromDateTime(at)),
+            (HoldReason.AcceptanceWhen, said.On is null || said.On > clock.Day(at)),
             (HoldReason.AcceptanceHow, said.How is null),
             (HoldReason.AcceptanceNotWritten, inWriting && spoken),
             (HoldReason.AcceptanceKept, said.How == SaidHow.InWriting && said.KeptAt.Trim().Length == 0),

@@ -20,6 +20,7 @@ internal sealed class CarAtWork
     private DateTime newest = Start;
     private ClockAnchor anchor = ClockAnchor.First(ShopState.Empty, Start, Start, TimeSpan.Zero);
     private readonly Dictionary<JobId, PlacedProcedure> placed = [];
+    private readonly Dictionary<string, Procedure> revisions = [];
 
     public CarAtWork(int nuts = 5, ToolShelf? shelf = null, HoldRules? rules = null, JointRegister? register = null)
     {
@@ -35,6 +36,7 @@ internal sealed class CarAtWork
         Rules = other.Rules;
         procedures = new(other.procedures);
         placed = new(other.placed);
+        revisions = new(other.revisions);
         State = other.State;
         Book = [.. other.Book];
         OnLiftB = other.OnLiftB;
@@ -152,8 +154,20 @@ internal sealed class CarAtWork
         return new StartJob(job, procedure, "digest", "digest", places);
     }
 
+    /// <summary>The command that takes a newer revision over for a job; its text is known from here.</summary>
+    public AdoptRevision ToAdopt(JobId job, Procedure procedure, string digest)
+    {
+        revisions[digest] = procedure;
+        return new AdoptRevision(job, procedure, digest, "digest", Shown);
+    }
+
     public PlacedProcedure Placed(JobBook job)
     {
+        if (revisions.TryGetValue(job.Fact.ProcedureDigest, out var revised))
+        {
+            return new PlacedProcedure(revised, Register.For(job.Fact.Joints ?? JointList.OfTheRegister), [.. job.Fact.Places]);
+        }
+
         if (!placed.TryGetValue(job.Id, out var found))
         {
             placed[job.Id] = found = new PlacedProcedure(procedures[job.Id], Register.For(job.Fact.Joints ?? JointList.OfTheRegister), [.. job.Fact.Places]);

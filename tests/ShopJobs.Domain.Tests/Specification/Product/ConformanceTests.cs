@@ -7,6 +7,7 @@ using ShopJobs.Domain.Tests.Specification.Proof;
 using ShopJobs.Domain.Tests.Specification.Releases;
 using ShopJobs.Domain.Tests.Specification.Results;
 using ShopJobs.Domain.Tests.Specification.ReTorques;
+using ShopJobs.Domain.Tests.Specification.Revisions;
 using ShopJobs.Domain.Tests.Specification.RoadTests;
 using ShopJobs.Domain.Tests.Specification.Shown;
 using ShopJobs.Domain.Tests.Specification.SignOffs;
@@ -63,6 +64,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_car_has_the_joints_of_its_list_as_the_rules_say() => Conforms(CountRules.Book(), () => new CountedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void Work_under_a_revised_procedure_stands_or_waits_as_the_rules_say() => Conforms(RevisionRules.Book(), () => new RevisedWheel(), (car, step) => car.Take(step));
 
     [Fact]
     public void However_the_clock_is_set_a_cure_ends_as_the_rules_say()
