@@ -31,6 +31,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 
     public DbSet<ProcedureRevision> Procedures => Set<ProcedureRevision>();
 
+    public DbSet<StepRemark> StepRemarks => Set<StepRemark>();
+
     public DbSet<JointRegisterRevision> JointRegisters => Set<JointRegisterRevision>();
 
     public DbSet<Job> Jobs => Set<Job>();

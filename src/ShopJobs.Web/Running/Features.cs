@@ -12,6 +12,7 @@ using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
+using ShopJobs.Web.Components.Revisions;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Components.Visits;
@@ -30,7 +31,8 @@ internal static class Features
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
-        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<RegisterLook>().AddScoped<SecondLook>();
+        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<ImportLook>().AddScoped<SecondLook>();
+        services.AddSingleton<NewerRevisions>().AddScoped<StepRemarks>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<InstrumentShelf>();

@@ -17,7 +17,7 @@ public sealed class SigningPathTests
     [Fact]
     public void What_is_signed_on_a_car_is_a_signed_command() => Assert.Equal(
         [
-            nameof(CancelJob), nameof(ChangeJointList), nameof(ConfirmCorrection), nameof(ConfirmStep), nameof(Countersign), nameof(DecideHold), nameof(DecideRow),
+            nameof(AdoptRevision), nameof(CancelJob), nameof(ChangeJointList), nameof(ConfirmCorrection), nameof(ConfirmStep), nameof(Countersign), nameof(DecideHold), nameof(DecideRow),
             nameof(DecideWork), nameof(EndJob), nameof(ExtendReTorque), nameof(IssueSummary), nameof(LookAtJoints), nameof(LookOver), nameof(RecordResult),
             nameof(RecordSettled), nameof(Release), nameof(Restate), nameof(ResumeJob), nameof(TakeJobBack), nameof(UpholdRelease),
             nameof(WithdrawRelease), nameof(Witness),

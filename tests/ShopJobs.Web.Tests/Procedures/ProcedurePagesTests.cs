@@ -7,6 +7,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.Revisions;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Tests.Shop;
 
@@ -79,6 +80,7 @@ public sealed class ProcedurePagesTests : IDisposable
         {
             await using var screen = new BunitContext();
             screen.Services.AddSingleton(shelf);
+            screen.ComponentFactories.AddStub<RemarkList>();
 
             var page = screen.Render<ProcedurePage>(parameters => parameters.Add(one => one.Digest, digest));
 
@@ -133,7 +135,7 @@ public sealed class ProcedurePagesTests : IDisposable
         var looked = await SendAsync(browser, [changed]);
 
         var shown = looked.Page.QuerySelector("section[aria-labelledby=effect]")!;
-        Assert.Equal("Not taken in yet: look at what this register changes", shown.QuerySelector("h2")!.TextContent);
+        Assert.Equal("Not taken in yet: look at what this changes", shown.QuerySelector("h2")!.TextContent);
         var lines = shown.QuerySelectorAll("li").Select(line => line.TextContent).ToList();
         Assert.Contains("Added: wheel lock (wheel.lock), 2 positions: front-left 1, rear-left 1. As found on every car at once, and made here before the track.", lines);
         Assert.Contains("Described anew: wheel stud of the hub (wheel.stud): its name, what it rides on, what it undoes or what a release asks of it.", lines);

@@ -3,13 +3,14 @@ using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Components.Revisions;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.JobEnds;
 
 /// <summary>Chooses what is to become of a job, says what that means and asks for the signature. Whether it may be is the domain's.</summary>
-public sealed partial class JobEndPanel(CarSigning signing, CarDesk desk, WhoIsHere who)
+public sealed partial class JobEndPanel(CarSigning signing, CarDesk desk, WhoIsHere who, NewerRevisions newer)
 {
     private const int Most = 5;
     private JobAct? act;
@@ -57,7 +58,9 @@ public sealed partial class JobEndPanel(CarSigning signing, CarDesk desk, WhoIsH
         }
 
         var words = new JobEndLines(Reading, Job, Names, States);
-        lines = words.Of(chosen);
+        lines = chosen == JobAct.Resume && newer.NumberFor(Job) is { } number
+            ? [.. words.Of(chosen), $"Revision {number} of {Job.Fact.Procedure} is current; this job goes on by revision {Job.Fact.Revision} until the lead takes the newer one over."]
+            : words.Of(chosen);
         against = [.. words.Against(chosen).Select(point => Reading.Now.Say(point))];
         covers = Covering.Of(Reading.State.Number);
     }

@@ -18,6 +18,9 @@ public static class Links
 
     public static string Step(CarId car, JobId job, string step) => $"{Car(car)}/jobs/{job.Value}/steps/{Uri.EscapeDataString(step)}";
 
+    /// <summary>What a newer revision of a job's procedure means for it, and where it is taken over.</summary>
+    public static string Revision(CarId car, JobId job) => $"{Car(car)}/jobs/{job.Value}/revision";
+
     /// <summary>Options for a group of a job, side by side.</summary>
     public static string Options(CarId car, JobId job, string group) => $"{Car(car)}/jobs/{job.Value}/options/{Uri.EscapeDataString(group)}";
 

@@ -6,7 +6,7 @@ using ShopJobs.Web.Accounts;
 namespace ShopJobs.Web.Components.Procedures;
 
 /// <summary>An author hands in documents. Works without a circuit.</summary>
-public sealed partial class UploadPage(ProcedureImport import, RegisterLook look, SecondLook second, WhoIsHere who)
+public sealed partial class UploadPage(ProcedureImport import, ImportLook look, SecondLook second, WhoIsHere who)
 {
     private const int MostFiles = 20;
 
@@ -18,7 +18,7 @@ public sealed partial class UploadPage(ProcedureImport import, RegisterLook look
     private const long MostKept = UploadLimit.MostBytes * 7 / 10;
 
     private List<DocumentFile> files = [];
-    private RegisterEffect? effect;
+    private ImportEffect? effect;
     private ImportReport? report;
     private IReadOnlyList<PeopleBook.Named> seconds = [];
     private string? refusal;

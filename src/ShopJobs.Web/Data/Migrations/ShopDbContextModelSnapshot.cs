@@ -669,6 +669,63 @@ namespace ShopJobs.Web.Data.Migrations
                     b.ToTable("Procedures");
                 });
 
+            modelBuilder.Entity("ShopJobs.Web.Data.Procedures.StepRemark", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Answer")
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("AnsweredAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("AnsweredBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CarId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Fault")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ProcedureDigest")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StepId")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AnsweredAt");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("CarId");
+
+                    b.HasIndex("ProcedureDigest");
+
+                    b.ToTable("StepRemarks");
+                });
+
             modelBuilder.Entity("ShopJobs.Web.Data.Shop.ShopSetting", b =>
                 {
                     b.Property<string>("Key")
@@ -880,6 +937,27 @@ namespace ShopJobs.Web.Data.Migrations
                     b.HasOne("ShopJobs.Web.Data.People.Person", null)
                         .WithMany()
                         .HasForeignKey("EnrolledBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Procedures.StepRemark", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopJobs.Web.Data.Cars.Car", null)
+                        .WithMany()
+                        .HasForeignKey("CarId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopJobs.Web.Data.Procedures.ProcedureRevision", null)
+                        .WithMany()
+                        .HasForeignKey("ProcedureDigest")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

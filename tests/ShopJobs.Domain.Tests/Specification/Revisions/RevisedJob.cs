@@ -29,8 +29,6 @@ internal enum RevisedHold
 /// <param name="Granted">What was asked last was granted.</param>
 internal readonly record struct RevisedJob(Revised By, Revised? Made, bool Signed, RevisedHold Hold, bool Used, bool Granted)
 {
-    public static readonly RevisedJob Start = new();
-
     public static readonly Revised[] Revisions = Enum.GetValues<Revised>();
 
     /// <summary>The nut counts by the revision that the job is done by.</summary>

@@ -12,7 +12,7 @@ internal static class RevisionRules
     private const string Cleared = "A hold is cleared only by its decision";
 
     public static RuleBook<RevisedJob> Book() => Faults(
-        new RuleBook<RevisedJob>("Revisions", RevisedJob.Start, job => job.ToString())
+        new RuleBook<RevisedJob>("Revisions", default, job => job.ToString())
             .Action("Open", _ => true, job => job.Open())
             .Action("Pull", job => job is { Made: null, Hold: RevisedHold.None, By: not Revised.WithoutIt }, job => job.Pull())
             .Action("Sign", job => job.By != Revised.WithoutIt, job => job.Sign())
