@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
 using MudBlazor;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
@@ -10,7 +11,7 @@ namespace ShopJobs.Web.Components.Summaries;
 
 /// <summary>Preview, issue and links of a car's work summary.</summary>
 public sealed partial class SummaryPage(
-    SummaryDesk desk, SummaryShelf shelf, WhoIsHere here, LogbookNotices notices, IDialogService dialogs) : IDisposable
+    SummaryDesk desk, SummaryShelf shelf, WhoIsHere here, LogbookNotices notices, IDialogService dialogs, IJSRuntime script) : IDisposable
 {
     private readonly SummaryFormValidator validator = new();
     private IDisposable? listening;
@@ -22,12 +23,17 @@ public sealed partial class SummaryPage(
     private IReadOnlyList<string> refusals = [];
     private string? said;
     private bool missing;
+    private bool askedTablet;
+    private bool restored;
     private bool busy;
 
     [Parameter]
     public Guid Id { get; set; }
 
     private CarId Car => new(Id);
+
+    /// <summary>Name under which a tablet keeps what is typed of this car's page.</summary>
+    private string KeptAs => $"summary.{Id}";
 
     public void Dispose() => listening?.Dispose();
 
@@ -40,6 +46,31 @@ public sealed partial class SummaryPage(
                 _ = RefreshAsync();
             }
         });
+        form = desk.NewForm(Car);
+        await ReadAsync();
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (askedTablet || draft is null)
+        {
+            return;
+        }
+
+        askedTablet = true;
+        if (await script.InvokeAsync<string?>("shopTyped.read", KeptAs) is { } kept)
+        {
+            form.Restore(kept);
+            restored = true;
+            await ReadAsync();
+            StateHasChanged();
+        }
+    }
+
+    private async Task ForgetAsync()
+    {
+        await script.InvokeVoidAsync("shopTyped.forget", KeptAs);
+        restored = false;
         form = desk.NewForm(Car);
         await ReadAsync();
     }
@@ -82,7 +113,14 @@ public sealed partial class SummaryPage(
         var request = shown.ToSign(new CommandId(Guid.NewGuid())) with { Only = signer.Person };
         if (await dialogs.SignAsync(request) is { } proof)
         {
-            Tell(await desk.IssueAsync(shown, proof, request.Command, request.Shown), shown);
+            var answer = await desk.IssueAsync(shown, proof, request.Command, request.Shown);
+            Tell(answer, shown);
+            if (answer.Recorded)
+            {
+                await script.InvokeVoidAsync("shopTyped.forget", KeptAs);
+                restored = false;
+            }
+
             await ReadAsync();
         }
 
