@@ -45,6 +45,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 
     public DbSet<CustomerLink> CustomerLinks => Set<CustomerLink>();
 
+    public DbSet<SummaryAcknowledgement> Acknowledgements => Set<SummaryAcknowledgement>();
+
     public DbSet<ShopSetting> Settings => Set<ShopSetting>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>

@@ -35,7 +35,7 @@ internal static class Features
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<InstrumentShelf>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
-        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>();
+        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<AcknowledgementDesk>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
         return services;

@@ -125,6 +125,23 @@ public sealed class SummaryFindingsTests
         Assert.Equal("to be redone; not finished", OfTheNut(car.Page(leaveOut: [job])).Decision);
     }
 
+    [Fact]
+    public void A_dangerous_nut_that_moved_at_its_re_torque_stays_until_an_issued_page_said_so()
+    {
+        PullAllWithLastAt(110);
+        Release();
+        car.Wait(TimeSpan.FromDays(2));
+        car.Declare(TestRegister.WheelDown);
+        car.Do(TestPerson.Tess, new RecordSettled(
+            job, "nuts", car.Positions(TestRegister.Nut, TestRegister.Left), true, 10, TorqueKind.SettingConfirmed,
+            CarAtWork.NewtonMetres(110), TestTools.Click, 1060, CarAtWork.Shown));
+        Assert.Equal(5, car.Page(leaveOut: [job]).Found.Count(found => found.Words.Contains("moved by 10 degrees", StringComparison.Ordinal)));
+
+        car.Issue();
+
+        Assert.Empty(car.Page(leaveOut: [job]).Found);
+    }
+
     /// <summary>The whole wheel again, after the decision on the nut.</summary>
     private void Rework()
     {

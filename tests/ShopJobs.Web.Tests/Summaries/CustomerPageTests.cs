@@ -35,13 +35,15 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
     {
         await bench.IssueAsync();
 
-        var answer = await customer.GetAsync(await NewLinkAsync());
+        var link = await NewLinkAsync();
+        var answer = await customer.GetAsync(link);
 
         Assert.Equal(HttpStatusCode.OK, answer.Status);
         Assert.Equal("Work summary: Blue", answer.Heading);
         Assert.Empty(answer.Page.QuerySelectorAll("script[src*='_framework']"));
         Assert.DoesNotContain("<!--Blazor:", answer.Text, StringComparison.Ordinal);
-        Assert.Empty(answer.Page.QuerySelectorAll("form, a[href='/'], a[href='/sign-in']"));
+        Assert.Empty(answer.Page.QuerySelectorAll("script, a[href='/'], a[href='/sign-in']"));
+        Assert.Equal((link, "post"), Assert.Single(answer.Page.QuerySelectorAll("form")) is var form ? (form.GetAttribute("action")!, form.GetAttribute("method")!) : default);
         Assert.Contains("Version 1", answer.Page.QuerySelector(".sheet-version")!.TextContent, StringComparison.Ordinal);
     }
 

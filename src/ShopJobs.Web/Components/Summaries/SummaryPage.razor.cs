@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 using MudBlazor;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
@@ -11,11 +10,12 @@ namespace ShopJobs.Web.Components.Summaries;
 
 /// <summary>Preview, issue and links of a car's work summary.</summary>
 public sealed partial class SummaryPage(
-    SummaryDesk desk, SummaryShelf shelf, WhoIsHere here, LogbookNotices notices, IDialogService dialogs, IJSRuntime script) : IDisposable
+    SummaryDesk desk, SummaryShelf shelf, WhoIsHere here, LogbookNotices notices, IDialogService dialogs) : IDisposable
 {
     private readonly SummaryFormValidator validator = new();
     private IDisposable? listening;
     private SummaryForm form = new();
+    private SummaryFields fields = default!;
     private SummaryDraft? draft;
     private Present? present;
     private IReadOnlyList<IssuedVersion> versions = [];
@@ -23,8 +23,6 @@ public sealed partial class SummaryPage(
     private IReadOnlyList<string> refusals = [];
     private string? said;
     private bool missing;
-    private bool askedTablet;
-    private bool restored;
     private bool busy;
 
     [Parameter]
@@ -50,29 +48,10 @@ public sealed partial class SummaryPage(
         await ReadAsync();
     }
 
-    protected override async Task OnAfterRenderAsync(bool firstRender)
+    private Task BeginAnewAsync()
     {
-        if (askedTablet || draft is null)
-        {
-            return;
-        }
-
-        askedTablet = true;
-        if (await script.InvokeAsync<string?>("shopTyped.read", KeptAs) is { } kept)
-        {
-            form.Restore(kept);
-            restored = true;
-            await ReadAsync();
-            StateHasChanged();
-        }
-    }
-
-    private async Task ForgetAsync()
-    {
-        await script.InvokeVoidAsync("shopTyped.forget", KeptAs);
-        restored = false;
         form = desk.NewForm(Car);
-        await ReadAsync();
+        return ReadAsync();
     }
 
     private async Task RefreshAsync()
@@ -117,8 +96,7 @@ public sealed partial class SummaryPage(
             Tell(answer, shown);
             if (answer.Recorded)
             {
-                await script.InvokeVoidAsync("shopTyped.forget", KeptAs);
-                restored = false;
+                await fields.ForgetAsync();
             }
 
             await ReadAsync();

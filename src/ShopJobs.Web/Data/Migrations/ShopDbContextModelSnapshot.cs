@@ -721,6 +721,38 @@ namespace ShopJobs.Web.Data.Migrations
                     b.ToTable("CustomerLinks");
                 });
 
+            modelBuilder.Entity("ShopJobs.Web.Data.Summaries.SummaryAcknowledgement", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CarId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CustomerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("CarId", "CustomerId", "Version")
+                        .IsUnique();
+
+                    b.ToTable("Acknowledgements");
+                });
+
             modelBuilder.Entity("ShopJobs.Web.Data.Tools.ToolRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -889,6 +921,21 @@ namespace ShopJobs.Web.Data.Migrations
                     b.HasOne("ShopJobs.Web.Data.People.Person", null)
                         .WithMany()
                         .HasForeignKey("CreatedBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Summaries.SummaryAcknowledgement", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.Cars.Car", null)
+                        .WithMany()
+                        .HasForeignKey("CarId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopJobs.Web.Data.Cars.Customer", null)
+                        .WithMany()
+                        .HasForeignKey("CustomerId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
