@@ -25,6 +25,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 
     public DbSet<Customer> Customers => Set<Customer>();
 
+    public DbSet<OwnerBefore> OwnersBefore => Set<OwnerBefore>();
+
     public DbSet<Car> Cars => Set<Car>();
 
     public DbSet<ToolRow> Tools => Set<ToolRow>();

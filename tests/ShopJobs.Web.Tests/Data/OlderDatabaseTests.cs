@@ -142,6 +142,30 @@ public sealed class OlderDatabaseTests : IDisposable
     }
 
     [Fact]
+    public async Task A_file_from_before_customers_were_erased_keeps_its_customers_unerased_and_takes_owners_before()
+    {
+        var (owner, car) = (Guid.NewGuid(), new CarId(Guid.NewGuid()));
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("SummariesAcknowledged");
+            Assert.EndsWith("_CustomersErased", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '01632 960100', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({car.Value}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftB', '2026-01-01', {owner})");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        var kept = await shop.Customers.SingleAsync();
+        Assert.Equal(("Rasmo Field", "01632 960100", null, null), (kept.Name, kept.Contact, kept.ErasedAt, kept.ErasedBy));
+        shop.OwnersBefore.Add(new() { Id = Guid.NewGuid(), CarId = car, CustomerId = kept.Id, Until = DateTime.UnixEpoch });
+        Assert.Equal(1, await shop.SaveChangesAsync());
+    }
+
+    [Fact]
     public async Task The_logbook_is_as_guarded_after_the_migration_as_before()
     {
         await services.MigrateShopAsync();

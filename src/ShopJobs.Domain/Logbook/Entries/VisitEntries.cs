@@ -15,7 +15,11 @@ public sealed record Arrived(OdometerReading? Odometer, string Place, ContentDig
     /// <summary>Why the odometer is lower than it was, or was not read; null where neither.</summary>
     public ContentDigest? OdometerWhy { get; init; }
 
-    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Why it comes", Why), ("About the odometer", OdometerWhy)) };
+    public override EntryFacets Facets() => new()
+    {
+        Texts = KeptText.Given(("Why it comes", Why), ("About the odometer", OdometerWhy)),
+        OfCustomer = [Why],
+    };
 }
 
 /// <summary>How a car leaves the shop.</summary>
@@ -44,6 +48,7 @@ public sealed record Left(WayOut Way, ContentDigest TakenBy, OdometerReading? Od
     {
         About = Release is { } release ? [release] : [],
         Texts = KeptText.Given(("Taken by", TakenBy), ("About the odometer", OdometerWhy), ("Why it happened", Why)),
+        OfCustomer = [TakenBy],
     };
 }
 
