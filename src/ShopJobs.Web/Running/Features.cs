@@ -36,7 +36,7 @@ internal static class Features
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<InstrumentShelf>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
-        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<AcknowledgementDesk>();
+        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
         services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();

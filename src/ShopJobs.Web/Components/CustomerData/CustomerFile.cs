@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace ShopJobs.Web.Components.CustomerData;
 
-/// <summary>Everything the shop holds about a customer, as it is given out: in UTC, with nothing of other people.</summary>
+/// <summary>Everything the shop holds about a customer, as it is given out: in UTC, with nothing of other customers.</summary>
 public sealed record CustomerFile(int Format, string Shop, DateTime WrittenAt, FileCustomer Customer, IReadOnlyList<FileCar> Cars);
 
 /// <summary>The customer's row.</summary>

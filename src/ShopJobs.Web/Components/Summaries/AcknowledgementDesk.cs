@@ -10,7 +10,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Summaries;
 
 /// <summary>Takes and lists what customers say of the versions they read.</summary>
-public sealed class AcknowledgementDesk(IDbContextFactory<ShopDbContext> database, SummaryShelf shelf, ShopClock clock)
+public sealed class AcknowledgementDesk(IDbContextFactory<ShopDbContext> database, CustomerVersions versions, ShopClock clock)
 {
     private const int ConstraintBroken = 19;
 
@@ -40,7 +40,7 @@ public sealed class AcknowledgementDesk(IDbContextFactory<ShopDbContext> databas
                 $"Your words have {words.Length:N0} letters, and {SummaryAcknowledgement.WordsLength:N0} fit. Nothing was sent. Shorten them, or call us.");
         }
 
-        if (shelf.Of(car).All(issued => issued.Version != version || issued.Page is null))
+        if ((await versions.OfAsync(car, cancellation)).All(issued => issued.Version != version || issued.Page is null))
         {
             return "That version is not here to be read. Load the page again.";
         }

@@ -19,13 +19,13 @@ internal static class CustomerEndpoint
     }
 
     private static async Task<RazorComponentResult<CustomerPage>> OpenAsync(
-        string token, string? version, LinkDoor door, SummaryShelf shelf, AcknowledgementDesk desk, CancellationToken cancellation) =>
+        string token, string? version, LinkDoor door, CustomerVersions issued, AcknowledgementDesk desk, CancellationToken cancellation) =>
         await door.OpenAsync(token, cancellation) is { } car
-            ? await PageAsync(car, token, version, shelf, desk, null, cancellation)
+            ? await PageAsync(car, token, version, issued, desk, null, cancellation)
             : NoLink();
 
     private static async Task<IResult> ReadAsync(
-        string token, HttpContext http, LinkDoor door, SummaryShelf shelf, AcknowledgementDesk desk, SavingTrouble trouble, CancellationToken cancellation)
+        string token, HttpContext http, LinkDoor door, CustomerVersions issued, AcknowledgementDesk desk, SavingTrouble trouble, CancellationToken cancellation)
     {
         if (await door.OpenAsync(token, cancellation) is not { } car)
         {
@@ -47,13 +47,13 @@ internal static class CustomerEndpoint
 
         return sent.Refusal is null
             ? new SeeOther($"/s/{token}?version={sent.Version.ToString(CultureInfo.InvariantCulture)}#read")
-            : await PageAsync(car, token, sent.Version.ToString(CultureInfo.InvariantCulture), shelf, desk, sent, cancellation);
+            : await PageAsync(car, token, sent.Version.ToString(CultureInfo.InvariantCulture), issued, desk, sent, cancellation);
     }
 
     private static async Task<RazorComponentResult<CustomerPage>> PageAsync(
-        CarId car, string token, string? version, SummaryShelf shelf, AcknowledgementDesk desk, CustomerWords? refused, CancellationToken cancellation)
+        CarId car, string token, string? version, CustomerVersions issued, AcknowledgementDesk desk, CustomerWords? refused, CancellationToken cancellation)
     {
-        var versions = shelf.Of(car);
+        var versions = await issued.OfAsync(car, cancellation);
         var shown = Wanted(versions, version);
         return new RazorComponentResult<CustomerPage>(new Dictionary<string, object?>
         {
