@@ -19,7 +19,7 @@ internal static class ClassAFindings
 
     /// <summary>True for a fastener that moved at its re-torque and may not be left out.</summary>
     public static bool Stays(SummarySubject car, long number, JointPosition position) =>
-        car.RiskOf(position) == RiskClass.A && !IsToldSince(car, number);
+        car.RiskOf(position) == RiskClass.A && !car.IsToldSince(number);
 
     private static bool IsClassA(SummarySubject car, Decided fact, IReadOnlyDictionary<long, Recorded> entries) =>
         fact.About.Any(about => entries[about].Entry is TorqueRecorded { Spec.Risk: RiskClass.A }) || car.RiskOf(fact.Position) == RiskClass.A;
@@ -28,8 +28,6 @@ internal static class ClassAFindings
     {
         var book = car.State.Of(position);
         return book.OpenedBy > number && car.IsTight(book) && book.IsWitnessed(book.Last!.Fact.Spec.Stages)
-            && IsToldSince(car, SummarySubject.FinalPulls(book).Max(pull => Math.Max(pull.Number, pull.WitnessedBy ?? 0)));
+            && car.IsToldSince(SummarySubject.FinalPulls(book).Max(pull => Math.Max(pull.Number, pull.WitnessedBy ?? 0)));
     }
-
-    private static bool IsToldSince(SummarySubject car, long number) => car.State.Summaries.Exists(summary => summary.Number > number);
 }

@@ -14,6 +14,7 @@ internal static class Findings
             {
                 Decided fact when Concerns(car, entry.Number, fact) || ClassAFindings.Stays(car, entry.Number, fact, byNumber)
                     => [Decision(car, entry.Number, fact, byNumber)],
+                WorkDecided fact => HeldWorkFindings.Of(car, entry.Number, fact),
                 Settled { Moved: true, Problems.Count: 0 } fact => Moved(car, entry.Number, fact),
                 _ => Array.Empty<Finding>(),
             }),

@@ -52,6 +52,9 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
         .SelectMany(job => now.Placed(job).Groups).Where(group => group.Joint == position.Joint)
         .Select(group => (RiskClass?)group.Group.Risk).Min() ?? RiskClass.A;
 
+    /// <summary>True when a version was issued after an entry.</summary>
+    public bool IsToldSince(long number) => state.Summaries.Exists(summary => summary.Number > number);
+
     public string KindName(string key) => now.Register.Kinds.TryGetValue(key, out var kind) ? kind.Name : key;
 
     /// <summary>The joint as people say it: "wheel nut, front-left".</summary>
