@@ -103,7 +103,12 @@ internal sealed class CustomerBench(OpenShop shop, Browser tablet, SummaryBench 
             var now = shop.Time.GetUtcNow().UtcDateTime;
             rows.CustomerLinks.Add(new CustomerLink
             {
-                Id = Guid.NewGuid(), TokenHash = CustomerToken.HashOf(token)!, CarId = car.Id, CreatedAt = now, CreatedBy = work.Lead.Person, ExpiresAt = now.AddDays(30),
+                Id = Guid.NewGuid(),
+                TokenHash = CustomerToken.HashOf(token)!,
+                CarId = car.Id,
+                CreatedAt = now,
+                CreatedBy = work.Lead.Person,
+                ExpiresAt = now.AddDays(30),
             });
             await rows.SaveChangesAsync();
             return car.CustomerId;

@@ -51,7 +51,12 @@ public sealed class AcknowledgementDesk(IDbContextFactory<ShopDbContext> databas
             var owner = await shop.Cars.Where(row => row.Id == car).Select(row => row.CustomerId).SingleAsync(cancellation);
             shop.Acknowledgements.Add(new SummaryAcknowledgement
             {
-                Id = Guid.NewGuid(), CarId = car, CustomerId = owner, Version = version, At = clock.Now, Words = words,
+                Id = Guid.NewGuid(),
+                CarId = car,
+                CustomerId = owner,
+                Version = version,
+                At = clock.Now,
+                Words = words,
             });
             try
             {
