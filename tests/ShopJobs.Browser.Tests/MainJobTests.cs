@@ -359,7 +359,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.Locator("#road", new() { HasTextRegex = new Regex("ended") }).WaitForAsync();
         await page.KeepAsync("release-void");
         await page.OpenAsync($"/cars/{car.Value}/summary");
-        await page.Locator(".summary-preview").GetByText("Not finished").WaitForAsync();
+        await page.Locator(".summary-preview").GetByRole(AriaRole.Heading, new() { Name = "Not finished" }).WaitForAsync();
         var after = await CustomerTextAsync(link);
         Assert.Contains("Out of date", after, StringComparison.Ordinal);
         Assert.Contains(issued[issued.IndexOf("Version 1", StringComparison.Ordinal)..], after, StringComparison.Ordinal);

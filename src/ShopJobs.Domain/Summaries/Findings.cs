@@ -12,8 +12,10 @@ internal static class Findings
         var byNumber = entries.ToDictionary(entry => entry.Number);
         return [.. entries.SelectMany(entry => entry.Entry switch
             {
-                Decided fact when Concerns(car, entry.Number, fact) || IsClassA(car, fact, byNumber) => [Decision(car, entry.Number, fact, byNumber)],
-                Settled { Moved: true, Problems.Count: 0 } fact when entry.Number >= car.Since => Moved(car, fact),
+                Decided fact when Concerns(car, entry.Number, fact) || ClassAFindings.Stays(car, entry.Number, fact, byNumber)
+                    => [Decision(car, entry.Number, fact, byNumber)],
+                WorkDecided fact => HeldWorkFindings.Of(car, entry.Number, fact),
+                Settled { Moved: true, Problems.Count: 0 } fact => Moved(car, entry.Number, fact),
                 _ => Array.Empty<Finding>(),
             }),
             .. Undecided(car, byNumber)];
@@ -22,13 +24,8 @@ internal static class Findings
     private static bool Concerns(SummarySubject car, long number, Decided fact) =>
         number >= car.Since || (fact.Disposition == Disposition.UseAsIs && StillStands(car, number, fact));
 
-    // What was found on a joint whose failure is a danger to life stays on the page, whichever jobs it covers.
-    private static bool IsClassA(SummarySubject car, Decided fact, Dictionary<long, Recorded> entries) =>
-        fact.About.Any(about => entries[about].Entry is TorqueRecorded { Spec.Risk: RiskClass.A })
-        || Opening.GroupOn(car.State, car.Now, fact.Position)?.Group.Risk == RiskClass.A;
-
     /// <summary>The position was not opened since the decision.</summary>
-    private static bool StillStands(SummarySubject car, long number, Decided fact) => car.State.Of(fact.Position).OpenedBy < number;
+    internal static bool StillStands(SummarySubject car, long number, Decided fact) => car.State.Of(fact.Position).OpenedBy < number;
 
     private static Finding Decision(SummarySubject car, long number, Decided fact, Dictionary<long, Recorded> entries)
     {
@@ -51,12 +48,15 @@ internal static class Findings
             now.OpenedBy > number && car.IsTight(now) ? $"{after}, now at torque" : $"{before}; not finished";
     }
 
-    private static IEnumerable<Finding> Moved(SummarySubject car, Settled fact) => fact.Positions.Select(position => new Finding(
-        fact.AngleDegrees is { } angle
-            ? string.Create(CultureInfo.InvariantCulture, $"{car.Name(position)}: moved by {angle:0.#} degrees at the re-torque after the drive")
-            : $"{car.Name(position)}: moved at the re-torque after the drive",
-        "tightened again as the procedure asks",
-        UsedAsIs: false));
+    private static IEnumerable<Finding> Moved(SummarySubject car, long number, Settled fact) =>
+        from position in fact.Positions
+        where number >= car.Since || ClassAFindings.Stays(car, number, position)
+        select new Finding(
+            fact.AngleDegrees is { } angle
+                ? string.Create(CultureInfo.InvariantCulture, $"{car.Name(position)}: moved by {angle:0.#} degrees at the re-torque after the drive")
+                : $"{car.Name(position)}: moved at the re-torque after the drive",
+            "tightened again as the procedure asks",
+            UsedAsIs: false);
 
     private static IEnumerable<Finding> Undecided(SummarySubject car, Dictionary<long, Recorded> entries) =>
         from book in car.State.Positions.Values.OrderBy(book => book.Position.ToString(), StringComparer.Ordinal)

@@ -40,6 +40,9 @@ public static class SummaryMaker
             [.. results.Select(result => result.Line)],
             facts.Advice,
             SummaryCautions.For(facts))
-        { Odometer = facts.Odometer };
+        {
+            Odometer = facts.Odometer,
+            Warranty = state.Visit?.Arrived?.Warranty is { } about ? [.. about.Joints.Select(car.Name)] : null,
+        };
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 
@@ -45,6 +46,14 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     /// <summary>The group a pull was made for.</summary>
     public JointGroup GroupOf(Pull pull) => now.Placed(state.Jobs[pull.Fact.Job]).Procedure.Group(pull.Fact.Group);
+
+    /// <summary>The gravest risk class that a job of this car gives the position; A where no job knows it.</summary>
+    public RiskClass RiskOf(JointPosition position) => state.Jobs.Values
+        .SelectMany(job => now.Placed(job).Groups).Where(group => group.Joint == position.Joint)
+        .Select(group => (RiskClass?)group.Group.Risk).Min() ?? RiskClass.A;
+
+    /// <summary>True when a version was issued after an entry.</summary>
+    public bool IsToldSince(long number) => state.Summaries.Exists(summary => summary.Number > number);
 
     public string KindName(string key) => now.Register.Kinds.TryGetValue(key, out var kind) ? kind.Name : key;
 

@@ -95,4 +95,8 @@ public sealed record WorkSummary(
     /// <summary>The odometer as it was entered, with its unit; null in older pages, and where it was not read.</summary>
     [System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)]
     public string? Odometer { get; init; }
+
+    /// <summary>Joints of the warranty case that the car's newest visit is about; null where it is none.</summary>
+    [System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Warranty { get; init; }
 }

@@ -25,6 +25,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 
     public DbSet<Customer> Customers => Set<Customer>();
 
+    public DbSet<OwnerBefore> OwnersBefore => Set<OwnerBefore>();
+
     public DbSet<Car> Cars => Set<Car>();
 
     public DbSet<ToolRow> Tools => Set<ToolRow>();
@@ -46,6 +48,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
     public DbSet<WheelStackRow> WheelStacks => Set<WheelStackRow>();
 
     public DbSet<CustomerLink> CustomerLinks => Set<CustomerLink>();
+
+    public DbSet<SummaryAcknowledgement> Acknowledgements => Set<SummaryAcknowledgement>();
 
     public DbSet<ShopSetting> Settings => Set<ShopSetting>();
 

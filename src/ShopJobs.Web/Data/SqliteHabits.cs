@@ -5,12 +5,12 @@ using Microsoft.EntityFrameworkCore.Diagnostics;
 namespace ShopJobs.Web.Data;
 
 /// <summary>
-/// What every connection to the shop's file is told: acknowledged means on the disk, foreign keys hold,
-/// and a replacing insert fires the triggers that guard append-only tables.
+/// What every connection to the shop's file is told: acknowledged means on the disk, what was erased is gone from the file,
+/// foreign keys hold, and a replacing insert fires the triggers that guard append-only tables.
 /// </summary>
 internal sealed class SqliteHabits : DbConnectionInterceptor
 {
-    private const string Pragmas = "PRAGMA synchronous=FULL;";
+    private const string Pragmas = "PRAGMA synchronous=FULL; PRAGMA secure_delete=ON;";
 
     internal static string ConnectionString(string file) => new SqliteConnectionStringBuilder
     {

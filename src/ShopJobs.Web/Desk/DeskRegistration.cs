@@ -14,7 +14,7 @@ public static class DeskRegistration
             .AddSingleton<Documents>()
             .AddSingleton<ClockWatch>()
             .AddSingleton<Surroundings>()
-            .AddSingleton<ClockDesk>()
+            .AddSingleton<ClockDesk>().AddSingleton<ErasureDesk>()
             .AddSingleton<CarDesk>()
             .AddSingleton<CarEntries>()
             .AddSingleton<ToolDesk>();

@@ -1,6 +1,7 @@
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.Clock;
+using ShopJobs.Web.Components.CustomerData;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.Instruments;
@@ -37,8 +38,9 @@ internal static class Features
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<InstrumentShelf>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
-        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>();
+        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
+        services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
         services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
         return services;
     }

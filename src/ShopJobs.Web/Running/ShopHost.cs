@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using MudBlazor.Services;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components;
+using ShopJobs.Web.Components.CustomerData;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
@@ -95,6 +96,7 @@ internal static class ShopHost
         app.MapHealthChecks("/healthz").AllowAnonymous();
         app.MapAccounts();
         app.MapCustomerPages();
+        app.MapCustomerData();
         app.MapCells();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders

@@ -38,17 +38,17 @@ public sealed class SigningPathTests
     [Fact]
     public void Whatever_runs_a_signed_command_takes_the_proof()
     {
-        var running = Open(typeof(CarDesk), typeof(ToolDesk), typeof(ClockDesk))
+        var running = Open(typeof(CarDesk), typeof(ToolDesk), typeof(ClockDesk), typeof(ErasureDesk))
             .Where(method => method.ReturnType == typeof(Task<DeskAnswer>))
             .Where(method => method.GetParameters().Any(parameter => TakesSigned(parameter.ParameterType))).ToList();
 
-        Assert.Equal(["CarDesk.SignAsync", "ClockDesk.SignAsync", "ToolDesk.SignAsync"], running.Select(method => $"{method.DeclaringType!.Name}.{method.Name}").Order());
+        Assert.Equal(["CarDesk.SignAsync", "ClockDesk.SignAsync", "ErasureDesk.SignAsync", "ToolDesk.SignAsync"], running.Select(method => $"{method.DeclaringType!.Name}.{method.Name}").Order());
         Assert.All(running, method => Assert.Contains(method.GetParameters(), parameter => parameter.ParameterType == typeof(SignatureProof)));
     }
 
     [Fact]
     public void Nothing_is_written_into_a_logbook_past_the_desks() => Assert.Equal(
-        [nameof(CarDesk), nameof(ClockDesk), nameof(ToolDesk)],
+        [nameof(CarDesk), nameof(ClockDesk), nameof(ErasureDesk), nameof(ToolDesk)],
         Types.InAssembly(Product).That().HaveDependencyOn(typeof(LogbookWriter).FullName).GetTypes()
             .Where(type => type.Namespace != typeof(LogbookWriter).Namespace)
             .Select(type => type.IsNested ? type.DeclaringType! : type).Select(type => type.Name).Distinct().Order());
@@ -58,7 +58,7 @@ public sealed class SigningPathTests
         typeof(SignatureProof).GetConstructors(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public), made => Assert.True(made.IsPrivate));
 
     private static bool TakesSigned(Type parameter) =>
-        parameter.IsAssignableFrom(typeof(SignedCommand)) || parameter.IsAssignableFrom(typeof(SignedToolCommand)) || parameter == typeof(SetClock);
+        parameter.IsAssignableFrom(typeof(SignedCommand)) || parameter.IsAssignableFrom(typeof(SignedToolCommand)) || parameter == typeof(SetClock) || parameter == typeof(EraseContents);
 
     private static IEnumerable<MethodInfo> Open(params Type[] desks) => desks.SelectMany(desk => desk.GetMethods(
         BindingFlags.Instance | BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)).Where(method => !method.IsPrivate);

@@ -1,4 +1,5 @@
 using Bunit;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Web.Components.Cars;
@@ -57,6 +58,23 @@ public sealed class ChangedHandsTests : BunitContext, IAsyncLifetime
         Assert.All(await Links.OfAsync(blue.Id), link => Assert.Null(link.RevokedAt));
         await page.Find("#customer").ChangeAsync(new() { Value = blue.CustomerId.Value.ToString() });
         Assert.DoesNotContain("changes hands", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Until_when_it_was_the_owner_s_before_is_kept_once_for_each_change()
+    {
+        var before = blue.CustomerId;
+        var form = CarForm.Of(blue);
+        form.Note = "Same owner.";
+        Assert.Null(await Desk.SaveAsync(form));
+        Assert.Empty(await shop.RowsAsync(rows => rows.OwnersBefore.ToListAsync()));
+
+        form = CarForm.Of((await Desk.CarsAsync()).Single(car => car.Id == blue.Id));
+        form.Customer = buyer.Id.Value.ToString();
+        Assert.Null(await Desk.SaveAsync(form));
+
+        var row = Assert.Single(await shop.RowsAsync(rows => rows.OwnersBefore.ToListAsync()));
+        Assert.Equal((blue.Id, before, shop.Time.GetUtcNow().UtcDateTime), (row.CarId, row.CustomerId, row.Until));
     }
 
     [Fact]

@@ -113,6 +113,59 @@ public sealed class OlderDatabaseTests : IDisposable
     }
 
     [Fact]
+    public async Task A_file_from_before_customers_confirmed_keeps_its_links_and_takes_what_they_say()
+    {
+        var (owner, car, lead, link) = (Guid.NewGuid(), new CarId(Guid.NewGuid()), Guid.NewGuid(), Guid.NewGuid());
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("CarsComeAndGo");
+            Assert.EndsWith("_SummariesAcknowledged", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '01632 960100', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({car.Value}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftB', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO People (Id, Name, Initials, PinHash, PinFailures, Active, Demo, ChangedAt, Revision) VALUES ({lead}, 'Edda', 'ED', '', 0, 1, 0, '2026-01-01', {lead})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO CustomerLinks (Id, TokenHash, CarId, CreatedAt, CreatedBy, ExpiresAt, ChangedHands) VALUES ({link}, x'00', {car.Value}, '2026-01-01', {lead}, '2027-01-01', 0)");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        Assert.Equal(link, (await shop.CustomerLinks.SingleAsync()).Id);
+        shop.Acknowledgements.Add(new() { Id = Guid.NewGuid(), CarId = car, CustomerId = new CustomerId(owner), Version = 1, At = DateTime.UnixEpoch, Words = "Read." });
+        await shop.SaveChangesAsync();
+        shop.Acknowledgements.Add(new() { Id = Guid.NewGuid(), CarId = car, CustomerId = new CustomerId(owner), Version = 1, At = DateTime.UnixEpoch, Words = "Again." });
+        await Assert.ThrowsAsync<DbUpdateException>(() => shop.SaveChangesAsync());
+    }
+
+    [Fact]
+    public async Task A_file_from_before_customers_were_erased_keeps_its_customers_unerased_and_takes_owners_before()
+    {
+        var (owner, car) = (Guid.NewGuid(), new CarId(Guid.NewGuid()));
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("SummariesAcknowledged");
+            Assert.EndsWith("_CustomersErased", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '01632 960100', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({car.Value}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftB', '2026-01-01', {owner})");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        var kept = await shop.Customers.SingleAsync();
+        Assert.Equal(("Rasmo Field", "01632 960100", null, null), (kept.Name, kept.Contact, kept.ErasedAt, kept.ErasedBy));
+        shop.OwnersBefore.Add(new() { Id = Guid.NewGuid(), CarId = car, CustomerId = kept.Id, Until = DateTime.UnixEpoch });
+        Assert.Equal(1, await shop.SaveChangesAsync());
+    }
+
+    [Fact]
     public async Task The_logbook_is_as_guarded_after_the_migration_as_before()
     {
         await services.MigrateShopAsync();

@@ -35,13 +35,15 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
     {
         await bench.IssueAsync();
 
-        var answer = await customer.GetAsync(await NewLinkAsync());
+        var link = await NewLinkAsync();
+        var answer = await customer.GetAsync(link);
 
         Assert.Equal(HttpStatusCode.OK, answer.Status);
         Assert.Equal("Work summary: Blue", answer.Heading);
         Assert.Empty(answer.Page.QuerySelectorAll("script[src*='_framework']"));
         Assert.DoesNotContain("<!--Blazor:", answer.Text, StringComparison.Ordinal);
-        Assert.Empty(answer.Page.QuerySelectorAll("form, a[href='/'], a[href='/sign-in']"));
+        Assert.Empty(answer.Page.QuerySelectorAll("script, a[href='/'], a[href='/sign-in']"));
+        Assert.Equal(($"{link}#read", "post"), Assert.Single(answer.Page.QuerySelectorAll("form")) is var form ? (form.GetAttribute("action")!, form.GetAttribute("method")!) : default);
         Assert.Contains("Version 1", answer.Page.QuerySelector(".sheet-version")!.TextContent, StringComparison.Ordinal);
     }
 
@@ -111,6 +113,27 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
         Assert.Equal(Nonce().Replace(unknown.Text, ""), Nonce().Replace(ended.Text, ""));
         Assert.Equal(HeadersOf(unknown), HeadersOf(ended));
         Assert.Equal(HttpStatusCode.OK, (await customer.GetAsync(await NewLinkAsync())).Status);
+    }
+
+    [Fact]
+    public async Task The_next_owner_reads_only_what_was_issued_to_him_and_nothing_of_how_it_differs_from_before()
+    {
+        await bench.IssueAsync();
+        shop.Time.Advance(TimeSpan.FromHours(1));
+        await SellAsync();
+        shop.Time.Advance(TimeSpan.FromHours(1));
+        var link = await NewLinkAsync();
+        Assert.Equal("No work summary yet", (await customer.GetAsync(link)).Heading);
+        Assert.Equal("No work summary yet", (await customer.GetAsync(link + "?version=1")).Heading);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await customer.PostAsync(link, ("version", "1"), ("words", ""))).Status);
+
+        await bench.OpenNutsAsync();
+        await bench.IssueAsync();
+
+        var page = (await customer.GetAsync(link)).Page;
+        Assert.Contains("Version 2", page.QuerySelector(".sheet-version")!.TextContent, StringComparison.Ordinal);
+        Assert.Null(page.QuerySelector(".sheet-changes"));
+        Assert.Null(page.QuerySelector(".sheet-versions"));
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
         Services.AddSingleton<AuthenticationStateProvider>(shop.Circuit);
         Services.AddSingleton(shop.Get<IConfiguration>());
         Services.AddSingleton(shop.Get<WhoIsHere>()).AddSingleton(shop.Get<PeopleBook>()).AddSingleton(shop.Get<SignatureDesk>());
-        Services.AddSingleton(shop.Get<SummaryDesk>()).AddSingleton(shop.Get<SummaryShelf>()).AddSingleton(shop.Get<LinkDesk>());
+        Services.AddSingleton(shop.Get<SummaryDesk>()).AddSingleton(shop.Get<SummaryShelf>()).AddSingleton(shop.Get<AcknowledgementDesk>()).AddSingleton(shop.Get<LinkDesk>());
         Services.AddSingleton(shop.Get<LinkAddress>()).AddSingleton(shop.Get<LogbookNotices>()).AddSingleton(shop.Get<ShopClock>());
         JSInterop.Mode = JSRuntimeMode.Loose;
         Render<MudPopoverProvider>();
@@ -69,6 +69,56 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
         Assert.Contains("Version 1", page.Find(".summary-issued").TextContent, StringComparison.Ordinal);
         var next = shop.Get<SummaryDesk>().NewForm(bench.Car);
         Assert.Equal(("01632 960110", "Brake fluid is two years old: declined."), (next.Contact, next.Advice));
+    }
+
+    [Fact]
+    public async Task What_was_typed_and_not_issued_is_back_after_a_reload_until_it_is_issued_or_begun_anew()
+    {
+        JSInterop.Setup<string?>("shopTyped.read", Kept).SetResult("""{"contact":"01632 960112","advice":"Pads are thin: declined on 2 Mar.","odometer":"48210","gone":"x"}""");
+
+        var page = Page();
+        page.WaitForAssertion(() => Assert.Contains("typed on this tablet and not issued yet is back", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Equal(
+            ("01632 960112", "Pads are thin: declined on 2 Mar.", "48210"),
+            (page.Find("#contact").GetAttribute("value"), page.Find("#advice").GetAttribute("value"), page.Find("#odometer").GetAttribute("value")));
+        Assert.Contains("Pads are thin: declined on 2 Mar.", page.Find(".summary-preview").TextContent, StringComparison.Ordinal);
+
+        await Button(page, "Begin anew from the last version").ClickAsync(new());
+
+        Assert.Equal(Kept, JSInterop.VerifyInvoke("shopTyped.forget").Arguments[0]);
+        Assert.Equal("", page.Find("#advice").GetAttribute("value") ?? "");
+        Assert.DoesNotContain("Pads are thin", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_new_page_begins_with_the_advice_of_the_last_version_and_the_tablet_forgets_what_was_issued()
+    {
+        var page = Page();
+        await FillAsync(page, "contact", "01632 960110");
+        await FillAsync(page, "advice", "Pads are thin.\nFluid is old: declined on 2 Mar.");
+        await IssueAsync(page, DemoPeople.Lead.Pin);
+        page.WaitForAssertion(() => Assert.Contains("Version 1 is issued", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Equal(Kept, JSInterop.VerifyInvoke("shopTyped.forget").Arguments[0]);
+
+        var next = Page();
+
+        Assert.Equal("Pads are thin.\nFluid is old: declined on 2 Mar.", next.Find("#advice").GetAttribute("value"));
+        Assert.Contains("What changed since version 1", next.Find(".summary-preview").TextContent, StringComparison.Ordinal);
+        await FillAsync(next, "advice", "Pads are thin.");
+        Assert.Contains("Advice: Fluid is old: declined on 2 Mar.", next.Find(".sheet-changes").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Says_which_version_the_customer_has_read_and_with_what_words()
+    {
+        await bench.IssueAsync();
+        Assert.Contains("not confirmed by the customer", Page().Find(".summary-issued").TextContent, StringComparison.Ordinal);
+
+        Assert.Null(await shop.Get<AcknowledgementDesk>().TakeAsync(bench.Car, 1, "See you <b>then</b>."));
+
+        var issued = Page().Find(".summary-issued");
+        Assert.Contains("Read by the customer 2 Mar 2026, 0", issued.TextContent, StringComparison.Ordinal);
+        Assert.Equal("See you <b>then</b>.", issued.QuerySelector("blockquote")!.TextContent);
     }
 
     [Fact]
@@ -179,6 +229,8 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
 
         Assert.Contains("not in the book", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
     }
+
+    private string Kept => $"summary.{bench.Car.Value}";
 
     private IRenderedComponent<SummaryPage> Page()
     {

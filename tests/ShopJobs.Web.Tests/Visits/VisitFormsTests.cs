@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Data.Cars;
@@ -41,6 +42,30 @@ public sealed class VisitFormsTests : ScreenBench
 
         var (command, place, texts) = Assert.Single(run);
         Assert.Equal((new OdometerReading(31000, DistanceUnit.Mile), CarPlace.LiftA, 1), (((ComeIn)command).Odometer!.Value, place, texts));
+    }
+
+    [Fact]
+    public async Task A_warranty_case_names_its_joints_and_asks_for_them_beside_the_choice()
+    {
+        var car = new CarAtWork();
+        Assert.DoesNotContain("warranty", ComeInForm(car).Markup, StringComparison.OrdinalIgnoreCase);
+        car.FitLeftWheel();
+        var form = ComeInForm(car);
+        await form.Find("#come-in-km").InputAsync(new ChangeEventArgs { Value = "48300" });
+        await form.Find("#come-in-why").InputAsync(new ChangeEventArgs { Value = "It knocks" });
+        await PressAsync(form, "Lift A");
+        await PressAsync(form, "It is a warranty case");
+        await form.Find("form").SubmitAsync(new());
+        Assert.Equal(["Pick the joints the case is about, or say that it is none."], form.FindAll("#come-in-warranty-wrong p").Select(problem => problem.TextContent));
+        Assert.Empty(run);
+
+        await PressAsync(form, "wheel nut front-left");
+        await form.Find("form").SubmitAsync(new());
+
+        Assert.Equal([new Joint("wheel.nut", "front-left")], ((ComeIn)Assert.Single(run).Command).Warranty);
+        await PressAsync(form, "It is a warranty case");
+        await form.Find("form").SubmitAsync(new());
+        Assert.Null(((ComeIn)run[^1].Command).Warranty);
     }
 
     [Fact]

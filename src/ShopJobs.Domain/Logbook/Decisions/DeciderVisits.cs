@@ -14,10 +14,23 @@ public static partial class Decider
         }
 
         refused.AddRange(Taken(now, come.Place));
+        refused.AddRange(NoCase(state, come.Warranty));
         return refused.Count > 0
             ? new Verdict.Refused(refused)
-            : Accept(new Arrived(come.Odometer, come.Place, come.Why) { OdometerWhy = come.OdometerWhy });
+            : Accept(new Arrived(come.Odometer, come.Place, come.Why)
+            {
+                OdometerWhy = come.OdometerWhy,
+                Warranty = come.Warranty is { } joints ? new WarrantyCase([.. joints.Distinct()], [.. joints.Distinct().SelectMany(state.RecordsOf)]) : null,
+            });
     }
+
+    // A warranty case is about work of the shop: joints with a record, one at least.
+    private static IEnumerable<HoldPoint> NoCase(CarState state, IReadOnlyList<Joint>? warranty) => warranty switch
+    {
+        null => [],
+        [] => [new HoldPoint(HoldReason.NoPosition)],
+        _ => warranty.Where(joint => state.RecordsOf(joint).Count == 0).Select(joint => new HoldPoint(HoldReason.UnknownPosition) { Position = joint.At(1) }),
+    };
 
     private static Verdict Move(CarState state, MoveCar move, Circumstances now, HoldRules rules)
     {

@@ -11,6 +11,10 @@ public sealed record ComeIn(OdometerReading? Odometer, string Place, ContentDige
     /// <summary>Why the odometer is lower than it was, or not read.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ContentDigest? OdometerWhy { get; init; }
+
+    /// <summary>The joints of a warranty case, each with a record of the shop; null where it is none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<Joint>? Warranty { get; init; }
 }
 
 /// <summary>Ask whether the car may be moved to another place, and move it. Refused where the gate says no.</summary>

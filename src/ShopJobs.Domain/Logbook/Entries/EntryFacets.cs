@@ -52,6 +52,12 @@ public sealed record EntryFacets
     /// <summary>Reasons, findings and acceptances kept outside the entry. The signer's name is not among them.</summary>
     public IReadOnlyList<KeptText> Texts { get; init; } = [];
 
+    /// <summary>
+    /// Contents that are the customer's words, or tell of the customer or of somebody who came for him: they go when the customer asks
+    /// for it. What people of the shop wrote about the work is not among them.
+    /// </summary>
+    public IReadOnlyList<ContentDigest> OfCustomer { get; init; } = [];
+
     /// <summary>True for a record of the joint's tightening: opening the joint makes it void.</summary>
     public bool FallsWhenOpened { get; init; }
 

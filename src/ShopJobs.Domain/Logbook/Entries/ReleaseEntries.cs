@@ -36,7 +36,12 @@ public sealed record Released(
     /// <summary>Results that only a drive gives and that were missing when it was given; null where none was.</summary>
     public IReadOnlyList<string>? Without { get; init; }
 
-    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Customer's acceptance", Acceptance), ("Why the odometer is lower", OdometerWhy)) };
+    // What was shown to the signer has the acceptance in it.
+    public override EntryFacets Facets() => new()
+    {
+        Texts = KeptText.Given(("Customer's acceptance", Acceptance), ("Why the odometer is lower", OdometerWhy)),
+        OfCustomer = Acceptance is { } given ? ShownAs is { } shown ? [given, shown] : [given] : [],
+    };
 }
 
 /// <summary>A suspended release stands again: all its rules were asked anew.</summary>
@@ -69,5 +74,5 @@ public sealed record RoadTestEnded(long Release, OdometerReading Odometer, Conte
 /// <summary>A version of the work summary was issued. The snapshot never changes.</summary>
 public sealed record SummaryIssued(int Version, int? Replaces, ContentDigest Snapshot, long AsOf, string Shown) : Entry
 {
-    public override EntryFacets Facets() => EntryFacets.None;
+    public override EntryFacets Facets() => new() { OfCustomer = [Snapshot] };
 }

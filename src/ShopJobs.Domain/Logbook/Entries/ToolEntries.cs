@@ -68,5 +68,5 @@ public sealed record InstrumentChecked(DateOnly Date, DateOnly Due, string Certi
 /// <param name="Words">How the owner was told, and what was said.</param>
 public sealed record OwnerTold(CarId Car, ContentDigest Words) : Entry
 {
-    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Told", Words)) };
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Told", Words)), OfCustomer = [Words] };
 }

@@ -6,6 +6,11 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="Position">The fastener; null where it is about none.</param>
 public readonly record struct SpokenAgainst(HoldReason Reason, JointPosition? Position);
 
+/// <summary>The car came back because of work that was done here.</summary>
+/// <param name="Joints">The joints the case is about.</param>
+/// <param name="Records">Numbers of the records that stood on them when it came in.</param>
+public sealed record WarrantyCase(IReadOnlyList<Joint> Joints, IReadOnlyList<long> Records);
+
 /// <summary>The car came in: a visit begins.</summary>
 /// <param name="Odometer">As it was read; null where it could not be read, and then <see cref="OdometerWhy"/> says why.</param>
 /// <param name="Place">Where it was put, by the shop's key.</param>
@@ -15,7 +20,15 @@ public sealed record Arrived(OdometerReading? Odometer, string Place, ContentDig
     /// <summary>Why the odometer is lower than it was, or was not read; null where neither.</summary>
     public ContentDigest? OdometerWhy { get; init; }
 
-    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Why it comes", Why), ("About the odometer", OdometerWhy)) };
+    /// <summary>The warranty case it comes for; null where it is none.</summary>
+    public WarrantyCase? Warranty { get; init; }
+
+    public override EntryFacets Facets() => new()
+    {
+        About = Warranty?.Records ?? [],
+        Texts = KeptText.Given(("Why it comes", Why), ("About the odometer", OdometerWhy)),
+        OfCustomer = [Why],
+    };
 }
 
 /// <summary>How a car leaves the shop.</summary>
@@ -44,6 +57,7 @@ public sealed record Left(WayOut Way, ContentDigest TakenBy, OdometerReading? Od
     {
         About = Release is { } release ? [release] : [],
         Texts = KeptText.Given(("Taken by", TakenBy), ("About the odometer", OdometerWhy), ("Why it happened", Why)),
+        OfCustomer = [TakenBy],
     };
 }
 

@@ -93,6 +93,7 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
                 shop.Entry(car).Property(row => row.Revision).OriginalValue = form.Revision;
                 if (car.CustomerId != owner)
                 {
+                    shop.OwnersBefore.Add(new OwnerBefore { Id = Guid.NewGuid(), CarId = car.Id, CustomerId = car.CustomerId, Until = clock.Now });
                     await EndLinksAsync(shop, car.Id, cancellation);
                 }
             }

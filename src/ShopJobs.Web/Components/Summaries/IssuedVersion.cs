@@ -11,6 +11,9 @@ namespace ShopJobs.Web.Components.Summaries;
 /// <param name="LogbookFault">The car's logbook can't be read to its end: nothing here can be relied on.</param>
 public sealed record IssuedVersion(SummaryBook Book, SummaryStanding Standing, StoredContent Content, bool LogbookFault)
 {
+    /// <summary>How it differs from the version before; null where it is the first, or can not be read.</summary>
+    public SinceVersion? Since { get; init; }
+
     public int Version => Book.Fact.Version;
 
     /// <summary>True when it does not say what is so any more.</summary>

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Components.Summaries;
@@ -7,6 +8,12 @@ public sealed class SummaryForm
 {
     public const int ContactLength = 200;
     public const int AdviceLength = 2000;
+
+    /// <summary>Ids of the fields, under which a tablet keeps what is typed.</summary>
+    public const string ContactField = "contact";
+    public const string OdometerField = "odometer";
+    public const string AdviceField = "advice";
+    private const string JobField = "on-page-";
 
     /// <summary>How the customer reaches the shop; remembered for the next page.</summary>
     public string Contact { get; set; } = "";
@@ -35,4 +42,23 @@ public sealed class SummaryForm
 
     public IReadOnlyList<string> AdviceLines =>
         Advice.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    /// <summary>Id of the tick that puts an ended job on the page.</summary>
+    public static string FieldOf(JobId job) => $"{JobField}{job.Value}";
+
+    /// <summary>Takes what a tablet kept of this form, by the ids of its fields; ids it does not know are left out.</summary>
+    public void Restore(string json)
+    {
+        var kept = JsonSerializer.Deserialize<Dictionary<string, string>>(json) ?? [];
+        Contact = kept.GetValueOrDefault(ContactField, Contact);
+        Odometer = kept.GetValueOrDefault(OdometerField, Odometer);
+        Advice = kept.GetValueOrDefault(AdviceField, Advice);
+        foreach (var (field, ticked) in kept)
+        {
+            if (field.StartsWith(JobField, StringComparison.Ordinal) && Guid.TryParse(field.AsSpan(JobField.Length), out var job))
+            {
+                _ = ticked.Length > 0 ? LeaveOut.Remove(new JobId(job)) : LeaveOut.Add(new JobId(job));
+            }
+        }
+    }
 }

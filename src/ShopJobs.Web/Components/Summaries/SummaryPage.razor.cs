@@ -15,6 +15,7 @@ public sealed partial class SummaryPage(
     private readonly SummaryFormValidator validator = new();
     private IDisposable? listening;
     private SummaryForm form = new();
+    private SummaryFields fields = default!;
     private SummaryDraft? draft;
     private Present? present;
     private IReadOnlyList<IssuedVersion> versions = [];
@@ -29,6 +30,9 @@ public sealed partial class SummaryPage(
 
     private CarId Car => new(Id);
 
+    /// <summary>Name under which a tablet keeps what is typed of this car's page.</summary>
+    private string KeptAs => $"summary.{Id}";
+
     public void Dispose() => listening?.Dispose();
 
     protected override async Task OnInitializedAsync()
@@ -42,6 +46,12 @@ public sealed partial class SummaryPage(
         });
         form = desk.NewForm(Car);
         await ReadAsync();
+    }
+
+    private Task BeginAnewAsync()
+    {
+        form = desk.NewForm(Car);
+        return ReadAsync();
     }
 
     private async Task RefreshAsync()
@@ -82,7 +92,13 @@ public sealed partial class SummaryPage(
         var request = shown.ToSign(new CommandId(Guid.NewGuid())) with { Only = signer.Person };
         if (await dialogs.SignAsync(request) is { } proof)
         {
-            Tell(await desk.IssueAsync(shown, proof, request.Command, request.Shown), shown);
+            var answer = await desk.IssueAsync(shown, proof, request.Command, request.Shown);
+            Tell(answer, shown);
+            if (answer.Recorded)
+            {
+                await fields.ForgetAsync();
+            }
+
             await ReadAsync();
         }
 

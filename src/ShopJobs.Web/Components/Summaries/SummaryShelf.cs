@@ -24,10 +24,11 @@ public sealed class SummaryShelf(LogbookSnapshots snapshots, Surroundings surrou
         var since = reader.Entries(logbook, after, (int)(folded.State.Number - after)).Select(Folders.Read).ToList();
         var tools = Surroundings.AllTools(reader);
         var now = surroundings.Of(reader, default).For(folded.State) with { Tool = tool => tools.GetValueOrDefault(tool, ToolState.Empty) };
-        return summaries.Reverse().Select(book => new IssuedVersion(
+        var issued = summaries.Reverse().Select(book => new IssuedVersion(
             book,
             folded.State.StandingOf(now, book, since),
             reader.Content(book.Fact.Snapshot),
             folded.Unreadable is not null)).ToList();
+        return issued.Select((version, at) => version with { Since = SinceVersion.Of(issued.ElementAtOrDefault(at + 1), version.Page) }).ToList();
     });
 }

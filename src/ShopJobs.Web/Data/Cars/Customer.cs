@@ -1,3 +1,5 @@
+using ShopJobs.Domain.Logbook;
+
 namespace ShopJobs.Web.Data.Cars;
 
 /// <summary>Who owns the car and answers the telephone.</summary>
@@ -12,4 +14,10 @@ public sealed class Customer : TrackedRow
 
     /// <summary>Telephone, mail or both, as the customer gave it.</summary>
     public string Contact { get; set; } = "";
+
+    /// <summary>When the personal data was erased last, UTC; null while it never was.</summary>
+    public DateTime? ErasedAt { get; init; }
+
+    /// <summary>Who signed that.</summary>
+    public PersonId? ErasedBy { get; init; }
 }

@@ -100,6 +100,12 @@ namespace ShopJobs.Web.Data.Migrations
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("ErasedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ErasedBy")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasMaxLength(80)
@@ -115,6 +121,29 @@ namespace ShopJobs.Web.Data.Migrations
                     b.HasIndex("Name");
 
                     b.ToTable("Customers");
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Cars.OwnerBefore", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CarId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CustomerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("CarId", "Until");
+
+                    b.ToTable("OwnersBefore");
                 });
 
             modelBuilder.Entity("ShopJobs.Web.Data.Jobs.Assignment", b =>
@@ -784,6 +813,38 @@ namespace ShopJobs.Web.Data.Migrations
                     b.ToTable("CustomerLinks");
                 });
 
+            modelBuilder.Entity("ShopJobs.Web.Data.Summaries.SummaryAcknowledgement", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CarId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CustomerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("CarId", "CustomerId", "Version")
+                        .IsUnique();
+
+                    b.ToTable("Acknowledgements");
+                });
+
             modelBuilder.Entity("ShopJobs.Web.Data.Tools.ToolRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -822,6 +883,21 @@ namespace ShopJobs.Web.Data.Migrations
                         .IsRequired();
 
                     b.Navigation("Customer");
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Cars.OwnerBefore", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.Cars.Car", null)
+                        .WithMany()
+                        .HasForeignKey("CarId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopJobs.Web.Data.Cars.Customer", null)
+                        .WithMany()
+                        .HasForeignKey("CustomerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("ShopJobs.Web.Data.Jobs.Assignment", b =>
@@ -973,6 +1049,21 @@ namespace ShopJobs.Web.Data.Migrations
                     b.HasOne("ShopJobs.Web.Data.People.Person", null)
                         .WithMany()
                         .HasForeignKey("CreatedBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Summaries.SummaryAcknowledgement", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.Cars.Car", null)
+                        .WithMany()
+                        .HasForeignKey("CarId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopJobs.Web.Data.Cars.Customer", null)
+                        .WithMany()
+                        .HasForeignKey("CustomerId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -21,4 +21,7 @@ public enum DoorEvent
 
     /// <summary>A third person signed that they know somebody, and that the PIN is that person's own.</summary>
     PersonConfirmed,
+
+    /// <summary>The personal data of a customer was erased.</summary>
+    CustomerErased,
 }
