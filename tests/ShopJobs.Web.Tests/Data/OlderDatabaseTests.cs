@@ -142,12 +142,35 @@ public sealed class OlderDatabaseTests : IDisposable
     }
 
     [Fact]
+    public async Task A_file_from_before_cars_followed_a_list_keeps_its_current_procedure_and_takes_remarks_on_steps()
+    {
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("SummariesAcknowledged");
+            Assert.EndsWith("_JointsByCar", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            foreach (var (revision, day) in new[] { ("2", "2026-02-01"), ("1", "2026-01-01") })
+            {
+                await older.Database.ExecuteSqlAsync(
+                    $"INSERT INTO Procedures (Digest, Code, Title, Revision, Yaml, Demo, ImportedAt) VALUES ({revision}, 'P5', 'Wheels', {revision}, x'00', 1, {day})");
+            }
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        Assert.Equal(["2", "1"], (await shop.Procedures.ToListAsync()).OrderByDescending(row => row.CurrentSince).Select(row => row.Revision));
+        Assert.All(await shop.Procedures.ToListAsync(), row => Assert.Equal(row.ImportedAt, row.CurrentSince));
+        Assert.Empty(await shop.StepRemarks.ToListAsync());
+    }
+
+    [Fact]
     public async Task A_file_from_before_customers_were_erased_keeps_its_customers_unerased_and_takes_owners_before()
     {
         var (owner, car) = (Guid.NewGuid(), new CarId(Guid.NewGuid()));
         await using (var older = await NewContextAsync())
         {
-            await older.GetService<IMigrator>().MigrateAsync("SummariesAcknowledged");
+            await older.GetService<IMigrator>().MigrateAsync("JointsByCar");
             Assert.EndsWith("_CustomersErased", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
             await older.Database.ExecuteSqlAsync(
                 $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '01632 960100', '2026-01-01', {owner})");
