@@ -94,6 +94,11 @@ public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, S
 
     private Verdict Decide(LogbookReader reader, ToolState state, ToolId tool, PersonId person, ToolCommand command)
     {
+        if (ToolNames.Against(reader, tool, state, command) is { } taken)
+        {
+            return new Verdict.Refused([taken]);
+        }
+
         var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
         return state.Decide(
             tool, command, reader.RightsOf(person, today), today, doubt => ToolUsers.HasUsed(reader, tool, person, doubt));

@@ -26,7 +26,7 @@ public sealed class SigningPathTests
 
     [Fact]
     public void What_is_signed_on_a_tool_is_a_signed_command() => Assert.Equal(
-        [nameof(Calibrate), nameof(CheckInstrument), nameof(ClearTool)], Names(ToolCommands.Where(type => type.IsAssignableTo(typeof(SignedToolCommand)))));
+        [nameof(Calibrate), nameof(CheckInstrument), nameof(ClearTool), nameof(WithdrawCalibration)], Names(ToolCommands.Where(type => type.IsAssignableTo(typeof(SignedToolCommand)))));
 
     [Fact]
     public void Every_other_command_is_a_report()

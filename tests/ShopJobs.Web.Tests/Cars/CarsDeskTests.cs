@@ -51,10 +51,34 @@ public sealed class CarsDeskTests : IAsyncLifetime
     [Theory]
     [InlineData("", "Give the car the name")]
     [InlineData("   ", "Give the car the name")]
-    [InlineData("blue", "Another car is called blue")]
+    [InlineData("BIue", "“BIue” looks like “Blue”, the name of another car.")]
+    [InlineData("Bl\u00ADue", "It has a character that nobody sees after “Bl”.")]
+    [InlineData("blue", "There is another car called Blue already.")]
     public async Task Car_needs_a_name_of_its_own(string name, string said)
     {
         Assert.Contains(said, await Desk.SaveAsync(await NewCarAsync(name)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Customer_does_not_pass_for_another_and_an_erased_one_leaves_no_name()
+    {
+        var first = new CustomerForm { Name = "Tamsin Orr" };
+        Assert.Null(await Desk.SaveAsync(first));
+
+        Assert.Contains("“Tamsin 0rr” looks like “Tamsin Orr”, the name of another customer.", await Desk.SaveAsync(new CustomerForm { Name = "Tamsin 0rr" }), StringComparison.Ordinal);
+        Assert.Contains("nobody sees", await Desk.SaveAsync(new CustomerForm { Name = "Tamsin\u200FOrr" }), StringComparison.Ordinal);
+        await shop.RowsAsync(rows => rows.Database.ExecuteSqlAsync($"UPDATE Customers SET ErasedAt = '2026-03-02' WHERE Id = {first.Id.Value}"));
+        Assert.Null(await Desk.SaveAsync(new CustomerForm { Name = "Tamsin 0rr" }));
+    }
+
+    [Fact]
+    public async Task Of_two_cars_alike_added_at_once_one_is_refused()
+    {
+        var forms = new[] { await NewCarAsync("Silver 1"), await NewCarAsync("Silver l"), await NewCarAsync("Silver  I") };
+
+        var answers = await Task.WhenAll(forms.Select(form => Task.Run(() => Desk.SaveAsync(form))));
+
+        Assert.Single(answers, answer => answer is null);
     }
 
     [Fact]

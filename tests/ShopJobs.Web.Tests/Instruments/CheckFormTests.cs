@@ -16,7 +16,8 @@ public sealed class CheckFormTests
 
     [Theory]
     [InlineData("2026-12-01", "2027-12-01", "That day is still to come: read the certificate again.")]
-    [InlineData("1900-01-01", "2027-12-01", "That is more than twenty years ago: read the certificate again.")]
+    [InlineData("2021-11-29", "2022-12-01", "That is more than 5 years ago: read the certificate again.")]
+    [InlineData("2026-11-30", "2029-12-01", "A check is good for at most 3 years here. Read both days again.")]
     [InlineData("2026-11-30", "2026-11-29", "It is not good until a day before its check.")]
     public void A_day_that_can_not_be_is_said(string date, string due, string words)
     {

@@ -37,12 +37,60 @@ public sealed class PeopleDeskTests : IAsyncLifetime
 
     [Theory]
     [InlineData("", "Write the person's name")]
-    [InlineData("jorn", "There is a jorn already")]
+    [InlineData("jorn", "There is a person called Jorn already")]
     public async Task Person_without_an_own_name_is_not_added(string name, string said)
     {
         await shop.SignInAsync(DemoPeople.Lead);
 
         Assert.Contains(said, Assert.IsType<PinGiven.Refused>(await Desk.AddAsync(new PersonForm { Name = name })).Words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("J\u043Ern", "“J\u043Ern” looks like “Jorn”, the name of a person.")] // Cyrillic o
+    [InlineData("Jorn\u200B", "It has a character that nobody sees after “Jorn”.")]
+    [InlineData("\u202EnroJ", "It has a character that nobody sees at its beginning.")]
+    public async Task Name_that_passes_for_another_or_hides_something_is_not_added(string name, string said)
+    {
+        await shop.SignInAsync(DemoPeople.Lead);
+
+        Assert.Contains(said, Assert.IsType<PinGiven.Refused>(await Desk.AddAsync(new PersonForm { Name = name })).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Of_two_alike_added_at_once_one_is_refused()
+    {
+        await shop.SignInAsync(DemoPeople.Lead);
+
+        var answers = await Task.WhenAll(new[] { "Ida", "lda", "1da", "\u0406da" }.Select(name => Task.Run(() => Desk.AddAsync(new PersonForm { Name = name }))));
+
+        Assert.Single(answers.OfType<PinGiven.Given>());
+        Assert.All(answers.OfType<PinGiven.Refused>(), refused => Assert.Contains("looks like", refused.Words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Right_is_not_dated_far_back()
+    {
+        await shop.SignInAsync(DemoPeople.Lead);
+        var sefa = await shop.IdOfAsync("Sefa");
+
+        Assert.Equal(
+            "The first day lies more than 31 days back. A right begins today, later, or at most 31 days ago.",
+            await Desk.GiveAsync(sefa, Right.Witness, new DateOnly(1900, 1, 1), to: null));
+        Assert.NotNull(await Desk.GiveAsync(sefa, Right.Witness, ShopOnDisk.Today.AddDays(-32), to: null));
+        Assert.Null(await Desk.GiveAsync(sefa, Right.Witness, ShopOnDisk.Today.AddDays(-31), to: null));
+    }
+
+    [Fact]
+    public async Task Right_given_by_mistake_today_never_was()
+    {
+        await shop.SignInAsync(DemoPeople.Lead);
+        var sefa = await shop.IdOfAsync("Sefa");
+        await Desk.GiveAsync(sefa, Right.Witness, ShopOnDisk.Today, to: null);
+        var given = await shop.RowsAsync(rows => rows.Rights.Where(right => right.PersonId == sefa && right.Right == Right.Witness).Select(right => right.Id).SingleAsync());
+
+        Assert.Null(await Desk.EndAsync(given));
+
+        Assert.DoesNotContain(Right.Witness, await RightsAsync(sefa, ShopOnDisk.Today));
     }
 
     [Fact]

@@ -75,6 +75,18 @@ public sealed class ProcedureImportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_code_that_passes_for_another_is_refused_by_name_in_the_shop_and_in_the_batch()
+    {
+        Assert.True((await Import.ImportAsync([Documents.Register, Documents.WheelFitUp.With("code: P5", "code: P1")], by: null)).IsTaken);
+
+        var shop1 = await Import.ImportAsync([Documents.WheelFitUp.With("code: P5", "code: Pl")], by: null);
+        var batch = await Import.ImportAsync([Documents.WheelFitUp.With("code: P5", "code: W0"), Documents.WheelFitUp.With("code: P5", "code: WO")], by: null);
+
+        Assert.Equal("Pl looks like P1, the code of another procedure", Assert.Single(shop1.Documents.Single().Problems, problem => !problem.IsCaution).What);
+        Assert.Equal("WO looks like W0, the code of another procedure", Assert.Single(batch.Documents.SelectMany(document => document.Problems), problem => !problem.IsCaution).What);
+    }
+
+    [Fact]
     public async Task A_register_that_takes_joints_away_from_cars_needs_somebody_who_looked()
     {
         await Import.ImportAsync([Documents.Register], by: null);

@@ -10,6 +10,8 @@ public sealed class CalibrationFormTests
     private static readonly TorqueTool Wrench = new(
         new ToolId(Guid.NewGuid()), "W7", "S-71", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1);
 
+    private static DateOnly Day(string text) => DateOnly.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
     [Fact]
     public void It_starts_with_the_usual_points_and_a_year()
     {
@@ -60,6 +62,28 @@ public sealed class CalibrationFormTests
         (form.Date, form.Due) = (ToolBench.Today.AddDays(1), ToolBench.Today);
 
         Assert.Equal(["Date", "Due"], Validate(form).Errors.Select(error => error.PropertyName));
+    }
+
+    [Theory]
+    [InlineData("1900-01-01", "1901-01-01", "Date", "That is more than 5 years ago. Read the certificate's date again.")]
+    [InlineData("2026-03-01", "2029-03-02", "Due", "A calibration is good for at most 3 years here. Read both days again.")]
+    public void A_slip_in_a_day_is_told_at_its_field(string date, string due, string field, string words)
+    {
+        var form = Form(("40", "", "40"));
+        (form.Date, form.Due) = (Day(date), Day(due));
+
+        var error = Assert.Single(Validate(form).Errors);
+        Assert.Equal((field, words), (error.PropertyName, error.ErrorMessage));
+    }
+
+    [Fact]
+    public void Good_readings_with_none_as_left_are_told_before_they_are_signed()
+    {
+        var form = Form(("40", "40", ""), ("200", "200", ""));
+        var preview = Preview(form);
+
+        Assert.Contains("No reading as left: it is out of use until it is calibrated.", preview.Lines);
+        Assert.Contains("Found good.", preview.Lines);
     }
 
     [Fact]

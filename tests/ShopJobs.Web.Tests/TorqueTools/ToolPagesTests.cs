@@ -190,7 +190,7 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
 
         await page.Find("form").SubmitAsync(new());
 
-        page.WaitForAssertion(() => Assert.Contains("Another tool is called w7", page.Find("[role=alert]").TextContent, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.Contains("“w7” reads like W7, the name of another tool or instrument", page.Find("[role=alert]").TextContent, StringComparison.Ordinal));
         Assert.Equal("0,5", page.Find("#graduation").GetAttribute("value"));
     }
 }

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Instruments;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
@@ -46,16 +47,88 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
     }
 
     [Theory]
-    [InlineData("w7", "S-99", "Another tool is called w7")]
-    [InlineData("W8", "s-71", "W7 has the serial number")]
+    [InlineData("w7", "S-99", "“w7” reads like W7, the name of another tool or instrument")]
+    [InlineData("W8", "s-71", "W7 has the serial number s-71")]
     public async Task Another_tools_name_or_serial_is_refused_and_nothing_is_entered(string name, string serial, string says)
     {
         await Shelf.SaveAsync(ToolBench.Form());
 
         var answer = await Shelf.SaveAsync(ToolBench.Form(name, serial));
 
-        Assert.Contains(says, answer.NotSaved, StringComparison.Ordinal);
+        Assert.Contains(says, Assert.Single(answer.Reasons).Words, StringComparison.Ordinal);
         Assert.Single(Shelf.All());
+    }
+
+    [Theory]
+    [InlineData("\uFF377")] // full width
+    [InlineData("W\u0037 ")]
+    [InlineData("\u051C7")] // Cyrillic we
+    public async Task A_name_that_passes_for_another_tools_is_refused_for_tools_and_instruments(string name)
+    {
+        await Shelf.SaveAsync(ToolBench.Form());
+
+        var tool = await Shelf.SaveAsync(ToolBench.Form(name, "S-99"));
+        var gauge = await bench.Get<InstrumentShelf>().SaveAsync(new InstrumentForm { Name = name });
+
+        Assert.Equal([HoldReason.NameTaken, HoldReason.NameTaken], tool.Reasons.Concat(gauge.Reasons).Select(reason => reason.Reason));
+        Assert.Equal(1, await bench.RowsAsync(shop => shop.Tools.CountAsync()));
+    }
+
+    [Fact]
+    public async Task Of_two_alike_entered_at_once_one_is_refused()
+    {
+        var answers = await Task.WhenAll(
+            Task.Run(() => Shelf.SaveAsync(ToolBench.Form("W1", "S-1"))),
+            Task.Run(() => Shelf.SaveAsync(ToolBench.Form("Wl", "S-2"))),
+            Task.Run(() => Shelf.SaveAsync(ToolBench.Form("WI", "S-3"))));
+
+        Assert.Single(answers, answer => answer.Recorded);
+        Assert.Equal(2, answers.Count(answer => answer.Reasons is [{ Reason: HoldReason.NameTaken }]));
+    }
+
+    [Fact]
+    public async Task A_character_that_nobody_sees_is_refused_past_the_form_too() => Assert.Contains(
+        "nobody sees", (await Shelf.SaveAsync(ToolBench.Form("W\u200B7"))).NotSaved, StringComparison.Ordinal);
+
+    [Fact]
+    public async Task A_name_of_before_the_rule_stays_and_may_be_described_anew()
+    {
+        var one = await bench.WrenchAsync("W1");
+        var other = await bench.WrenchAsync("W9");
+        await bench.WriteAsync(Folders.LogbookOf(other), new ToolEntered(other, "Wl", "S-W9", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, null));
+        var anew = ToolForm.Of(other, Shelf.Find(other)!.Tool);
+        anew.Length = "320";
+
+        Assert.True((await Shelf.SaveAsync(anew)).Recorded);
+        Assert.Equal("W1", Shelf.Find(one)!.Tool.Name);
+    }
+
+    [Fact]
+    public async Task Retired_tool_is_brought_back_and_is_out_of_use_until_it_is_calibrated()
+    {
+        var wrench = await bench.WrenchAsync();
+
+        Assert.True((await Shelf.RetireAsync(wrench, new CommandId(Guid.NewGuid()), "Worn out")).Recorded);
+        Assert.Equal(ToolUse.Retired, Shelf.Find(wrench)!.Standing.Use);
+        Assert.True((await Shelf.BringBackAsync(wrench, new CommandId(Guid.NewGuid()), "Overhauled")).Recorded);
+        Assert.Equal(ToolUse.OutOfUse, Shelf.Find(wrench)!.Standing.Use);
+        await bench.CalibrateAsync(wrench, ToolBench.Today, null, "40", "110", "200");
+
+        Assert.Equal(ToolUse.InDate, Shelf.Find(wrench)!.Standing.Use);
+    }
+
+    [Fact]
+    public async Task Withdrawn_calibration_is_signed_by_the_lead()
+    {
+        var wrench = await bench.WrenchAsync();
+        var why = NewContent.Of("Of another wrench"u8.ToArray());
+
+        var technician = await bench.SignAsync(wrench, bench.Technician, (shown, asOf) => new WithdrawCalibration(2, why.Digest, shown, asOf), why);
+        var lead = await bench.SignAsync(wrench, bench.Lead, (shown, asOf) => new WithdrawCalibration(2, why.Digest, shown, asOf), why);
+
+        Assert.Equal(HoldReason.LeadKeepsTools, Assert.Single(technician.Reasons).Reason);
+        Assert.True(lead.Recorded);
+        Assert.Equal((ToolUse.OutOfUse, true), (Shelf.Find(wrench)!.Standing.Use, Shelf.Find(wrench)!.Standing.WorkInDoubt));
     }
 
     [Fact]

@@ -34,5 +34,15 @@ public sealed record RaiseDoubt(ContentDigest Reason) : ToolReport;
 /// <summary>Say that the tool was found good: lifts its doubts and its quarantine.</summary>
 public sealed record ClearTool(ContentDigest Reason, string Shown, long AsOf) : SignedToolCommand(Shown, AsOf);
 
+/// <summary>Say that a calibration or check was entered by mistake.</summary>
+/// <param name="Calibration">Its entry.</param>
+public sealed record WithdrawCalibration(long Calibration, ContentDigest Reason, string Shown, long AsOf) : SignedToolCommand(Shown, AsOf);
+
+/// <summary>Take a tool or instrument out of use for good.</summary>
+public sealed record RetireTool(ContentDigest Reason) : ToolReport;
+
+/// <summary>Bring a retired tool or instrument back; it stays out of use until it is calibrated, checked or cleared.</summary>
+public sealed record BringToolBack(ContentDigest Reason) : ToolReport;
+
 /// <summary>Say that the owner of a car was told of the recall.</summary>
 public sealed record TellOwner(CarId Car, ContentDigest Words) : ToolReport;

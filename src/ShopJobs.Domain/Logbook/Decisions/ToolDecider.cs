@@ -34,8 +34,18 @@ public static class ToolDecider
             return Refuse(new HoldPoint(HoldReason.LeadKeepsTools) { Right = Right.Lead });
         }
 
+        if (state.RetiredBy > 0 && command is (Calibrate or CheckInstrument or ClearTool or RetireTool))
+        {
+            return Refuse(new HoldPoint(HoldReason.ToolRetired) { Tool = state.Tool });
+        }
+
         return command switch
         {
+            WithdrawCalibration withdraw when !state.Calibrations.Exists(book => book.Number == withdraw.Calibration && book.WithdrawnBy == 0) => Refuse(new HoldPoint(HoldReason.NothingToWithdraw)),
+            WithdrawCalibration withdraw => Accept(new CalibrationWithdrawn(withdraw.Calibration, withdraw.Reason)),
+            RetireTool retire => Accept(new ToolRetired(retire.Reason)),
+            BringToolBack when state.RetiredBy == 0 => Refuse(new HoldPoint(HoldReason.NotRetired) { Tool = state.Tool }),
+            BringToolBack back => Accept(new ToolBroughtBack(back.Reason)),
             EnterTool enter when !state.Calibrations.IsEmpty && enter.Tool.Unit != state.Tool!.Unit => Refuse(new HoldPoint(HoldReason.ToolUnitFixed) { Tool = state.Tool }),
             EnterTool enter => Accept(new ToolEntered(
                 tool, enter.Tool.Name, enter.Tool.Serial, enter.Tool.Kind, enter.Tool.Unit, enter.Tool.LowestMarked, enter.Tool.Top,
@@ -55,15 +65,17 @@ public static class ToolDecider
     }
 
     private static Verdict Calibrated(ToolState state, Calibration calibration, DateOnly today) =>
-        WrongDay(state, calibration.Date, today)
+        WrongDay(state, calibration.Date, calibration.Due, today)
             ?? Accept(new Calibrated(calibration.Date, calibration.Due, calibration.Certificate, calibration.AsFound, calibration.AsLeft));
 
     private static Verdict Checked(ToolState state, InstrumentCheck check, DateOnly today) =>
-        WrongDay(state, check.Date, today)
+        WrongDay(state, check.Date, check.Due, today)
             ?? Accept(new InstrumentChecked(check.Date, check.Due, check.Certificate, check.FoundGood, check.LeftGood));
 
-    private static Verdict? WrongDay(ToolState state, DateOnly date, DateOnly today) =>
+    private static Verdict? WrongDay(ToolState state, DateOnly date, DateOnly due, DateOnly today) =>
         date > today ? Refuse(new HoldPoint(HoldReason.CalibrationAhead) { Day = date })
+            : date < CalibrationDates.Earliest(today) ? Refuse(new HoldPoint(HoldReason.CalibrationTooOld) { Day = date })
+            : due > CalibrationDates.LatestDue(date) ? Refuse(new HoldPoint(HoldReason.CalibrationTooLong) { Day = due })
             : state.LastGood is { } last && date < last.Date ? Refuse(new HoldPoint(HoldReason.CalibrationOlder) { Day = last.Date })
             : null;
 

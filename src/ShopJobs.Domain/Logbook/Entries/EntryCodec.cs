@@ -55,6 +55,9 @@ public static class EntryCodec
         Add("doubted", json.Doubted);
         Add("owner-told", json.OwnerTold);
         Add("cleared", json.Cleared);
+        Add("calibration-withdrawn", json.CalibrationWithdrawn);
+        Add("tool-retired", json.ToolRetired);
+        Add("tool-brought-back", json.ToolBroughtBack);
         Add("instrument-entered", json.InstrumentEntered, tool: ToolIn.Tool);
         Add("instrument-checked", json.InstrumentChecked);
         Add("clock-stepped", json.ClockStepped);

@@ -50,6 +50,25 @@ public sealed record Cleared(IReadOnlyList<long> Doubts, ContentDigest Reason) :
     public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
 }
 
+/// <summary>A calibration or check was entered by mistake and is withdrawn: it never counted.</summary>
+/// <param name="Calibration">Its entry in the same logbook.</param>
+public sealed record CalibrationWithdrawn(long Calibration, ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
+}
+
+/// <summary>A tool or instrument is out of use for good. What it tightened or measured stays traced.</summary>
+public sealed record ToolRetired(ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
+}
+
+/// <summary>A retired tool or instrument is the shop's again, out of use until it is calibrated, checked or cleared.</summary>
+public sealed record ToolBroughtBack(ContentDigest Reason) : Entry
+{
+    public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
+}
+
 /// <summary>An instrument that results are measured with was entered, or its description entered anew.</summary>
 public sealed record InstrumentEntered(ToolId Tool, string Name, string Serial, InstrumentKind Kind) : Entry
 {

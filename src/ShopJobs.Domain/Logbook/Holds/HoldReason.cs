@@ -167,5 +167,12 @@ public enum HoldReason
     ToolUnitFixed,
     CalibrationAhead,
     CalibrationOlder,
+    CalibrationTooOld,
+    CalibrationTooLong,
+    NothingToWithdraw,
+    ToolRetired,
+    NotRetired,
+    NameTaken,
+    SerialTaken,
     ClockNotInDoubt,
 }

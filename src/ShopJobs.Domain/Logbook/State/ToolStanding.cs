@@ -3,6 +3,9 @@ namespace ShopJobs.Domain.Logbook;
 /// <summary>May a tool be used, worst first.</summary>
 public enum ToolUse
 {
+    /// <summary>Out of use for good.</summary>
+    Retired,
+
     /// <summary>Taken out of use: dropped, in doubt, or not left good by its last calibration.</summary>
     OutOfUse,
 
@@ -33,6 +36,7 @@ public readonly record struct ToolStanding(ToolUse Use, int? DaysLeft, bool Work
     /// <summary>In words: "in date", "due in 12 days", "overdue by 3 days", "out of use".</summary>
     public string Words => Use switch
     {
+        ToolUse.Retired => "out of use for good",
         ToolUse.OutOfUse => "out of use",
         ToolUse.NotCalibrated => "not calibrated",
         ToolUse.Overdue => $"overdue by {Days(-DaysLeft ?? 0)}",
@@ -52,7 +56,8 @@ public static class ToolStandings
     {
         ArgumentNullException.ThrowIfNull(state);
         var left = state.LastGood is { } good ? good.Due.DayNumber - day.DayNumber : (int?)null;
-        var use = state.OutOfUseBy > 0 ? ToolUse.OutOfUse
+        var use = state.RetiredBy > 0 ? ToolUse.Retired
+            : state.OutOfUseBy > 0 ? ToolUse.OutOfUse
             : left is null ? ToolUse.NotCalibrated
             : !state.IsCalibratedOn(day) ? ToolUse.Overdue
             : left <= ToolStanding.SoonDays ? ToolUse.DueSoon

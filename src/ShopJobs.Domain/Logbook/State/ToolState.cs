@@ -6,7 +6,7 @@ namespace ShopJobs.Domain.Logbook;
 
 /// <summary>Pulls made with a tool from this day up to this instant are in doubt.</summary>
 /// <param name="Number">Entry in the tool's logbook that raised it.</param>
-/// <param name="From">Date of the last good as-left calibration before it; null from first use.</param>
+/// <param name="From">Date of the last good as-left calibration before it, or of the one withdrawn; null from first use.</param>
 /// <param name="Until">Instant of the entry.</param>
 /// <param name="FromEntry">Entry of that calibration; 0 from first use.</param>
 /// <param name="ByReadings">Raised by readings as found, not by somebody's word.</param>
@@ -56,6 +56,9 @@ public sealed record CalibrationBook(long Number, DateTime At, PersonId Person, 
 {
     /// <summary>True when nobody adjusted the tool: no readings as left, or the same as those as found.</summary>
     public required bool LeftAsFound { get; init; }
+
+    /// <summary>Entry that withdrew it, for it was entered by mistake; 0 while it counts.</summary>
+    public long WithdrawnBy { get; init; }
 }
 
 /// <summary>An owner that was told of what the tool tightened.</summary>
@@ -86,7 +89,10 @@ public sealed record ToolState
     /// <summary>What the shop calls it; null before it was entered.</summary>
     public string? Name => Tool?.Name ?? Instrument?.Name;
 
-    /// <summary>Calibrations, oldest first.</summary>
+    /// <summary>Entry that took it out of use for good; 0 while it is the shop's.</summary>
+    public long RetiredBy { get; init; }
+
+    /// <summary>Calibrations, oldest first, those withdrawn too.</summary>
     public ImmutableList<CalibrationBook> Calibrations { get; init; } = [];
 
     /// <summary>The last calibration whose as-left readings were good.</summary>
@@ -123,7 +129,7 @@ public sealed record ToolState
     public bool WasFoundGoodSince(DoubtRaised doubt)
     {
         ArgumentNullException.ThrowIfNull(doubt);
-        var since = Calibrations.Where(calibration => calibration.Number >= doubt.Number).ToList();
+        var since = Calibrations.Where(calibration => calibration.Number >= doubt.Number && calibration.WithdrawnBy == 0).ToList();
         var good = since.FindIndex(calibration => calibration.Found == true);
         return good >= 0 && since.Take(good).All(calibration => calibration.LeftAsFound);
     }
@@ -146,6 +152,9 @@ public sealed record ToolState
             InstrumentChecked fact => WithCheck(
                 recorded, new Calibration(fact.Date, fact.Due, fact.Certificate, [], []), fact.FoundGood, fact.LeftGood, fact.FoundGood == fact.LeftGood),
             Quarantined => this with { OutOfUseBy = recorded.Number },
+            CalibrationWithdrawn fact => Without(recorded, fact),
+            ToolRetired => this with { RetiredBy = recorded.Number, OutOfUseBy = recorded.Number },
+            ToolBroughtBack => this with { RetiredBy = 0, OutOfUseBy = recorded.Number },
             Doubted => WithDoubt(recorded, byReadings: false) with { OutOfUseBy = recorded.Number },
             OwnerTold fact => this with { Told = Told.Add(new ToldOwner(recorded.Number, recorded.At, recorded.Person, fact)) },
             Cleared fact => this with
@@ -186,6 +195,27 @@ public sealed record ToolState
                 OutOfUseBy = 0,
             }
             : next with { OutOfUseBy = recorded.Number };
+    }
+
+    // What relied on it was never covered: its work since is in doubt where it had been left good.
+    private ToolState Without(Recorded recorded, CalibrationWithdrawn fact)
+    {
+        var place = Calibrations.FindIndex(book => book.Number == fact.Calibration);
+        var gone = Calibrations[place];
+        var kept = Calibrations.SetItem(place, gone with { WithdrawnBy = recorded.Number });
+        var good = kept.FindLast(book => book is { Left: true, WithdrawnBy: 0 });
+        var doubts = gone.Left == true
+            ? Doubts.Add(new DoubtRaised(recorded.Number, gone.Fact.Date, recorded.At, gone.Number, ByReadings: false) { Raised = recorded.Entry })
+            : Doubts;
+        return this with
+        {
+            Calibrations = kept,
+            Doubts = doubts,
+            LastGood = good?.Fact,
+            LastGoodBy = good?.Number ?? 0,
+            Tool = Tool is { } tool ? tool with { Calibration = good?.Fact } : null,
+            OutOfUseBy = recorded.Number,
+        };
     }
 
     private static bool IsGood(TorqueTool tool, IReadOnlyList<CalibrationPoint> points) => points.All(point =>

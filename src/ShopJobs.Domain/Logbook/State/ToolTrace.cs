@@ -132,7 +132,7 @@ public static class ToolTraces
     /// <param name="pull">The pull whose permitted range, adapter and run-down torque count.</param>
     private static TorqueReview Review(ToolState tool, DateOnly on, DateTime at, EnteredTorque? value, TorqueRecorded? pull) =>
         value is { } recorded && pull is { Spec: var spec } && tool.Tool is { } known
-        && tool.Calibrations.Find(entered => entered.At >= at && entered.Fact.Date >= on && entered.Fact.AsFound.Count > 0) is { Fact: var next }
+        && tool.Calibrations.Find(entered => entered.WithdrawnBy == 0 && entered.At >= at && entered.Fact.Date >= on && entered.Fact.AsFound.Count > 0) is { Fact: var next }
             ? TorqueReview.Of(
                 recorded,
                 known.Unit,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
 
@@ -191,6 +192,13 @@ internal static class HoldSentences
         HoldReason.ToolNotEntered => ("This tool is not entered yet", "enter its range and graduation first"),
         HoldReason.ToolUnitFixed => ($"{point.Tool?.Name} has calibrations in {point.Tool?.Unit.Symbol()}", "enter a tool in another unit as a new tool"),
         HoldReason.CalibrationAhead => ($"The calibration is dated {Day(point)}, after today", "read the certificate's date again"),
+        HoldReason.CalibrationTooOld => ($"The calibration is dated {Day(point)}, more than {CalibrationDates.MostYearsBack} years ago", "read the certificate's date again"),
+        HoldReason.CalibrationTooLong => ($"A calibration is good for at most {CalibrationDates.MostYearsGood} years here, not until {Day(point)}", "read the certificate's dates again"),
+        HoldReason.NothingToWithdraw => ("That calibration is not in this tool's logbook, or is withdrawn already", "load the page again"),
+        HoldReason.ToolRetired => ("It is out of use for good", "bring it back first, if it is used again"),
+        HoldReason.NotRetired => ("It is not out of use for good", "load the page again"),
+        HoldReason.NameTaken => ($"“{point.Name}” reads like {string.Join(", ", point.Choices)}, the name of another tool or instrument", "give this one a name that nobody takes for it"),
+        HoldReason.SerialTaken => ($"{point.Tool?.Name} has the serial number {point.Name}", "look at both tools again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
         HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),
         _ => HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? JointListWords.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),

@@ -19,6 +19,10 @@ internal static class ToolEntryWords
         Quarantined => "Taken out of use.",
         OwnerTold => "Told the owner of a car that it tightened.",
         Doubted => "Put in doubt: everything tightened since the last good calibration.",
+        CalibrationWithdrawn fact => FormattableString.Invariant(
+            $"Withdrawn: the calibration of entry {fact.Calibration} was entered by mistake. Out of use until the next one; work that relied on it is in doubt."),
+        ToolRetired => "Out of use for good.",
+        ToolBroughtBack => "Brought back; out of use until it is calibrated, checked or cleared.",
         Cleared { Doubts.Count: 0 } => "Cleared: found good and back in use.",
         Cleared fact => $"Cleared: found good; the doubts of {EntryNames.Numbers(fact.Doubts)} are lifted and it is back in use.",
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry?.GetType().Name, $"No sentence for this entry; {names.GetType().Name} can't help."),

@@ -1,5 +1,6 @@
 using FluentValidation;
 using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Names;
 
 namespace ShopJobs.Web.Components.Cars;
 
@@ -7,7 +8,7 @@ public sealed class CarFormValidator : AbstractValidator<CarForm>
 {
     public CarFormValidator()
     {
-        RuleFor(form => form.Name).NotEmpty().WithMessage("Give the car the name the shop calls it by, for example Blue.");
+        RuleFor(form => form.Name).NotEmpty().WithMessage("Give the car the name the shop calls it by, for example Blue.").ReadsPlainly();
         RuleFor(form => form.Model).NotEmpty().WithMessage("Write make and model.");
         RuleFor(form => form.Customer).Must(id => Guid.TryParse(id, out _)).WithMessage("Pick the customer; add one first if there is none.");
         RuleFor(form => form.Distance).IsInEnum().WithMessage("Pick what its odometer counts in.");

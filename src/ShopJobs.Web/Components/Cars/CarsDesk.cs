@@ -4,6 +4,7 @@ using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Names;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.Cars;
@@ -43,7 +44,13 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
 
         return await ChangeAsync(async (shop, by) =>
         {
+            var name = Typed.Clean(form.Name);
             var customer = await shop.Customers.FindAsync([form.Id], cancellation);
+            if (customer?.Name != name && await shop.CustomerLikeAsync(name, form.Id, cancellation) is { } other)
+            {
+                return $"{NameRules.Taken(name, other, "another customer")} Add a first name or a town, so that nobody gets the other's papers.";
+            }
+
             if (customer is null)
             {
                 customer = new Customer { Id = form.Id, Name = "" };
@@ -54,7 +61,7 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
                 shop.Entry(customer).Property(row => row.Revision).OriginalValue = form.Revision;
             }
 
-            customer.Name = Typed.Clean(form.Name);
+            customer.Name = name;
             customer.Contact = Typed.Clean(form.Contact);
             customer.Touch(by, clock.Now);
             return null;
@@ -72,9 +79,10 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
         {
             var name = Typed.Clean(form.Name);
             var owner = new CustomerId(Guid.Parse(form.Customer));
-            if (await shop.Cars.AnyAsync(other => other.Name == name && other.Id != form.Id, cancellation))
+            var car = await shop.Cars.FindAsync([form.Id], cancellation);
+            if (car?.Name != name && await shop.CarLikeAsync(name, form.Id, cancellation) is { } other)
             {
-                return $"Another car is called {name}. Give this one a different name, so that nobody takes one for the other.";
+                return $"{NameRules.Taken(name, other, "another car")} Give this one a different name, so that nobody takes one for the other.";
             }
 
             if (!await shop.Customers.AnyAsync(customer => customer.Id == owner, cancellation))
@@ -82,7 +90,6 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
                 return "That customer is not in the book. Pick one from the list.";
             }
 
-            var car = await shop.Cars.FindAsync([form.Id], cancellation);
             if (car is null)
             {
                 car = new Car { Id = form.Id, Name = "", Model = "", CountsAsHere = false };

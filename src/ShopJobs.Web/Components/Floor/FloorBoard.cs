@@ -35,7 +35,7 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
                         Resting = [.. reading.State.RunningJobs.Where(job => !job.IsAtWork).Select(job => $"{job.Fact.Procedure}: {words.Of(job)}")],
                     }),
             ],
-            [.. tools.Values.Where(tool => tool.Tool is not null)],
+            [.. tools.Values.Where(tool => tool is { Tool: not null, RetiredBy: 0 })],
             now,
             clock.Today);
     }

@@ -33,9 +33,11 @@ public sealed class CheckFormValidator : AbstractValidator<CheckForm>
     {
         RuleFor(form => form.Date).NotNull().WithMessage("Give the day of the check.")
             .LessThanOrEqualTo(today).WithMessage("That day is still to come: read the certificate again.")
-            .GreaterThan(today.AddYears(-20)).WithMessage("That is more than twenty years ago: read the certificate again.");
+            .GreaterThanOrEqualTo(CalibrationDates.Earliest(today)).WithMessage($"That is more than {CalibrationDates.MostYearsBack} years ago: read the certificate again.");
         RuleFor(form => form.Due).NotNull().WithMessage("Give the last day on which it is good.")
-            .Must((form, due) => due is null || form.Date is null || due >= form.Date).WithMessage("It is not good until a day before its check.");
+            .Must((form, due) => due is null || form.Date is null || due >= form.Date).WithMessage("It is not good until a day before its check.")
+            .Must((form, due) => due is null || form.Date is not { } date || due <= CalibrationDates.LatestDue(date))
+            .WithMessage($"A check is good for at most {CalibrationDates.MostYearsGood} years here. Read both days again.");
         RuleFor(form => form.Certificate).Must(text => Typed.Clean(text).Length > 0).WithMessage("Say what it was checked against: a laboratory and number, or the shop's own master.")
             .MaximumLength(CertificateLength).WithMessage($"It takes at most {CertificateLength} letters. Shorten it.");
         RuleFor(form => form.Found).NotEmpty().WithMessage("Say how it read before anybody adjusted it.");

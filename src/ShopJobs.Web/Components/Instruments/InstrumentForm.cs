@@ -1,6 +1,7 @@
 using FluentValidation;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Names;
 
 namespace ShopJobs.Web.Components.Instruments;
 
@@ -25,7 +26,7 @@ public sealed class InstrumentFormValidator : AbstractValidator<InstrumentForm>
     public InstrumentFormValidator()
     {
         RuleFor(form => form.Name).Must(text => Typed.Clean(text).Length > 0).WithMessage("Give it a short name, such as G2.")
-            .MaximumLength(NameLength).WithMessage($"It takes at most {NameLength} letters. Shorten it.");
+            .MaximumLength(NameLength).WithMessage($"It takes at most {NameLength} letters. Shorten it.").ReadsPlainly();
         RuleFor(form => form.Serial).MaximumLength(SerialLength).WithMessage($"It takes at most {SerialLength} letters. Shorten it.");
     }
 }

@@ -9,6 +9,7 @@ using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
+using ShopJobs.Web.Names;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.Instruments;
@@ -43,12 +44,12 @@ public sealed class InstrumentShelf(
             return DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
         }
 
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        if (await shop.Tools.AnyAsync(row => row.Id != form.Id.Value && row.Name == instrument.Name, cancellation))
+        if (NameRules.WrongLetters(form.Name) is { } wrong)
         {
-            return DeskAnswer.Failed($"Another tool or instrument is called {instrument.Name}. Give this one a different name, so that nobody takes one for the other.");
+            return DeskAnswer.Failed(wrong);
         }
 
+        await using var shop = await database.CreateDbContextAsync(cancellation);
         var known = await shop.Tools.AnyAsync(row => row.Id == form.Id.Value, cancellation);
         return await desk.RunAsync(
             form.Id, new CommandId(Guid.NewGuid()), present, new EnterInstrument(instrument),

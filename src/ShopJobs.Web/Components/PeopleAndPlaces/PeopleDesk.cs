@@ -5,6 +5,7 @@ using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Names;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.PeopleAndPlaces;
@@ -13,6 +14,9 @@ namespace ShopJobs.Web.Components.PeopleAndPlaces;
 public sealed class PeopleDesk(
     IDbContextFactory<ShopDbContext> database, LeadDoor door, ShopClock clock, IPasswordHasher<Person> hasher)
 {
+    /// <summary>A right begins at most so many days before it is given (common practice, no source).</summary>
+    public const int MostDaysBack = 31;
+
     public async Task<IReadOnlyList<Person>> AllAsync(CancellationToken cancellation = default)
     {
         await using var shop = await database.CreateDbContextAsync(cancellation);
@@ -32,9 +36,9 @@ public sealed class PeopleDesk(
         var name = Typed.Clean(form.Name);
         var refusal = await door.ChangeAsync(async (shop, by) =>
         {
-            if (await shop.People.AnyAsync(person => person.Name == name || person.Id == form.Id, cancellation))
+            if (await shop.PersonLikeAsync(name, except: default, cancellation) is { } other)
             {
-                return $"There is a {name} already, here now or earlier. Names are never used twice; add a letter.";
+                return PersonTaken(name, other);
             }
 
             var person = new Person { Id = form.Id, Name = name, Initials = Initials.Of(name), PinHash = "" };
@@ -114,9 +118,15 @@ public sealed class PeopleDesk(
             return null;
         }, cancellation);
 
+    /// <summary>Gives a right from a day to a day. What was done before it was entered is not made good far back.</summary>
     public Task<string?> GiveAsync(PersonId id, Right right, DateOnly from, DateOnly? to, CancellationToken cancellation = default) =>
         door.ChangeAsync(async (shop, by) =>
         {
+            if (from < clock.Today.AddDays(-MostDaysBack))
+            {
+                return $"The first day lies more than {MostDaysBack} days back. A right begins today, later, or at most {MostDaysBack} days ago.";
+            }
+
             if (to < from)
             {
                 return "The last day lies before the first. Change one of them.";
@@ -150,6 +160,9 @@ public sealed class PeopleDesk(
             shop.Note(DoorEvent.RightEnded, clock.Now, held.PersonId, tablet: null, by);
             return null;
         }, cancellation);
+
+    private static string PersonTaken(string name, string other) =>
+        $"{NameRules.Taken(name, other, "a person")} Names of people here now or earlier are never used twice; add a letter.";
 
     private Task EndSessionsAsync(ShopDbContext shop, PersonId id, CancellationToken cancellation)
     {

@@ -1,5 +1,6 @@
 using FluentValidation;
 using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Names;
 
 namespace ShopJobs.Web.Components.PeopleAndPlaces;
 
@@ -7,5 +8,6 @@ public sealed class PersonFormValidator : AbstractValidator<PersonForm>
 {
     public PersonFormValidator() => RuleFor(form => form.Name)
         .NotEmpty().WithMessage("Write the person's name.")
-        .MaximumLength(Person.NameLength).WithMessage($"A name takes at most {Person.NameLength} letters. Shorten it.");
+        .MaximumLength(Person.NameLength).WithMessage($"A name takes at most {Person.NameLength} letters. Shorten it.")
+        .ReadsPlainly();
 }

@@ -3,6 +3,7 @@ using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Procedures.Documents;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Procedures;
+using ShopJobs.Web.Names;
 
 namespace ShopJobs.Web.Components.Procedures;
 
@@ -73,6 +74,7 @@ internal sealed class ImportBatch
         }
 
         batch.CheckTogether();
+        batch.CheckCodes();
         batch.CheckFit(register, cancellation);
         batch.TakesAway = batch.InForce is { } before && batch.NewRegister?.Register?.Value is { } after
             && RegisterChanges.TakesAway(before, after) && await shop.Cars.AnyAsync(cancellation);
@@ -116,6 +118,22 @@ internal sealed class ImportBatch
             && Rows.Any(row => row.Code == procedure.Code && row.Revision == procedure.Revision && row.Digest != read.Digest))
         {
             read.Problems.Add(Error("revision", $"{procedure.Code} revision {procedure.Revision} is in the shop with another text", "give this text a new revision: a revision never changes"));
+        }
+    }
+
+    /// <summary>A new code passes for no other: not for one of the shop, not for one of the batch.</summary>
+    private void CheckCodes()
+    {
+        var codes = Rows.Select(row => row.Code).Distinct().ToList();
+        foreach (var read in documents.Where(document => document.Procedure?.Value is { } procedure && !codes.Contains(procedure.Code)).ToList())
+        {
+            var code = read.Procedure!.Value!.Code;
+            if (NameLook.FirstAlike(code, codes.Where(other => other != code)) is { } taken)
+            {
+                read.Problems.Add(Error("code", $"{code} looks like {taken}, the code of another procedure", "give this one a code that nobody takes for it, or write the code as it is in the shop"));
+            }
+
+            codes.Add(code);
         }
     }
 

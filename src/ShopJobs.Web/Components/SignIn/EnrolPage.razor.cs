@@ -2,8 +2,10 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Names;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.SignIn;
@@ -50,11 +52,17 @@ public sealed partial class EnrolPage(
 
     private async Task EnrolAsync()
     {
-        var tabletName = Form?.TabletName?.Trim();
+        var tabletName = Typed.Clean(Form?.TabletName);
         var leadName = Form?.LeadName?.Trim();
         if (string.IsNullOrEmpty(tabletName) || tabletName.Length > Tablet.NameLength)
         {
             (refusal, about) = ($"Give the tablet a name of at most {Tablet.NameLength} letters.", About.Tablet);
+            return;
+        }
+
+        if (NameRules.WrongLetters(tabletName) is { } wrong)
+        {
+            (refusal, about) = (wrong, About.Tablet);
             return;
         }
 
@@ -79,8 +87,16 @@ public sealed partial class EnrolPage(
             return;
         }
 
+        await using var locked = await shop.Database.BeginTransactionAsync(Http.RequestAborted);
+        if (await shop.TabletLikeAsync(tabletName, Http.RequestAborted) is { } other)
+        {
+            (refusal, about) = ($"{NameRules.Taken(tabletName, other, "another tablet")} Give this one a different name, or take the other out of use first.", About.Tablet);
+            return;
+        }
+
         tablets.Enrol(shop, Http, tabletName, lead.Id);
         await shop.SaveChangesAsync(Http.RequestAborted);
+        await locked.CommitAsync(Http.RequestAborted);
         navigation.NavigateTo(SignIn);
     }
 }

@@ -36,7 +36,7 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
         return
         [
             .. from tool in reading.Tools
-               where tool.Value.Tool is not null
+               where tool.Value is { Tool: not null, RetiredBy: 0 }
                let against = reading.State.Against(reading.Now, job, cell.Instance, cell.Stage, tool.Key, added)
                orderby against.Count > 0, tool.Value.Tool!.Name
                select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against) { Turns = cell.Stage.Turn is not null },

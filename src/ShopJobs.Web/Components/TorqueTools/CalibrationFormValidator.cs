@@ -14,10 +14,13 @@ public sealed class CalibrationFormValidator : AbstractValidator<CalibrationForm
     public CalibrationFormValidator(TorqueTool tool, DateOnly today)
     {
         RuleFor(form => form.Date).NotNull().WithMessage("Give the day of the calibration, as the certificate says it.")
-            .LessThanOrEqualTo(today).WithMessage("The calibration is dated after today. Read the certificate's date again.");
+            .LessThanOrEqualTo(today).WithMessage("The calibration is dated after today. Read the certificate's date again.")
+            .GreaterThanOrEqualTo(CalibrationDates.Earliest(today)).WithMessage($"That is more than {CalibrationDates.MostYearsBack} years ago. Read the certificate's date again.");
         RuleFor(form => form.Due).NotNull().WithMessage("Give the last day on which it is good.")
             .GreaterThanOrEqualTo(form => form.Date).When(form => form.Date is not null && form.Due is not null, ApplyConditionTo.CurrentValidator)
-            .WithMessage("The due day is before the calibration. Read both again.");
+            .WithMessage("The due day is before the calibration. Read both again.")
+            .Must((form, due) => due is null || form.Date is not { } date || due <= CalibrationDates.LatestDue(date))
+            .WithMessage($"A calibration is good for at most {CalibrationDates.MostYearsGood} years here. Read both days again.");
         RuleFor(form => form.Certificate)
             .Must(text => Typed.Clean(text).Length > 0).WithMessage("Write the laboratory and the number of the certificate.")
             .MaximumLength(CertificateLength).WithMessage($"It takes at most {CertificateLength} letters. Shorten it.");

@@ -2,6 +2,7 @@ using System.Linq.Expressions;
 using FluentValidation;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Names;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
@@ -13,6 +14,7 @@ public sealed class ToolFormValidator : AbstractValidator<ToolForm>
     public ToolFormValidator()
     {
         Text(form => form.Name, NameLength, "Give the name that stands on the tool, for example W7.");
+        RuleFor(form => form.Name).ReadsPlainly();
         Text(form => form.Serial, SerialLength, "Write the serial number; without one, how this tool is told from another of its make.");
         RuleFor(form => form.Kind).IsInEnum().WithMessage("Pick click, indicating, or torque and angle.");
         RuleFor(form => form.Unit).IsInEnum().WithMessage("Pick the unit that stands on the tool.");

@@ -29,16 +29,30 @@ public sealed partial class ToolPage(
     private string? said;
     private IDisposable? subscription;
 
+    private CalibrationBook? withdrawn;
+
     private enum Asked
     {
         Doubt,
         Clear,
+        Retire,
+        BringBack,
+        Withdraw,
     }
 
     [Parameter]
     public Guid Id { get; set; }
 
     private ToolId Tool => new(Id);
+
+    private (string Label, string Hint, string Act, bool Held) Asks => asking switch
+    {
+        Asked.Doubt => ("Why its work is in doubt", DoubtHint, "RAISE DOUBT", true),
+        Asked.Retire => ("Why it is out of use for good", "It is offered for nothing any more. Its logbook, its recall and the records made with it stay; it can be brought back.", "OUT OF USE FOR GOOD", true),
+        Asked.BringBack => ("Why it comes back", "It stays out of use until it is calibrated or cleared.", "BRING IT BACK", false),
+        Asked.Withdraw => ("Why the calibration is withdrawn", "For one entered by mistake: of another tool, or with a wrong date. It stays in the logbook, marked; the tool is out of use until the next one.", "WITHDRAW THE CALIBRATION", true),
+        _ => ("How it was found good", ClearHint, "CLEAR", false),
+    };
 
     public void Dispose() => subscription?.Dispose();
 
@@ -69,6 +83,12 @@ public sealed partial class ToolPage(
         recall = recaller.Of(Tool);
     }
 
+    private void AskWithdraw(CalibrationBook book)
+    {
+        withdrawn = book;
+        Ask(Asked.Withdraw);
+    }
+
     private void Ask(Asked what)
     {
         asking = what;
@@ -91,20 +111,16 @@ public sealed partial class ToolPage(
 
     private async Task AnswerReasonAsync(string reason)
     {
-        if (asking == Asked.Doubt)
+        var name = line!.Tool.Name;
+        var sent = asking switch
         {
-            await RunAsync(async _ => await shelf.DoubtAsync(Tool, asked, reason), "Its work is in doubt. Decide each position on its car, or clear the tool.");
-        }
-        else
-        {
-            var clear = ToolSheet.ToClear(line!.State, reason, clock.OnTheWall);
-            if (!await RunAsync(_ => signing.SignAsync(Tool, clear), $"{line!.Tool.Name} is cleared."))
-            {
-                return;
-            }
-        }
-
-        if (answer is null)
+            Asked.Doubt => await RunAsync(async _ => await shelf.DoubtAsync(Tool, asked, reason), "Its work is in doubt. Decide each position on its car, or clear the tool."),
+            Asked.Retire => await RunAsync(async _ => await shelf.RetireAsync(Tool, asked, reason), $"{name} is out of use for good. What it tightened stays traced here."),
+            Asked.BringBack => await RunAsync(async _ => await shelf.BringBackAsync(Tool, asked, reason), $"{name} is back, out of use until it is calibrated or cleared."),
+            Asked.Withdraw => await RunAsync(_ => signing.SignAsync(Tool, ToolSheet.ToWithdraw(line!.State, withdrawn!, reason)), $"The calibration is withdrawn. {name} is out of use until the next one."),
+            _ => await RunAsync(_ => signing.SignAsync(Tool, ToolSheet.ToClear(line!.State, reason, clock.OnTheWall)), $"{name} is cleared."),
+        };
+        if (sent && answer is null)
         {
             asking = null;
         }

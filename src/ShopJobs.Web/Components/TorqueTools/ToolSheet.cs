@@ -48,9 +48,31 @@ internal static class ToolSheet
             text);
     }
 
+    /// <summary>A withdrawal: which calibration, and what follows from it.</summary>
+    public static ToSign<SignedToolCommand> ToWithdraw(ToolState state, CalibrationBook book, string reason)
+    {
+        var text = NewContent.Of(Encoding.UTF8.GetBytes(reason));
+        var before = state.Calibrations.FindLast(other => other.Number != book.Number && other is { Left: true, WithdrawnBy: 0 });
+        return new ToSign<SignedToolCommand>(
+            new SignRequest(
+                "WITHDRAW: entered by mistake",
+                $"Withdraw a calibration of {state.Name}",
+                [
+                    $"Certificate {book.Fact.Certificate}, {book.Fact.Date.Day()}, good to {book.Fact.Due.Day()}",
+                    $"{state.Name} is out of use until the next calibration",
+                    .. book.Left == true ? [$"Everything done with it since {book.Fact.Date.Day()} is in doubt, on every car, until it is cleared"] : Array.Empty<string>(),
+                    before is null ? "No other good calibration is entered" : $"The calibration of {before.Fact.Date.Day()} is the last good one again",
+                    $"Why: {reason}",
+                ],
+                new CommandId(Guid.NewGuid()))
+            { Needs = Right.Lead },
+            shown => new WithdrawCalibration(book.Number, text.Digest, shown, state.Number),
+            text);
+    }
+
     private static string DoubtWords(DoubtRaised doubt, Func<DateTime, DateTime> onTheWall) => string.Create(
         CultureInfo.InvariantCulture,
-        $"the doubt of entry {doubt.Number}, raised {(doubt.ByReadings ? "by readings as found" : "by somebody's word")}: work from {doubt.From?.Day() ?? "its first use"} to {onTheWall(doubt.Until):yyyy-MM-dd HH:mm}");
+        $"the doubt of entry {doubt.Number}, raised {(doubt.ByReadings ? "by readings as found" : doubt.Raised is CalibrationWithdrawn ? "by a calibration withdrawn" : "by somebody's word")}: work from {doubt.From?.Day() ?? "its first use"} to {onTheWall(doubt.Until):yyyy-MM-dd HH:mm}");
 
     private static string PointWords(TorqueTool tool, CalibrationPoint point) =>
         $"{(tool.Kind == ToolKind.Click ? "set" : "shown")} {TypedNumber.Plain(point.SetOrShown)}, rig read {TypedNumber.Plain(point.RigRead)} {tool.Unit.Symbol()}, {point.DeviationText()}";

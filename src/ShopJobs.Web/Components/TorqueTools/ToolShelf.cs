@@ -7,6 +7,7 @@ using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
+using ShopJobs.Web.Names;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.TorqueTools;
@@ -35,9 +36,9 @@ public sealed class ToolShelf(
             Typing.Torque(form.Graduation, form.Unit, out _)!.Value,
             string.IsNullOrWhiteSpace(form.ClassDeviation) ? null : Typing.Percent(form.ClassDeviation, out _))
         { LengthMm = string.IsNullOrWhiteSpace(form.Length) ? null : Typing.Length(form.Length, out _) };
-        if (Taken(form.Id, tool) is { } taken)
+        if (NameRules.WrongLetters(form.Name) is { } wrong)
         {
-            return DeskAnswer.Failed(taken);
+            return DeskAnswer.Failed(wrong);
         }
 
         await using var shop = await database.CreateDbContextAsync(cancellation);
@@ -51,6 +52,14 @@ public sealed class ToolShelf(
     /// <summary>Takes a tool out of use: a report anybody makes.</summary>
     public Task<DeskAnswer> TakeOutAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
         WithReasonAsync(id, command, why, digest => new Quarantine(digest), cancellation);
+
+    /// <summary>Takes a tool out of use for good.</summary>
+    public Task<DeskAnswer> RetireAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
+        WithReasonAsync(id, command, why, digest => new RetireTool(digest), cancellation);
+
+    /// <summary>Brings a retired tool back; it is out of use until it is calibrated or cleared.</summary>
+    public Task<DeskAnswer> BringBackAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
+        WithReasonAsync(id, command, why, digest => new BringToolBack(digest), cancellation);
 
     /// <summary>Puts everything tightened since the last good calibration in doubt.</summary>
     public Task<DeskAnswer> DoubtAsync(ToolId id, CommandId command, string why, CancellationToken cancellation = default) =>
@@ -69,16 +78,6 @@ public sealed class ToolShelf(
 
     private async Task<DeskAnswer> RunAsync(Func<Present, Task<DeskAnswer>> run, CancellationToken cancellation) =>
         await here.ActingAsync(cancellation) is { } present ? await run(present) : Locked;
-
-    private string? Taken(ToolId id, TorqueTool tool)
-    {
-        var others = All().Where(line => line.Id != id).ToList();
-        return others.Find(line => string.Equals(line.Tool.Name, tool.Name, StringComparison.OrdinalIgnoreCase)) is not null
-            ? $"Another tool is called {tool.Name}. Give this one a different name, so that nobody takes one for the other."
-            : others.Find(line => string.Equals(line.Tool.Serial, tool.Serial, StringComparison.OrdinalIgnoreCase)) is { } same
-                ? $"{same.Tool.Name} has the serial number {tool.Serial}. Look at both tools again."
-                : null;
-    }
 
     private ToolLine? Line(LogbookReader reader, ToolId id)
     {

@@ -10,6 +10,7 @@ public sealed partial class ToolsPage(ToolShelf shelf, WhoIsHere here, LogbookNo
 {
     private IReadOnlyList<ToolLine>? tools;
     private bool mayEnter;
+    private bool showRetired;
     private IDisposable? subscription;
 
     private bool Demo => settings.Current.Demo;

@@ -25,6 +25,8 @@ internal sealed class Tally
     [
         HoldReason.NoPersonHere, HoldReason.LeadKeepsTools, HoldReason.NeedsReadings, HoldReason.UsedTheTool, HoldReason.NothingToClear,
         HoldReason.ToolNotEntered, HoldReason.ToolUnitFixed, HoldReason.CalibrationAhead, HoldReason.CalibrationOlder,
+        HoldReason.CalibrationTooOld, HoldReason.CalibrationTooLong, HoldReason.NothingToWithdraw, HoldReason.ToolRetired, HoldReason.NotRetired,
+        HoldReason.NameTaken, HoldReason.SerialTaken,
     ];
 
     /// <summary>
@@ -47,8 +49,8 @@ internal sealed class Tally
     /// <summary>Reasons about a newer revision of a procedure: see <c>RevisedWheel</c>.</summary>
     internal static readonly HoldReason[] OfRevisions = [HoldReason.OlderRevision, HoldReason.OtherProcedure, HoldReason.SameRevision, HoldReason.WorkIsGone];
 
-    // No rule asks whether an owner was told.
-    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted"];
+    // No rule asks whether an owner was told. What takes a tool away for good, and what withdraws its calibration: see ToolWithdrawnTests.
+    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "calibration-withdrawn", "tool-retired", "tool-brought-back", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted"];
 
     /// <summary>Entry kinds and reasons that no history reached.</summary>
     public IReadOnlyList<string> Never =>
