@@ -15,6 +15,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 {
     public DbSet<Person> People => Set<Person>();
 
+    public DbSet<NameBefore> NamesBefore => Set<NameBefore>();
+
     public DbSet<PersonRight> Rights => Set<PersonRight>();
 
     public DbSet<Tablet> Tablets => Set<Tablet>();

@@ -107,10 +107,17 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
                 var state = reader.Fold(logbook, Folders.Car);
                 var seen = watch.Look(reader);
                 var now = Surroundings.About(surroundings.Of(reader, stamp.Person, seen), reader, car, state);
-                var verdict = state.Decide(command, now);
+                var verdict = Retired(reader, command) is { } retired ? new Verdict.Refused([retired]) : state.Decide(command, now);
                 return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), kept, seen, rows);
             },
             cancellation);
         return Answers.Of(result);
     }
+
+    // A retired procedure goes on no new car; what runs keeps it.
+    private static HoldPoint? Retired(LogbookReader reader, Command command) =>
+        command is StartJob { Procedure.Code: var code }
+        && reader.Row($"retired:{code}", "SELECT RetiredAt FROM Procedures WHERE Code = $1 ORDER BY CurrentSince DESC LIMIT 1", [code], at => at is string)
+            ? new HoldPoint(HoldReason.ProcedureRetired) { Name = code }
+            : null;
 }

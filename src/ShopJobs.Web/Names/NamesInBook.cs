@@ -7,9 +7,10 @@ namespace ShopJobs.Web.Names;
 /// <summary>Names that are in the book. Asked in the transaction that writes the new one, so that two at once don't both pass.</summary>
 internal static class NamesInBook
 {
-    /// <summary>The person, here now or earlier, whose name this one passes for.</summary>
+    /// <summary>The name of a person, here now or earlier, that this one passes for; what somebody was called before too.</summary>
     public static async Task<string?> PersonLikeAsync(this ShopDbContext shop, string name, PersonId except, CancellationToken cancellation) =>
-        NameLook.FirstAlike(name, await shop.People.Where(row => row.Id != except).Select(row => row.Name).ToListAsync(cancellation));
+        NameLook.FirstAlike(name, await shop.People.Where(row => row.Id != except).Select(row => row.Name)
+            .Concat(shop.NamesBefore.Where(row => row.PersonId != except).Select(row => row.Name)).ToListAsync(cancellation));
 
     /// <summary>The tablet in use whose name this one passes for. One that is out of use for good gives its name to the next.</summary>
     public static async Task<string?> TabletLikeAsync(this ShopDbContext shop, string name, CancellationToken cancellation) =>

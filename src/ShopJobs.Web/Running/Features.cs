@@ -32,7 +32,7 @@ internal static class Features
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
         services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
-        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<ImportLook>().AddScoped<SecondLook>();
+        services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<ImportLook>().AddScoped<SecondLook>().AddScoped<ProcedureRetirement>();
         services.AddSingleton<NewerRevisions>().AddScoped<StepRemarks>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();

@@ -189,6 +189,36 @@ public sealed class OlderDatabaseTests : IDisposable
     }
 
     [Fact]
+    public async Task A_file_from_before_anything_was_retired_has_nothing_retired_and_takes_names_of_before()
+    {
+        var (owner, lead) = (Guid.NewGuid(), new PersonId(Guid.NewGuid()));
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("StepRemarks");
+            Assert.EndsWith("_NamesAndRetired", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({owner}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftB', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO People (Id, Name, Initials, PinHash, PinFailures, Active, Demo, ChangedAt, Revision) VALUES ({lead.Value}, 'Edda', 'ED', '', 0, 1, 0, '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Procedures (Digest, Code, Title, Revision, Yaml, Demo, ImportedAt, CurrentSince) VALUES ('2', 'P5', 'Wheels', '2', x'00', 1, '2026-01-01', '2026-01-01')");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        Assert.Null((await shop.Customers.SingleAsync()).RetiredAt);
+        Assert.Null((await shop.Cars.SingleAsync()).RetiredAt);
+        Assert.Null((await shop.Procedures.SingleAsync()).RetiredAt);
+        Assert.Empty(await shop.NamesBefore.ToListAsync());
+        shop.NamesBefore.Add(new() { Id = Guid.NewGuid(), PersonId = lead, Name = "Eda", Until = DateTime.UnixEpoch, ChangedBy = lead });
+        Assert.Equal(1, await shop.SaveChangesAsync());
+    }
+
+    [Fact]
     public async Task The_logbook_is_as_guarded_after_the_migration_as_before()
     {
         await services.MigrateShopAsync();

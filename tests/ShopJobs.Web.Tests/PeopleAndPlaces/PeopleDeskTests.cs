@@ -1,9 +1,12 @@
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.PeopleAndPlaces;
+using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.PeopleAndPlaces;
@@ -68,6 +71,30 @@ public sealed class PeopleDeskTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Renamed_person_keeps_the_earlier_name_under_earlier_entries_and_nobody_else_gets_it()
+    {
+        var edda = await shop.SignInAsync(DemoPeople.Lead);
+        var form = new ToolForm { Name = "W9", Serial = "S-9", LowestMarked = "40", Top = "200", Graduation = "1" };
+        await shop.Get<ToolShelf>().SaveAsync(form);
+        shop.Time.Advance(TimeSpan.FromMinutes(5));
+
+        Assert.Null(await Desk.RenameAsync(new PersonForm { Id = edda, Name = " Edda Thorne " }));
+        shop.Time.Advance(TimeSpan.FromMinutes(5));
+        await shop.Get<ToolShelf>().TakeOutAsync(form.Id, new CommandId(Guid.NewGuid()), "Dropped");
+
+        var person = (await Desk.AllAsync()).Single(row => row.Id == edda);
+        Assert.Equal(("Edda Thorne", "ET"), (person.Name, person.Initials));
+        var sheet = await shop.Get<LogbookShelf>().ReadAsync(Folders.LogbookOf(form.Id), null);
+        Assert.Equal(["Edda Thorne", "Edda"], sheet!.Lines.Select(line => line.Who));
+        Assert.Equal("Edda", Assert.Single(await Desk.NamesBeforeAsync(edda)).Name);
+        Assert.Contains("There is a person called Edda already", Assert.IsType<PinGiven.Refused>(await Desk.AddAsync(new PersonForm { Name = "edda" })).Words, StringComparison.Ordinal);
+        Assert.Contains("looks like", await Desk.RenameAsync(new PersonForm { Id = edda, Name = "J\u043Ern" }), StringComparison.Ordinal);
+
+        Assert.Null(await Desk.RenameAsync(new PersonForm { Id = edda, Name = "Edda" }));
+        Assert.Equal("Edda", (await Desk.AllAsync()).Single(row => row.Id == edda).Name);
+    }
+
+    [Fact]
     public async Task Right_is_not_dated_far_back()
     {
         await shop.SignInAsync(DemoPeople.Lead);
@@ -119,6 +146,7 @@ public sealed class PeopleDeskTests : IAsyncLifetime
         Assert.IsType<PinGiven.Refused>(await Desk.ResetPinAsync(jorn));
         Assert.NotNull(await Desk.GiveAsync(jorn, Right.Lead, ShopOnDisk.Today, to: null));
         Assert.NotNull(await Desk.SetActiveAsync(jorn, active: false));
+        Assert.NotNull(await Desk.RenameAsync(new PersonForm { Id = jorn, Name = "Tove" }));
         Assert.NotNull(await shop.Get<TabletShelf>().RevokeAsync(shop.Tablet));
     }
 

@@ -81,6 +81,7 @@ public sealed class ProcedurePagesTests : IDisposable
             await using var screen = new BunitContext();
             screen.Services.AddSingleton(shelf);
             screen.ComponentFactories.AddStub<RemarkList>();
+            screen.ComponentFactories.AddStub<RetirePanel>();
 
             var page = screen.Render<ProcedurePage>(parameters => parameters.Add(one => one.Digest, digest));
 

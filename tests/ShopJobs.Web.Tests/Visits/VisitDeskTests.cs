@@ -61,6 +61,47 @@ public sealed class VisitDeskTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_car_in_the_shop_is_not_put_away_and_one_put_away_is_hidden_until_it_comes_in_again()
+    {
+        var cars = shop.Get<CarsDesk>();
+        Assert.True((await ComeInAsync(CarPlace.Floor)).Recorded);
+        Assert.Equal("Silver is here. Send it away first: a car in the shop is never hidden.", await cars.RetireAsync(silver, retired: true));
+        Assert.True((await Visits.RunAsync(silver, new LetGo(WayOut.OnTrailer, other.Digest, null), CarPlace.Outside, [other])).Recorded);
+
+        Assert.Null(await cars.RetireAsync(silver, retired: true));
+        Assert.False(await IsInFloorReadingAsync());
+        Assert.Contains(await cars.CarsAsync(), car => car.Id == silver);
+        Assert.Null(await cars.RetireAsync(silver, retired: false));
+        Assert.True(await IsInFloorReadingAsync());
+
+        Assert.Null(await cars.RetireAsync(silver, retired: true));
+        var again = NewContent.Of(Encoding.UTF8.GetBytes("a second look"));
+        Assert.True((await Visits.RunAsync(silver, new ComeIn(new OdometerReading(31000, DistanceUnit.Mile), nameof(CarPlace.Floor), again.Digest), CarPlace.Floor, [again])).Recorded);
+        Assert.Null((await RowAsync()).RetiredAt);
+    }
+
+    [Fact]
+    public async Task A_customer_is_put_away_after_the_cars_and_comes_back_with_one()
+    {
+        var cars = shop.Get<CarsDesk>();
+        var owner = new CustomerForm { Name = "Tamsin Orr" };
+        Assert.Null(await cars.SaveAsync(owner));
+        var form = CarForm.Of((await cars.CarsAsync()).Single(car => car.Id == silver));
+        form.Customer = owner.Id.Value.ToString();
+        Assert.Null(await cars.SaveAsync(form));
+
+        Assert.Equal("Silver may still come. Put the cars away first, or give them their new owner.", await cars.RetireAsync(owner.Id, retired: true));
+        Assert.Null(await cars.RetireAsync(silver, retired: true));
+        Assert.Null(await cars.RetireAsync(owner.Id, retired: true));
+        var blue = CarForm.Of((await cars.CarsAsync()).Single(car => car.Name == "Blue"));
+        blue.Customer = form.Customer;
+        Assert.Contains("put away as not coming back", await cars.SaveAsync(blue), StringComparison.Ordinal);
+
+        Assert.True((await ComeInAsync(CarPlace.Floor)).Recorded);
+        Assert.Null((await cars.CustomersAsync()).Single(customer => customer.Id == owner.Id).RetiredAt);
+    }
+
+    [Fact]
     public async Task Two_cars_on_one_lift_are_refused_by_the_name_of_the_other_and_nothing_is_written()
     {
         var refused = await ComeInAsync(CarPlace.LiftA);
@@ -116,6 +157,8 @@ public sealed class VisitDeskTests : IAsyncLifetime
     private async Task<Whereabouts> WhereAsync() => Where(await RowAsync());
 
     private Whereabouts Where(Car car) => Whereabouts.Of(car, shop.Get<CarDesk>().Read(car.Id, null).State, shop.Get<ShopClock>());
+
+    private async Task<bool> IsInFloorReadingAsync() => (await shop.Get<FloorBoard>().ReadAsync()).Cars.Any(car => car.Car.Id == silver);
 
     private async Task<bool> IsOnFloorAsync() => (await shop.Get<FloorBoard>().ReadAsync()).Cars.Single(car => car.Car.Id == silver).IsHere;
 }

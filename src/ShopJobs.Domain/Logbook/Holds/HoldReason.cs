@@ -174,5 +174,6 @@ public enum HoldReason
     NotRetired,
     NameTaken,
     SerialTaken,
+    ProcedureRetired,
     ClockNotInDoubt,
 }

@@ -198,6 +198,7 @@ internal static class HoldSentences
         HoldReason.ToolRetired => ("It is out of use for good", "bring it back first, if it is used again"),
         HoldReason.NotRetired => ("It is not out of use for good", "load the page again"),
         HoldReason.NameTaken => ($"“{point.Name}” reads like {string.Join(", ", point.Choices)}, the name of another tool or instrument", "give this one a name that nobody takes for it"),
+        HoldReason.ProcedureRetired => ($"{point.Name} is retired and goes on no new car", "take another, or ask an author to bring it back"),
         HoldReason.SerialTaken => ($"{point.Tool?.Name} has the serial number {point.Name}", "look at both tools again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
         HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),

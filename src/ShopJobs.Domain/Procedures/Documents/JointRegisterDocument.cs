@@ -37,17 +37,15 @@ public static class JointRegisterDocument
         var cars = Named(map, "cars").Select(car => carReader.Read(car.Name, car.Value)).OfType<CarKind>().ToList();
         var everywhere = kinds.Values.Concat(cars.SelectMany(car => car.Kinds.Values)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key);
         consequences.Check([.. results.Select(result => result.Key)], [.. settings.Keys], everywhere);
-        return title is null || demo is null
-            ? null
-            : new JointRegister(
-                title, demo.Value, kinds, aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Values),
-                settings.ToDictionary(setting => setting.Key, setting => setting.Value.Undoes))
-            {
-                Results = [.. results.Select(result => result.Key)],
-                ResultKinds = results.Concat(settings.Values.Select(setting => setting.Kind)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key),
-                Cars = cars.DistinctBy(car => car.Key).ToDictionary(car => car.Key),
-                Aspects = aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Aspect),
-            };
+        return new JointRegister(
+            title ?? "", demo ?? false, kinds, aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Values),
+            settings.ToDictionary(setting => setting.Key, setting => setting.Value.Undoes))
+        {
+            Results = [.. results.Select(result => result.Key)],
+            ResultKinds = results.Concat(settings.Values.Select(setting => setting.Kind)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key),
+            Cars = cars.DistinctBy(car => car.Key).ToDictionary(car => car.Key),
+            Aspects = aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Aspect),
+        };
     }
 
     private static IEnumerable<(string Name, DocumentNode Value)> Named(MapReader map, string key)

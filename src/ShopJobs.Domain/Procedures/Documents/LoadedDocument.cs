@@ -10,6 +10,9 @@ namespace ShopJobs.Domain.Procedures.Documents;
 public sealed record LoadedDocument<T>(string Name, string Digest, T? Value, IReadOnlyList<DocumentProblem> Problems)
     where T : class
 {
+    /// <summary>As far as it was read, also with errors; null where nothing could be made of it. Good for finding further errors alone.</summary>
+    public T? Draft { get; init; }
+
     /// <summary>Problems for which the document is not taken.</summary>
     public IEnumerable<DocumentProblem> Errors => Problems.Where(problem => !problem.IsCaution);
 

@@ -32,5 +32,5 @@ internal sealed class ProblemBook
         found.Add(new DocumentProblem(at.Line, at.Column, at.Path, true, what, next));
 
     public LoadedDocument<T> Close<T>(string name, byte[] bytes, T? value)
-        where T : class => new(name, DocumentDigest.Of(bytes), Errors == 0 ? value : null, InOrder);
+        where T : class => new(name, DocumentDigest.Of(bytes), Errors == 0 ? value : null, InOrder) { Draft = value };
 }

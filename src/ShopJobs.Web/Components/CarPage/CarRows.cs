@@ -65,7 +65,7 @@ public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
             .ToDictionary(person => person.Key, person => string.Join(", ", person.Select(row => row.Name).Distinct().Order(StringComparer.Ordinal)));
     }
 
-    /// <summary>The newest revision of each procedure.</summary>
+    /// <summary>The newest revision of each procedure that goes on cars; retired ones are left out.</summary>
     public async Task<IReadOnlyList<ProcedureRevision>> ProceduresAsync(CancellationToken cancellation = default)
     {
         await using var shop = await database.CreateDbContextAsync(cancellation);
@@ -73,6 +73,7 @@ public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
         return
         [
             .. all.GroupBy(procedure => procedure.Code).Select(same => same.MaxBy(procedure => procedure.CurrentSince)!)
+                .Where(procedure => procedure.RetiredAt is null)
                 .OrderBy(procedure => procedure.Code, CodeOrder.Natural),
         ];
     }

@@ -2,15 +2,17 @@ using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look;
+using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Names;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.Cars;
 
 /// <summary>Customers and cars: the lead's ordinary rows. Each command returns null, or why not and what to do.</summary>
-public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
+public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, CarDesk cars, WhoIsHere here, ShopClock clock)
 {
     private const string NotYours = "Customers and cars are the lead's to change. Sign in as the lead.";
     private const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and make your change once more.";
@@ -85,9 +87,14 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
                 return $"{NameRules.Taken(name, other, "another car")} Give this one a different name, so that nobody takes one for the other.";
             }
 
-            if (!await shop.Customers.AnyAsync(customer => customer.Id == owner, cancellation))
+            if (await shop.Customers.AsNoTracking().SingleOrDefaultAsync(customer => customer.Id == owner, cancellation) is not { } to)
             {
                 return "That customer is not in the book. Pick one from the list.";
+            }
+
+            if (to.RetiredAt is not null && car?.CustomerId != owner)
+            {
+                return $"{to.Name} is put away as not coming back. Bring the customer back first.";
             }
 
             if (car is null)
@@ -110,6 +117,43 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, WhoIsHer
             return null;
         }, cancellation);
     }
+
+    /// <summary>Puts a car away as not coming back, or takes it out again; null, or why not. Nothing of it is deleted.</summary>
+    public Task<string?> RetireAsync(CarId id, bool retired, CancellationToken cancellation = default) => ChangeAsync(async (shop, by) =>
+    {
+        if (await shop.Cars.FindAsync([id], cancellation) is not { } car)
+        {
+            return "That car is not in the book. Load the page again.";
+        }
+
+        // With the write lock in hand: nobody brings it in meanwhile.
+        if (retired && Whereabouts.Of(car, cars.Read(id, null).State, clock).IsHere)
+        {
+            return $"{car.Name} is here. Send it away first: a car in the shop is never hidden.";
+        }
+
+        car.RetiredAt = retired ? clock.Now : null;
+        car.Touch(by, clock.Now);
+        return null;
+    }, cancellation);
+
+    /// <summary>Puts a customer away as not coming back, or takes it out again; null, or why not.</summary>
+    public Task<string?> RetireAsync(CustomerId id, bool retired, CancellationToken cancellation = default) => ChangeAsync(async (shop, by) =>
+    {
+        if (await shop.Customers.FindAsync([id], cancellation) is not { } customer)
+        {
+            return "That customer is not in the book. Load the page again.";
+        }
+
+        if (retired && await shop.Cars.Where(car => car.CustomerId == id && car.RetiredAt == null).Select(car => car.Name).ToListAsync(cancellation) is { Count: > 0 } theirs)
+        {
+            return $"{string.Join(", ", theirs.Order(StringComparer.OrdinalIgnoreCase))} may still come. Put the cars away first, or give them their new owner.";
+        }
+
+        customer.RetiredAt = retired ? clock.Now : null;
+        customer.Touch(by, clock.Now);
+        return null;
+    }, cancellation);
 
     private async Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation)
     {

@@ -9,7 +9,7 @@ public sealed class CustomerForm
     public CustomerId Id { get; init; } = new(Guid.NewGuid());
 
     /// <summary>Revision of the row the form was filled from; empty for a new customer.</summary>
-    public Guid Revision { get; init; }
+    public Guid Revision { get; set; }
 
     public string Name { get; set; } = "";
 

@@ -16,11 +16,11 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
 {
     private readonly ConcurrentDictionary<CarId, (GlanceKey Key, CarGlance Glance)> glances = [];
 
-    /// <summary>Every car of the shop by name.</summary>
+    /// <summary>Every car of the shop by name, but those that are not coming back.</summary>
     public async Task<FloorReading> ReadAsync(CancellationToken cancellation = default)
     {
         await using var shop = await database.CreateDbContextAsync(cancellation);
-        var cars = await shop.Cars.AsNoTracking().OrderBy(car => car.Name).ToListAsync(cancellation);
+        var cars = await shop.Cars.AsNoTracking().Where(car => car.RetiredAt == null).OrderBy(car => car.Name).ToListAsync(cancellation);
         var people = await PeopleOnAsync(shop, cancellation);
         var readings = desk.ReadAll(cars.Select(car => car.Id), null);
         var tools = readings is [var first, ..] ? first.Tools : toolDesk.ReadAll();

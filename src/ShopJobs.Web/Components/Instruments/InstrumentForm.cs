@@ -15,6 +15,8 @@ public sealed class InstrumentForm
     public string Serial { get; set; } = "";
 
     public InstrumentKind Kind { get; set; }
+
+    public static InstrumentForm Of(ToolId id, Instrument instrument) => new() { Id = id, Name = instrument.Name, Serial = instrument.Serial, Kind = instrument.Kind };
 }
 
 /// <summary>What an instrument needs before it is entered.</summary>

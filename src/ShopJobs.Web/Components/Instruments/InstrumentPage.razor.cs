@@ -31,7 +31,24 @@ public sealed partial class InstrumentPage(
     {
         Doubt,
         Clear,
+        Retire,
+        BringBack,
+        Withdraw,
+        Describe,
     }
+
+    private static readonly InstrumentFormValidator DescriptionCheck = new();
+    private InstrumentForm description = new();
+    private CalibrationBook? withdrawn;
+
+    private (string Label, string Act, bool Held) Asks => asking switch
+    {
+        Asked.Doubt => ("Why what it measured is in doubt", "RAISE DOUBT", true),
+        Asked.Retire => ("Why it is out of use for good", "OUT OF USE FOR GOOD", true),
+        Asked.BringBack => ("Why it comes back", "BRING IT BACK", false),
+        Asked.Withdraw => ("Why the check is withdrawn", "WITHDRAW THE CHECK", true),
+        _ => ("How it was found good", "CLEAR", false),
+    };
 
     [Parameter]
     public Guid Id { get; set; }
@@ -73,9 +90,25 @@ public sealed partial class InstrumentPage(
 
     private async Task AnswerAsync(string reason)
     {
-        await (asking == Asked.Doubt
-            ? RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new RaiseDoubt(digest)), "What it measured is in doubt. Measure again with another one, or clear it.")
-            : RunAsync(() => signing.SignAsync(Tool, ToolSheet.ToClear(line!.State, reason, clock.OnTheWall)), $"{line!.Instrument.Name} is cleared."));
+        var name = line!.Instrument.Name;
+        await (asking switch
+        {
+            Asked.Doubt => RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new RaiseDoubt(digest)), "What it measured is in doubt. Measure again with another one, or clear it."),
+            Asked.Retire => RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new RetireTool(digest)), $"{name} is out of use for good. What it measured stays listed here."),
+            Asked.BringBack => RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new BringToolBack(digest)), $"{name} is back, out of use until it is checked or cleared."),
+            Asked.Withdraw => RunAsync(() => signing.SignAsync(Tool, ToolSheet.ToWithdraw(line!.State, withdrawn!, reason)), $"The check is withdrawn. {name} is out of use until the next one."),
+            _ => RunAsync(() => signing.SignAsync(Tool, ToolSheet.ToClear(line!.State, reason, clock.OnTheWall)), $"{name} is cleared."),
+        });
+        asking = answer is { Recorded: true } ? null : asking;
+    }
+
+    private void AskWithdraw(CalibrationBook book) => (withdrawn, asking) = (book, Asked.Withdraw);
+
+    private void AskDescription() => (description, asking) = (InstrumentForm.Of(Tool, line!.Instrument), Asked.Describe);
+
+    private async Task DescribeAsync()
+    {
+        await RunAsync(async () => await shelf.SaveAsync(description), "It is described anew. What was measured before keeps its entries.");
         asking = answer is { Recorded: true } ? null : asking;
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Microsoft.Data.Sqlite;
 using ShopJobs.Domain.Logbook;
@@ -111,7 +112,7 @@ public sealed class LogbookShelf(
         return new EntryLine(
             entry.Number,
             clock.OnTheWall(envelope.At),
-            signed ?? names.Person(entry.Person),
+            signed ?? NameThen(reader, entry.Person, envelope.At) ?? names.Person(entry.Person),
             signed is not null,
             EntryWords.Of(entry.Entry, names),
             [.. facets.Texts.Select(text => (text.Label, TextOf(reader, text.Digest)))],
@@ -143,6 +144,12 @@ public sealed class LogbookShelf(
         Distance = now.Distance,
         Place = CarPlaceWords.OfKey,
     };
+
+    // What somebody who was renamed was called when an entry was made; null where that is the name of today.
+    private static string? NameThen(LogbookReader reader, PersonId person, DateTime at) =>
+        reader.Row($"names-before:{person.Value}", "SELECT group_concat(Until || '|' || Name, char(10)) FROM (SELECT Until, Name FROM NamesBefore WHERE PersonId = $1 ORDER BY Until)", [person.Value], rows => rows as string ?? "")
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(row => row.Split('|', 2))
+            .FirstOrDefault(row => at < DateTime.Parse(row[0], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal))?[1];
 
     private static string? NameOf(LogbookReader reader, string table, Guid id) => reader.Row($"name:{table}:{id}", connection =>
     {

@@ -21,7 +21,7 @@ public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDes
         }
 
         await using var shop = await database.CreateDbContextAsync(cancellation);
-        var cars = await shop.Cars.AsNoTracking().ToListAsync(cancellation);
+        var cars = await shop.Cars.AsNoTracking().Where(car => car.RetiredAt == null).ToListAsync(cancellation);
         var assigned = await shop.Assignments.AsNoTracking().Where(row => row.To == null).ToListAsync(cancellation);
         var places = cars.ToDictionary(car => car.Id);
         var readings = desk.ReadAll(places.Keys, here.Person);

@@ -53,6 +53,47 @@ public sealed class PeopleDesk(
         return refusal is null ? new PinGiven.Given(name, pin) : new PinGiven.Refused(refusal);
     }
 
+    /// <summary>Gives somebody another name. Records made until now keep the one they were made under; nobody else ever gets it.</summary>
+    /// <param name="form">The person's id and the new name.</param>
+    public async Task<string?> RenameAsync(PersonForm form, CancellationToken cancellation = default)
+    {
+        var check = new PersonFormValidator().Validate(form);
+        return check.IsValid
+            ? await door.ChangeAsync((shop, by) => RenameAsync(shop, form.Id, Typed.Clean(form.Name), by, cancellation), cancellation)
+            : string.Join(" ", check.Errors.Select(error => error.ErrorMessage));
+    }
+
+    /// <summary>What a person was called before, newest first.</summary>
+    public async Task<IReadOnlyList<NameBefore>> NamesBeforeAsync(PersonId id, CancellationToken cancellation = default)
+    {
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.NamesBefore.AsNoTracking().Where(row => row.PersonId == id).OrderByDescending(row => row.Until).ToListAsync(cancellation);
+    }
+
+    private async Task<string?> RenameAsync(ShopDbContext shop, PersonId id, string name, PersonId by, CancellationToken cancellation)
+    {
+        if (await shop.People.FindAsync([id], cancellation) is not { } person)
+        {
+            return LeadDoor.NobodyLikeThat;
+        }
+
+        if (person.Name == name)
+        {
+            return null;
+        }
+
+        if (await shop.PersonLikeAsync(name, id, cancellation) is { } other)
+        {
+            return PersonTaken(name, other);
+        }
+
+        shop.NamesBefore.Add(new NameBefore { Id = Guid.NewGuid(), PersonId = id, Name = person.Name, Until = clock.Now, ChangedBy = by });
+        (person.Name, person.Initials) = (name, Initials.Of(name));
+        person.Touch(by, clock.Now);
+        shop.Note(DoorEvent.PersonRenamed, clock.Now, id, tablet: null, by);
+        return null;
+    }
+
     /// <summary>Gives a new PIN and signs the person out everywhere.</summary>
     public async Task<PinGiven> ResetPinAsync(PersonId id, CancellationToken cancellation = default)
     {

@@ -56,6 +56,7 @@ public sealed partial class TabletList
             DoorEvent.RightEnded => $"A right of {about} ended{by}",
             DoorEvent.PinChanged => $"{about} took a PIN of their own",
             DoorEvent.CustomerErased => $"Personal data of a customer erased{by}",
+            DoorEvent.PersonRenamed => $"{about} renamed{by}",
             DoorEvent.PersonConfirmed => $"{about} confirmed{by}",
             _ => throw new InvalidOperationException($"The door book holds {note.Event}, which has no words."),
         };

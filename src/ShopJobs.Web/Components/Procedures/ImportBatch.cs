@@ -137,15 +137,21 @@ internal sealed class ImportBatch
         }
     }
 
-    /// <summary>Without a register only the text as a whole can be judged, such as its encoding.</summary>
+    /// <summary>By a register with errors a procedure is checked all the same, so that its own errors come in the same round.</summary>
     private List<DocumentProblem> WithoutRegister(DocumentFile file, CancellationToken cancellation)
     {
-        var ofText = ProcedureDocument.Load(file.Bytes, file.Name, NoRegister, cancellation).Problems.Where(problem => problem.Path.Length == 0 && !problem.IsCaution);
-        var reason = documents.Exists(document => document.Register is not null)
-            ? Error("", "The joint register of this batch has errors, so this procedure was not checked against it", "put the register right first")
-            : Error("", "The shop has no joint register yet", "import the register first, or together with this");
-        return [.. ofText.Append(reason)];
+        if (documents.Find(document => document.Register is not null)?.Register is { } broken)
+        {
+            var found = broken.Draft is { } draft ? ProcedureDocument.Load(file.Bytes, file.Name, draft, cancellation).Problems : OfText(file, cancellation);
+            return [Error("", "The joint register of this batch has errors: this procedure was checked against it as far as it can be read", "put the register right too; what is said here of its joints may go away with that"), .. found.Where(problem => !problem.IsCaution)];
+        }
+
+        return [.. OfText(file, cancellation), Error("", "The shop has no joint register yet", "import the register first, or together with this")];
     }
+
+    /// <summary>Without a register only the text as a whole can be judged, such as its encoding.</summary>
+    private static IEnumerable<DocumentProblem> OfText(DocumentFile file, CancellationToken cancellation) =>
+        ProcedureDocument.Load(file.Bytes, file.Name, NoRegister, cancellation).Problems.Where(problem => problem.Path.Length == 0 && !problem.IsCaution);
 
     private void CheckTogether()
     {

@@ -79,7 +79,7 @@ public sealed class ProcedureImport(IDbContextFactory<ShopDbContext> database, T
             var since = at > newest ? at : newest.AddMicroseconds(1);
             if (batch.WasHere(read))
             {
-                await shop.Procedures.Where(row => row.Digest == read.Digest).ExecuteUpdateAsync(rows => rows.SetProperty(row => row.CurrentSince, since), cancellation);
+                await shop.Procedures.Where(row => row.Digest == read.Digest).ExecuteUpdateAsync(rows => rows.SetProperty(row => row.CurrentSince, since).SetProperty(row => row.RetiredAt, (DateTime?)null).SetProperty(row => row.RetiredBy, (PersonId?)null), cancellation);
                 continue;
             }
 

@@ -25,13 +25,17 @@ public sealed class VisitDesk(CarDesk desk, WhoIsHere here, ShopClock clock)
     {
         using var update = transaction.Connection!.CreateCommand();
         update.Transaction = transaction;
-        update.CommandText = "UPDATE Cars SET Place = $place, ChangedAt = $at, ChangedBy = $by, Revision = $revision WHERE Id = $car";
+        // A car that comes in is not put away any more, nor is its owner.
+        update.CommandText = """
+            UPDATE Customers SET RetiredAt = NULL WHERE RetiredAt IS NOT NULL AND Id = (SELECT CustomerId FROM Cars WHERE Id = $car);
+            UPDATE Cars SET Place = $place, RetiredAt = NULL, ChangedAt = $at, ChangedBy = $by, Revision = $revision WHERE Id = $car
+            """;
         update.Parameters.AddWithValue("$place", place.ToString());
         update.Parameters.AddWithValue("$at", clock.Now);
         update.Parameters.AddWithValue("$by", by.Value);
         update.Parameters.AddWithValue("$revision", Guid.NewGuid());
         update.Parameters.AddWithValue("$car", car.Value);
-        if (update.ExecuteNonQuery() != 1)
+        if (update.ExecuteNonQuery() < 1)
         {
             throw new InvalidOperationException($"The row of car {car.Value} is gone.");
         }

@@ -37,5 +37,8 @@ public sealed class Car : TrackedRow
     /// <summary>While its logbook has no visit, it counts as here: it was in the book before visits were kept.</summary>
     public bool CountsAsHere { get; set; } = true;
 
+    /// <summary>When it was put away as not coming back, UTC; null while it may come. A retired car is never in the shop.</summary>
+    public DateTime? RetiredAt { get; set; }
+
     public Customer? Customer { get; init; }
 }

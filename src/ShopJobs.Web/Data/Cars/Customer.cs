@@ -15,6 +15,9 @@ public sealed class Customer : TrackedRow
     /// <summary>Telephone, mail or both, as the customer gave it.</summary>
     public string Contact { get; set; } = "";
 
+    /// <summary>When the customer was put away as not coming back, UTC; null while cars of theirs may come.</summary>
+    public DateTime? RetiredAt { get; set; }
+
     /// <summary>When the personal data was erased last, UTC; null while it never was.</summary>
     public DateTime? ErasedAt { get; init; }
 

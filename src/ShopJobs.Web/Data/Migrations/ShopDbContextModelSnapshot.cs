@@ -70,6 +70,9 @@ namespace ShopJobs.Web.Data.Migrations
                         .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("RetiredAt")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("Revision")
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT");
@@ -111,6 +114,9 @@ namespace ShopJobs.Web.Data.Migrations
                         .HasMaxLength(80)
                         .HasColumnType("TEXT")
                         .UseCollation("NOCASE");
+
+                    b.Property<DateTime?>("RetiredAt")
+                        .HasColumnType("TEXT");
 
                     b.Property<Guid>("Revision")
                         .IsConcurrencyToken()
@@ -465,6 +471,32 @@ namespace ShopJobs.Web.Data.Migrations
                     b.ToTable("DoorNotes");
                 });
 
+            modelBuilder.Entity("ShopJobs.Web.Data.People.NameBefore", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ChangedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId", "Until");
+
+                    b.ToTable("NamesBefore", (string)null);
+                });
+
             modelBuilder.Entity("ShopJobs.Web.Data.People.Person", b =>
                 {
                     b.Property<Guid>("Id")
@@ -674,6 +706,12 @@ namespace ShopJobs.Web.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<Guid?>("ImportedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RetiredAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("RetiredBy")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Revision")
@@ -980,6 +1018,15 @@ namespace ShopJobs.Web.Data.Migrations
                     b.HasOne("ShopJobs.Web.Data.Cars.Car", null)
                         .WithMany()
                         .HasForeignKey("CarId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.People.NameBefore", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

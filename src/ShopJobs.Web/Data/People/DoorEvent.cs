@@ -22,6 +22,9 @@ public enum DoorEvent
     /// <summary>A third person signed that they know somebody, and that the PIN is that person's own.</summary>
     PersonConfirmed,
 
+    /// <summary>Somebody is called otherwise from now on.</summary>
+    PersonRenamed,
+
     /// <summary>The personal data of a customer was erased.</summary>
     CustomerErased,
 }

@@ -25,4 +25,13 @@ public sealed class ProcedureRevision
 
     /// <summary>When it was made current last, UTC; the newest of a code is current.</summary>
     public DateTime CurrentSince { get; set; }
+
+    /// <summary>
+    /// When its code was retired while this revision was current, UTC; null while it goes on cars. A newer revision, or this one made
+    /// current anew, is not retired.
+    /// </summary>
+    public DateTime? RetiredAt { get; set; }
+
+    /// <summary>Who retired it.</summary>
+    public PersonId? RetiredBy { get; set; }
 }

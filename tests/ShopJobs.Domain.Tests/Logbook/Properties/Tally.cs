@@ -26,7 +26,7 @@ internal sealed class Tally
         HoldReason.NoPersonHere, HoldReason.LeadKeepsTools, HoldReason.NeedsReadings, HoldReason.UsedTheTool, HoldReason.NothingToClear,
         HoldReason.ToolNotEntered, HoldReason.ToolUnitFixed, HoldReason.CalibrationAhead, HoldReason.CalibrationOlder,
         HoldReason.CalibrationTooOld, HoldReason.CalibrationTooLong, HoldReason.NothingToWithdraw, HoldReason.ToolRetired, HoldReason.NotRetired,
-        HoldReason.NameTaken, HoldReason.SerialTaken,
+        HoldReason.NameTaken, HoldReason.SerialTaken, HoldReason.ProcedureRetired,
     ];
 
     /// <summary>

@@ -14,6 +14,7 @@ public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, Signatur
     private string pin = "";
     private string? refusal;
     private bool busy;
+    private bool knownSigner;
 
     [CascadingParameter]
     private IMudDialogInstance Dialog { get; set; } = default!;
@@ -29,6 +30,7 @@ public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, Signatur
         people = [.. (await book.WithRightAsync(Request.Needs))
             .Where(person => !Request.NotThese.Contains(person.Id) && (Request.Only is null || Request.Only == person.Id))];
         signer = people.Find(person => person.Id == present?.Person)?.Id;
+        knownSigner = signer is not null;
     }
 
     private async Task SignAsync()
