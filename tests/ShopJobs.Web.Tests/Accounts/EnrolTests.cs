@@ -34,6 +34,33 @@ public sealed class EnrolTests : IDisposable
         Assert.DoesNotContain("shop.tablet", browser.Cookies.Keys);
     }
 
+    [Theory]
+    [InlineData("First tab1et", "“First tab1et” looks like “First tablet”, the name of another tablet.")]
+    [InlineData("first  TABLET", "looks like “First tablet”")]
+    [InlineData("Lift\u202E A", "It has a character that nobody sees after “Lift”.")]
+    public async Task Tablet_has_a_name_of_its_own_and_the_field_says_why_not(string name, string said)
+    {
+        await shop.OpenDemoAsync();
+        var browser = shop.NewBrowser();
+
+        var page = await browser.SubmitAsync("/enrol", "enrol", ("Form.TabletName", name), ("Form.LeadName", "Edda"), ("Form.Pin", DemoPeople.Lead.Pin));
+
+        Assert.Contains(said, page.Page.QuerySelector("#tablet-name-wrong")!.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("shop.tablet", browser.Cookies.Keys);
+    }
+
+    [Fact]
+    public async Task Name_of_a_tablet_out_of_use_goes_to_the_next()
+    {
+        await shop.OpenDemoAsync();
+        var at = shop.Time.GetUtcNow().UtcDateTime;
+        await shop.RowsAsync(rows => rows.Tablets.ExecuteUpdateAsync(set => set.SetProperty(row => row.RevokedAt, at)));
+
+        var page = await shop.NewBrowser().SubmitAsync("/enrol", "enrol", ("Form.TabletName", "First tablet"), ("Form.LeadName", "Edda"), ("Form.Pin", DemoPeople.Lead.Pin));
+
+        Assert.Equal("/sign-in?returnUrl=%2F", page.Path);
+    }
+
     [Fact]
     public async Task Revoked_tablet_is_an_unknown_browser_at_once()
     {

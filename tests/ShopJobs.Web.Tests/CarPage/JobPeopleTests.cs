@@ -52,6 +52,21 @@ public sealed class JobPeopleTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
+    public async Task Whoever_was_on_an_ended_job_is_on_it_no_more()
+    {
+        await desk.PutOnAsync(job, null, bench.Technician);
+        var rows = bench.Get<CarRows>();
+        Assert.Single(await rows.AssignedAsync(Blue));
+        Assert.Equal("Blue", (await rows.OnNowAsync())[bench.Technician]);
+
+        await bench.WriteAsync(Folders.LogbookOf(Blue), new JobEnded(job, "s"));
+
+        Assert.Empty(await rows.AssignedAsync(Blue));
+        Assert.Empty(await rows.OnNowAsync());
+        Assert.Empty(Assert.Single((await bench.Get<FloorBoard>().ReadAsync()).Cars).People);
+    }
+
+    [Fact]
     public async Task Taken_off_stays_as_history_and_blocks_the_next_step_again()
     {
         await desk.PutOnAsync(job, null, bench.Technician);

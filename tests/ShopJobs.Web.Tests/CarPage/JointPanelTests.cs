@@ -23,6 +23,17 @@ public sealed class JointPanelTests : ScreenBench
     }
 
     [Fact]
+    public void A_held_nut_is_to_be_decided_until_it_is()
+    {
+        var car = Readings.WithHeldNut();
+        Assert.Equal("Decide wheel nut front-left 1", Show(car, Nuts).Find("a.button-held").TextContent);
+
+        car.Do(TestPerson.Theo, CarWork.Decision(new JointPosition(TestRegister.Nut, TestRegister.Left, 1), Disposition.Rework));
+
+        Assert.Equal("What is decided: wheel nut front-left 1", Show(car, Nuts).Find("a.button-held").TextContent);
+    }
+
+    [Fact]
     public async Task Released_joint_is_opened_with_a_second_touch_and_the_reason_typed()
     {
         var panel = Show(Readings.OnTheRoad(), Nuts);

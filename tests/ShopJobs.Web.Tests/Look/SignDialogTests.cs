@@ -19,6 +19,11 @@ public sealed class SignDialogTests : BunitContext, IAsyncLifetime
     private IRenderedComponent<MudDialogProvider> screen = default!;
     private Task<SignatureProof?> asked = default!;
 
+    private const string Focus = "Blazor._internal.domWrapper.focus";
+
+    // What was focused last.
+    private object? Focused => JSInterop.Invocations[Focus][^1].Arguments[0];
+
     private static SignRequest Request => new(
         "SIGN: done by me", "Blue, step 9", ["G1 top nuts, 3 at 24 N.m", "wrench W3"], new CommandId(Guid.Parse("5a000000-0000-4000-8000-000000000001")))
     {
@@ -50,6 +55,27 @@ public sealed class SignDialogTests : BunitContext, IAsyncLifetime
 
         Assert.Equal("SIGN: done by me", Button().TextContent.Trim());
         Assert.Equal(["G1 top nuts, 3 at 24 N.m", "wrench W3"], screen.FindAll(".sign-shown li").Select(line => line.TextContent.Trim()));
+    }
+
+    [Fact]
+    public async Task The_pin_has_the_focus_where_the_signer_is_known_and_again_after_a_wrong_one()
+    {
+        await AskAsync(Request);
+        screen.WaitForAssertion(() => Focused.ShouldBeElementReferenceTo(screen.Find("#sign-pin")));
+        var before = JSInterop.Invocations[Focus].Count;
+
+        await SignAsync("111111");
+        screen.WaitForAssertion(() => Assert.Equal(before + 1, JSInterop.Invocations[Focus].Count));
+        Focused.ShouldBeElementReferenceTo(screen.Find("#sign-pin"));
+    }
+
+    [Fact]
+    public async Task The_pin_waits_where_the_signer_has_to_be_picked_first()
+    {
+        await AskAsync(Request with { NotThese = new HashSet<PersonId> { await shop.IdOfAsync("Jorn") } });
+
+        Assert.NotEmpty(screen.FindAll(".person-tile"));
+        Assert.ThrowsAny<Exception>(() => Focused.ShouldBeElementReferenceTo(screen.Find("#sign-pin")));
     }
 
     [Fact]

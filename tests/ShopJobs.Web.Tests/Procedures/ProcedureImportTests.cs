@@ -75,6 +75,34 @@ public sealed class ProcedureImportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Errors_of_register_and_procedures_come_in_one_round()
+    {
+        var register = Documents.Register.With("title: Ninth Bay joint register", "title: \"\"");
+        var procedure = Documents.WheelFitUp.With("code: P5", "code: P 5");
+
+        var report = await Import.ImportAsync([register, procedure], by: null);
+
+        Assert.Contains(report.Documents[0].Problems, problem => problem.Path == "title");
+        Assert.Equal(
+            ["The joint register of this batch has errors: this procedure was checked against it as far as it can be read", "“P 5” is no code"],
+            report.Documents[1].Problems.Select(problem => problem.What));
+    }
+
+    [Fact]
+    public async Task A_register_with_any_line_missing_is_judged_with_its_procedures()
+    {
+        var lines = System.Text.Encoding.UTF8.GetString(Documents.Register.Bytes).Split('\n');
+        for (var gone = 0; gone < lines.Length; gone += 3)
+        {
+            var text = string.Join('\n', lines.Where((_, number) => number != gone));
+            var report = await Import.ImportAsync([new DocumentFile("register.yaml", System.Text.Encoding.UTF8.GetBytes(text)), Documents.WheelFitUp.With("code: P5", "code: P 5")], by: null);
+
+            Assert.False(report.IsTaken);
+            Assert.NotEmpty(report.Documents[^1].Problems);
+        }
+    }
+
+    [Fact]
     public async Task A_code_that_passes_for_another_is_refused_by_name_in_the_shop_and_in_the_batch()
     {
         Assert.True((await Import.ImportAsync([Documents.Register, Documents.WheelFitUp.With("code: P5", "code: P1")], by: null)).IsTaken);
@@ -153,7 +181,7 @@ public sealed class ProcedureImportTests : IAsyncLifetime
         var report = await Import.ImportAsync([Documents.Register.With("system: hubs", "system: hub"), Documents.WheelFitUp], by: null);
 
         Assert.False(report.IsTaken);
-        Assert.Equal("put the register right first", report.Documents[1].Problems[^1].Next);
+        Assert.Equal("put the register right too; what is said here of its joints may go away with that", report.Documents[1].Problems[^1].Next);
         Assert.Equal((0, 0), await RowsAsync());
     }
 

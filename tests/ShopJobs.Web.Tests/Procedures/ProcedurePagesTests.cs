@@ -93,6 +93,23 @@ public sealed class ProcedurePagesTests : IDisposable
     }
 
     [Fact]
+    public async Task Import_and_an_address_with_nothing_behind_it_keep_the_way_to_every_page()
+    {
+        var browser = await SignedInAsync(Author);
+        foreach (var address in new[] { Upload, "/nothing-here" })
+        {
+            var page = (await browser.GetAsync(address)).Page;
+
+            Assert.Subset(
+                page.QuerySelectorAll("nav[aria-label=Main] a").Select(link => link.GetAttribute("href")!).ToHashSet(),
+                new HashSet<string> { "/", "/my-work", "/open-joints", "/procedures", "/tools", "/bench" });
+        }
+
+        var stranger = (await shop.NewBrowser().GetAsync("/nothing-here")).Page;
+        Assert.Empty(stranger.QuerySelectorAll("nav a"));
+    }
+
+    [Fact]
     public async Task An_unknown_procedure_says_where_to_look()
     {
         var browser = await SignedInAsync(Other);

@@ -4,6 +4,7 @@ using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Jobs;
 using ShopJobs.Web.Data.Procedures;
+using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.CarPage;
 
@@ -12,7 +13,7 @@ namespace ShopJobs.Web.Components.CarPage;
 public sealed record AssignedPerson(Assignment Assignment, string Name, string Initials, IReadOnlyList<string> Elsewhere);
 
 /// <summary>The ordinary rows behind a car's page.</summary>
-public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
+public sealed class CarRows(IDbContextFactory<ShopDbContext> database, CarDesk desk)
 {
     public async Task<Car?> FindAsync(CarId car, CancellationToken cancellation = default)
     {
@@ -27,7 +28,7 @@ public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
         return await shop.Jobs.AsNoTracking().Where(job => job.CarId == car).ToDictionaryAsync(job => job.Id, cancellation);
     }
 
-    /// <summary>Who is on the jobs of a car now.</summary>
+    /// <summary>Who is on the running jobs of a car now.</summary>
     public async Task<IReadOnlyList<AssignedPerson>> AssignedAsync(CarId car, CancellationToken cancellation = default)
     {
         await using var shop = await database.CreateDbContextAsync(cancellation);
@@ -40,6 +41,8 @@ public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
             orderby person.Name
             select new { Assignment = assignment, job.CarId, Where = row.Name + ": " + job.Title, person.Name, person.Initials })
             .ToListAsync(cancellation);
+        var atWork = Running(running.Select(row => row.CarId));
+        running = [.. running.Where(row => atWork.Contains(row.Assignment.JobId))];
         return
         [
             .. running.Where(row => row.CarId == car).Select(row => new AssignedPerson(
@@ -59,11 +62,16 @@ public sealed class CarRows(IDbContextFactory<ShopDbContext> database)
             where assignment.To == null
             join job in shop.Jobs on assignment.JobId equals job.Id
             join row in shop.Cars on job.CarId equals row.Id
-            select new { assignment.PersonId, row.Name })
+            select new { assignment.PersonId, assignment.JobId, job.CarId, row.Name })
             .ToListAsync(cancellation);
-        return rows.GroupBy(row => row.PersonId)
+        var atWork = Running(rows.Select(row => row.CarId));
+        return rows.Where(row => atWork.Contains(row.JobId)).GroupBy(row => row.PersonId)
             .ToDictionary(person => person.Key, person => string.Join(", ", person.Select(row => row.Name).Distinct().Order(StringComparer.Ordinal)));
     }
+
+    // A job's end is in its car's logbook; whoever was on it then is on it no more.
+    private HashSet<JobId> Running(IEnumerable<CarId> cars) =>
+        [.. desk.ReadAll(cars.Distinct(), null).SelectMany(reading => reading.State.RunningJobs).Select(job => job.Id)];
 
     /// <summary>The newest revision of each procedure that goes on cars; retired ones are left out.</summary>
     public async Task<IReadOnlyList<ProcedureRevision>> ProceduresAsync(CancellationToken cancellation = default)
