@@ -85,6 +85,7 @@ public enum HoldReason
     DriverMissing,
     DistanceMissing,
     NoRoadTest,
+    ClosingCheckMissing,
     MovedAnyway,
 
     // why somebody is refused

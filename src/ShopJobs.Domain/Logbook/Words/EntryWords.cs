@@ -43,7 +43,7 @@ public static class EntryWords
             Corrected { Restated: { } restated } fact => $"Restated entry {Number(fact.Target)} as {restated}.",
             Corrected fact => $"Voided entry {Number(fact.Target)}{(fact.WasPulled switch { true => "; it was pulled all the same", false => "; it was never pulled", _ => "" })}.",
             CorrectionConfirmed fact => $"Confirmed the correction in entry {Number(fact.Correction)}.",
-            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact, names)}{Drive(fact, names)}{Without(fact)}{Lapses(fact, names)}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
+            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact, names)}{Drive(fact, names)}{Without(fact)}{Lapses(fact, names)}{(fact.Closing is null ? "" : "; closing check signed")}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
             ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} stands.",
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
             RoadTestEnded fact => $"Back from the road test of entry {Number(fact.Release)} at {fact.Odometer}.",
