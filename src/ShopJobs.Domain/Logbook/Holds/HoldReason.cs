@@ -135,6 +135,8 @@ public enum HoldReason
     AlreadyThere,
     NothingToLookOver,
     NoNewInterval,
+    NothingHalfDone,
+    WentOn,
     DoesNotFit,
     NotForThisCar,
     FewerInAJob,

@@ -27,6 +27,8 @@ public static class EntryWords
             Opened { Late: { } late } fact when late.Count == fact.Positions.Count => $"Reported late as opened: {names.Positions(late)}; held until somebody has looked.",
             Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}.",
             ThreadTreated fact => $"{Treated(fact)} {names.Positions(fact.Positions)}.",
+            LeftHalfDone fact => $"Left {names.Joint(fact.Joint)} half done, at entry {Number(fact.Last)}.",
+            WorkTakenOver fact => $"Went on with {names.Joint(fact.Joint)} after looking at entry {Number(fact.Last)}.",
             RevisionAdopted fact => $"Goes on with {names.Job(fact.Job)} by revision {fact.Revision}{(fact.Steps.Count > 0 ? $"; signed anew: {string.Join(", ", fact.Steps.Select(step => $"“{names.Step(fact.Job, step)}”"))}" : "")}{(fact.Outside.Count > 0 ? $"; held, as outside it: entries {EntryNames.Numbers(fact.Outside)}" : "")}.",
             FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
             HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, fact.Problems, names)}.",

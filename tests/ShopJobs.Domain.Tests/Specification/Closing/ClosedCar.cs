@@ -21,5 +21,5 @@ internal readonly record struct ClosedCar(ReleaseKind Kind, Seen Seen, bool Gran
 
     public bool IsDriven => Kind != ReleaseKind.Move;
 
-    public ClosedCar Ask((ReleaseKind Kind, Seen Seen) asked) => new(asked.Kind, asked.Seen, asked.Kind == ReleaseKind.Move || asked.Seen == Seen.All);
+    public static ClosedCar Ask((ReleaseKind Kind, Seen Seen) asked) => new(asked.Kind, asked.Seen, asked.Kind == ReleaseKind.Move || asked.Seen == Seen.All);
 }

@@ -9,7 +9,7 @@ internal static class ClosingRules
     private const string Waits = "a signed closing check (tools counted, nothing loose, covers, wheels, fluids) is what road waits for";
 
     public static RuleBook<ClosedCar> Book() => new RuleBook<ClosedCar>("Closing check", default, car => car.ToString())
-        .Action("Release", ClosedCar.Asked, (_, _) => true, (car, asked) => car.Ask(asked))
+        .Action("Release", ClosedCar.Asked, (_, _) => true, (_, asked) => ClosedCar.Ask(asked))
         .On("Release", "closing", "DRIVEN-AFTER-IT", Waits, (_, after) => after.Granted && after.IsDriven, (_, after) => after.Seen == Seen.All)
         .On("Release", "closing", "MOVED-WITHOUT", Waits, (_, after) => after.Kind == ReleaseKind.Move, (_, after) => after.Granted)
         .On("Release", "closing", "WHOLE-IS-ENOUGH", Waits, (_, after) => after.Seen == Seen.All, (_, after) => after.Granted)
