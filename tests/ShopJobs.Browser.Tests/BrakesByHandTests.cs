@@ -79,6 +79,7 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.Locator("#km-Road").FillAsync("41020");
+        await lead.TickClosingCheckAsync("Road");
         await lead.Locator("#road button[type=submit]:not([disabled])").SignWithAsync(lead, DemoPeople.Lead, "RELEASE TO ROAD");
         await lead.Locator("#road .release-stands", new() { HasText = "Released" }).WaitForAsync();
         Assert.False(shop.Read(car).State.Jobs[brakes].IsRunning);
@@ -101,6 +102,7 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         await lead.Locator("#km-RoadTest").FillAsync("41000");
         await lead.Locator("#driver").SelectOptionAsync(DemoPeople.Lead.Name);
         await lead.Locator("#distance").FillAsync("25");
+        await lead.TickClosingCheckAsync("RoadTest");
         await lead.Locator("#roadtest button[type=submit]:not([disabled])").SignWithAsync(lead, DemoPeople.Lead, "RELEASE TO A ROAD TEST");
         await lead.Locator(".road-test").WaitForAsync();
         await lead.IsAccessibleAsync("out-on-a-road-test");

@@ -82,6 +82,7 @@ public sealed class FourStudCarTests : IAsyncLifetime
         lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.Locator("#km-Road").FillAsync("41020");
+        await lead.TickClosingCheckAsync("Road");
         await lead.Locator("#road button[type=submit]:not([disabled])").SignWithAsync(lead, DemoPeople.Lead, "RELEASE TO ROAD");
         await lead.Locator("#road .release-stands", new() { HasText = "Released" }).WaitForAsync();
         Assert.Equal(4, shop.Read(car).State.Positions.Keys.Count(position => position.Joint == new Joint("wheel.nut", "front-left")));

@@ -141,6 +141,7 @@ public sealed class ProceduresByHandTests : IAsyncLifetime
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.IsAccessibleAsync($"release-{shop.Read(car).State.Jobs[jobs[0]].Fact.Procedure}");
         await lead.Locator("#km-Road").FillAsync("41020");
+        await lead.TickClosingCheckAsync("Road");
         await lead.Locator("#road button[type=submit]:not([disabled])").SignWithAsync(lead, DemoPeople.Lead, "RELEASE TO ROAD");
         await lead.Locator("#road .release-stands", new() { HasText = "Released" }).WaitForAsync();
         Assert.All(jobs, job => Assert.False(shop.Read(car).State.Jobs[job].IsRunning));

@@ -68,7 +68,7 @@ public sealed class DemoWork(
         await InTheMiddleAsync(new DemoWheels(tablet, cars, carIds[DemoCars.Orange.Name], orange, wheels, Technician, wrenches["W7"]));
         await ToTheRoadAsync(new DemoWheels(tablet, cars, carIds[DemoCars.White.Name], white, wheels, Technician, wrenches["W7"]));
         await tablet.SitDownAsync(DemoPeople.Lead);
-        await tablet.SignAsync(carIds[DemoCars.White.Name], DemoPeople.Lead, shown => new Release(ReleaseKind.Road, 48_210, null, shown));
+        await tablet.SignAsync(carIds[DemoCars.White.Name], DemoPeople.Lead, shown => new Release(ReleaseKind.Road, 48_210, null, shown) { Closing = ClosingCheck.All });
         await SummariseAsync(tablet, carIds[DemoCars.White.Name]);
         await tablet.PutAwayAsync();
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Shop;
@@ -11,6 +12,10 @@ public sealed class ShopSettings(IDbContextFactory<ShopDbContext> database)
     private const string ZoneKey = "zone";
     private const string DemoKey = "demo";
     private const string ContactKey = "contact";
+    private const string HandTightKey = "hand-tight-hours";
+
+    /// <summary>A week: longer is never asked to wait before it is marked.</summary>
+    public const int MostHandTightHours = 168;
 
     /// <summary>Until the first start has named it, the shop is called ShopJobs and keeps UTC.</summary>
     public ShopFacts Current { get; private set; } = new("ShopJobs", TimeZoneInfo.Utc, Demo: false);
@@ -25,29 +30,42 @@ public sealed class ShopSettings(IDbContextFactory<ShopDbContext> database)
             rows.GetValueOrDefault(DemoKey) == "yes")
         {
             Contact = rows.GetValueOrDefault(ContactKey, ""),
+            HandTightHours = int.TryParse(rows.GetValueOrDefault(HandTightKey), NumberStyles.None, CultureInfo.InvariantCulture, out var hours) ? hours : Current.HandTightHours,
         };
     }
 
     /// <summary>Keeps how customers reach the shop for the next work summary.</summary>
     public async Task RememberContactAsync(string contact, CancellationToken cancellation = default)
     {
-        if (contact == Current.Contact)
+        if (contact != Current.Contact)
         {
-            return;
+            await KeepAsync(ContactKey, contact, cancellation);
+            Current = Current with { Contact = contact };
         }
+    }
 
+    /// <summary>Keeps after how many hours hand-tight is marked, from 1 to <see cref="MostHandTightHours"/>.</summary>
+    public async Task RememberHandTightAsync(int hours, CancellationToken cancellation = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(hours, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(hours, MostHandTightHours);
+        await KeepAsync(HandTightKey, hours.ToString(CultureInfo.InvariantCulture), cancellation);
+        Current = Current with { HandTightHours = hours };
+    }
+
+    private async Task KeepAsync(string key, string value, CancellationToken cancellation)
+    {
         await using var shop = await database.CreateDbContextAsync(cancellation);
-        if (await shop.Settings.FindAsync([ContactKey], cancellation) is { } row)
+        if (await shop.Settings.FindAsync([key], cancellation) is { } row)
         {
-            row.Value = contact;
+            row.Value = value;
         }
         else
         {
-            shop.Settings.Add(new ShopSetting { Key = ContactKey, Value = contact });
+            shop.Settings.Add(new ShopSetting { Key = key, Value = value });
         }
 
         await shop.SaveChangesAsync(cancellation);
-        Current = Current with { Contact = contact };
     }
 
     /// <summary>Writes the first settings into a context the caller saves; call <see cref="LoadAsync"/> after that.</summary>

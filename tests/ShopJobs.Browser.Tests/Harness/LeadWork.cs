@@ -17,6 +17,15 @@ internal static class LeadWork
         await start.CloseAsync();
     }
 
+    /// <summary>Ticks the closing check of a release: <c>Road</c>, <c>RoadTest</c> or <c>Track</c>.</summary>
+    public static async Task TickClosingCheckAsync(this IPage page, string kind)
+    {
+        foreach (var item in ClosingCheck.All)
+        {
+            await page.Locator($"#closing-{kind}-{item}").CheckAsync();
+        }
+    }
+
     /// <summary>Puts a procedure on a car at these places and no others.</summary>
     public static async Task PutOnAsync(this IPage page, CarId car, string code, string askedFor, params string[] places)
     {

@@ -46,7 +46,7 @@ public sealed class HeldWorkFindingsTests
     public void A_lot_of_a_dangerous_joint_used_as_it_is_stays_found_while_it_is_on_the_car()
     {
         var stud = new JointPosition(TestRegister.Stud, TestRegister.Right, 1);
-        var studs = car.StartJob(TestProcedures.Studs(1, 2), TestRegister.Right);
+        var studs = car.StartJob(TestProcedures.Studs(1, 2, 3, 4, 5), TestRegister.Right);
         car.Open(Tess, studs, stud);
         car.FitNew(Tess, studs, "studs", stud);
         car.Do(Theo, new HoldWork(CarAtWork.Reason) { Job = studs, Lot = "lot 4471", Group = "studs" });

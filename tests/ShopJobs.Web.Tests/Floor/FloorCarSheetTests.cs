@@ -42,6 +42,19 @@ public sealed class FloorCarSheetTests : ScreenBench
         Assert.Contains("wheel nut front-left 2, 3 h", sheet.Find(".car-line").TextContent, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(8, "wheel nut front-left 2, 8 h")]
+    [InlineData(9, "wheel nut front-left 2, 9 h: too long")]
+    public void Hand_tight_for_more_than_the_shops_hours_is_too_long(int hours, string words)
+    {
+        var car = Readings.WithHeldNut();
+        var sheet = Render<FloorCarSheet>(parameters => parameters
+            .Add(sheet => sheet.Shown, Readings.OnFloor(car))
+            .Add(sheet => sheet.At, Readings.OnFloor(car).Glance.OldestHandTight!.Value.Since!.Value.AddHours(hours)));
+
+        Assert.EndsWith(words, sheet.Find(".car-line").TextContent.Trim(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Release_is_told_and_told_void_after_opening()
     {

@@ -27,6 +27,16 @@ public sealed class OpenJointTableTests : ScreenBench
             rows);
     }
 
+    [Fact]
+    public void Only_what_is_hand_tight_for_too_long_says_so()
+    {
+        var table = Render<OpenJointTable>(parameters => parameters
+            .Add(table => table.Lines, OpenJointLine.Of([Readings.OnFloor(Readings.WithHeldNut())])).Add(table => table.At, CarAtWork.Start).Add(table => table.IsTooLong, _ => true));
+
+        Assert.Equal("Too long: finish it, or back it off.", Assert.Single(table.FindAll(".late-word")).TextContent);
+        Assert.Contains("hand-tight", table.Find("tr.is-late").TextContent, StringComparison.Ordinal);
+    }
+
     private IRenderedComponent<OpenJointTable> Show(CarAtWork car) => Render<OpenJointTable>(parameters => parameters
         .Add(table => table.Lines, OpenJointLine.Of([Readings.OnFloor(car)])).Add(table => table.At, car.Now));
 }

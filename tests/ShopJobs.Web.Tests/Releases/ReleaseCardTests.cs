@@ -38,6 +38,7 @@ public sealed class ReleaseCardTests : ScreenBench
         Assert.NotEqual("", card.Find("#km-Road-wrong").TextContent.Trim());
 
         await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48 210,5" });
+        await card.TickClosingCheckAsync();
 
         var terms = card.Find(".release-terms").TextContent;
         Assert.Contains("9 joints are as found: not checked by us.", terms, StringComparison.Ordinal);
@@ -46,6 +47,25 @@ public sealed class ReleaseCardTests : ScreenBench
         await card.Find("form").SubmitAsync(new());
         Assert.Equal((ReleaseKind.Road, (decimal?)48_210.5m), (asked!.Kind, asked.OdometerKm));
         Assert.Contains("9 joints are as found: not checked by us.", asked.Shown);
+    }
+
+    [Fact]
+    public async Task The_road_waits_for_the_whole_closing_check_which_is_signed_with_it()
+    {
+        var car = new CarAtWork();
+        car.FitLeftWheel();
+        var card = Show(car, ReleaseKind.Road);
+        await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48210" });
+        await card.TickClosingCheckAsync(but: ClosingItem.ToolsCounted);
+        await card.Find("form").SubmitAsync(new());
+        Assert.Null(asked);
+        Assert.Contains("Look at the car, then tick what you saw.", card.Find("#closing-Road-wrong").TextContent, StringComparison.Ordinal);
+
+        await card.Find("#closing-Road-ToolsCounted").ChangeAsync(new ChangeEventArgs { Value = true });
+        await card.Find("form").SubmitAsync(new());
+
+        Assert.Equal(ClosingCheck.All, asked!.Closing);
+        Assert.Contains("Seen: Tools counted: every one is back", asked.Shown);
     }
 
     [Theory]
@@ -61,6 +81,7 @@ public sealed class ReleaseCardTests : ScreenBench
         var card = Show(car, ReleaseKind.Road);
 
         await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = typed });
+        await card.TickClosingCheckAsync();
         await card.Find("form").SubmitAsync(new());
 
         Assert.Null(asked);
@@ -77,6 +98,7 @@ public sealed class ReleaseCardTests : ScreenBench
         var card = Show(car, ReleaseKind.Road);
 
         await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = typed });
+        await card.TickClosingCheckAsync();
         await card.Find("form").SubmitAsync(new());
 
         Assert.Equal(new OdometerReading((decimal)km, DistanceUnit.Kilometre), asked!.Odometer);
@@ -91,6 +113,7 @@ public sealed class ReleaseCardTests : ScreenBench
         var card = Show(car, ReleaseKind.Road);
 
         await card.Find(".odometer").InputAsync(new ChangeEventArgs { Value = "12,5" });
+        await card.TickClosingCheckAsync();
         await card.Find(".odometer").BlurAsync(new());
 
         Assert.Contains("can be read in two ways", card.Find("#km-Road-wrong").TextContent, StringComparison.Ordinal);
@@ -190,6 +213,7 @@ public sealed class ReleaseCardTests : ScreenBench
         var card = Show(Readings.OnTheRoad(), ReleaseKind.Road);
 
         await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48311" });
+        await card.TickClosingCheckAsync();
 
         Assert.Contains("to road NO", card.Find("h2").TextContent, StringComparison.Ordinal);
         Assert.EndsWith("/re-torque", card.Find(".release-reasons a").GetAttribute("href"), StringComparison.Ordinal);
@@ -210,6 +234,7 @@ public sealed class ReleaseCardTests : ScreenBench
         var card = Show(Readings.OnTheRoad(), ReleaseKind.Road);
 
         await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48000" });
+        await card.TickClosingCheckAsync();
         await card.Find("form").SubmitAsync(new());
         Assert.Null(asked);
         Assert.Contains("write why it is lower", card.Find("#km-Road-wrong").TextContent, StringComparison.Ordinal);

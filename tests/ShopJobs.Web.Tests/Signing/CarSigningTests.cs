@@ -7,6 +7,7 @@ using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.Releases;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Tests.Releases;
 using ReleaseCommand = ShopJobs.Domain.Logbook.Release;
 
 namespace ShopJobs.Web.Tests.Signing;
@@ -42,6 +43,7 @@ public sealed class CarSigningTests : DialogBench
         await SitDownAsync(DemoPeople.Lead);
         var page = Draw<ReleasePage>(parameters => parameters.Add(release => release.Id, Car.Value), "#km-Road");
         await page.Find("#km-Road").InputAsync(new() { Value = "48210" });
+        await page.TickClosingCheckAsync();
         await PressAsync(page, "RELEASE TO ROAD");
 
         await ElsewhereAsync(DemoPeople.Engines, new OpenPositions([new JointPosition("hub.nut", "rear-left", 1)], null, null));
@@ -94,7 +96,7 @@ public sealed class CarSigningTests : DialogBench
     public async Task A_nut_opened_after_the_re_torque_was_shown_is_not_settled_and_the_figures_stay()
     {
         await DoneAsync();
-        await ElsewhereAsync(DemoPeople.Lead, new ReleaseCommand(ReleaseKind.Road, 48_210, null, ""));
+        await ElsewhereAsync(DemoPeople.Lead, new ReleaseCommand(ReleaseKind.Road, 48_210, null, "") { Closing = ClosingCheck.All });
         await SitDownAsync(DemoPeople.Chassis);
         var page = Draw<ReTorquePage>(parameters => parameters.Add(due => due.Id, Car.Value), ".retorque");
         await page.FindAll(".choice").Single(tool => tool.TextContent == "WA").ClickAsync(new());

@@ -63,7 +63,7 @@ public sealed class SigningDeskTests : DialogBench
     public async Task A_release_is_neither_upheld_nor_withdrawn_on_an_older_page(bool uphold)
     {
         await DoneAsync();
-        await ElsewhereAsync(DemoPeople.Lead, new ReleaseCommand(ReleaseKind.Road, 48_210, null, ""));
+        await ElsewhereAsync(DemoPeople.Lead, new ReleaseCommand(ReleaseKind.Road, 48_210, null, "") { Closing = ClosingCheck.All });
         var reading = Services.GetRequiredService<CarDesk>().Read(Car, await IdAsync(DemoPeople.Lead));
         SignedCommand drawn = uphold
             ? reading.State.AsShown(reading.Now, new UpholdRelease(ReleaseKind.Road, Lines.Hex))

@@ -75,7 +75,7 @@ internal sealed class SummaryBench
     public Task ReleaseAsync(ReleaseKind kind)
     {
         var reading = services.GetRequiredService<CarDesk>().Read(Car, Lead.Person);
-        return DoAsync(reading.State.AsShown(reading.Now, new Release(kind, 48210, null, Shown)));
+        return DoAsync(reading.State.AsShown(reading.Now, new Release(kind, 48210, null, Shown) { Closing = kind == ReleaseKind.Move ? null : ClosingCheck.All }));
     }
 
     public Task OpenNutsAsync() => DoAsync(new OpenPositions(Nuts, Job, null));

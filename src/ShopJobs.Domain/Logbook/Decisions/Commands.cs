@@ -208,6 +208,10 @@ public sealed record Release(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public PersonId? Driver { get; init; }
 
+    /// <summary>The closing check: what the signer has seen. Asked for every release but to move.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<ClosingItem>? Closing { get; init; }
+
     /// <summary>How far, in km, above 0; asked for a road test only.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public decimal? DistanceKm { get; init; }

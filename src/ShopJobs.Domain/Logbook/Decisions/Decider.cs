@@ -58,6 +58,8 @@ public static partial class Decider
             LetGo let => Leave(state, let, now, rules),
             ReportGone gone => Gone(state, gone, now, rules),
             LookOver look => LookAtMoves(state, look, now, rules),
+            LeaveHalfDone leave => Leave(state, leave, now),
+            TakeOver take => GoOn(state, take, now),
             AddPositions add => Add(state, add, now),
             ChangeJointList change => Change(state, change, now, rules),
             LookAtJoints look => LookAt(state, look, now, rules),

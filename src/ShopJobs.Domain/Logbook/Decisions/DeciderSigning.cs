@@ -98,6 +98,7 @@ public static partial class Decider
         }
 
         refused.AddRange(RoadTestHolds(release));
+        refused.AddRange(ClosingHolds(release));
         if (refused.Count > 0)
         {
             return new Verdict.Refused(refused);
@@ -111,6 +112,7 @@ public static partial class Decider
                 Odometer = release.Odometer,
                 OdometerWhy = release.OdometerWhy,
                 On = now.Today,
+                Closing = release.Closing,
                 Driver = release.Driver,
                 DistanceKm = release.DistanceKm,
                 Without = without.Count > 0 ? without : null,
@@ -131,12 +133,19 @@ public static partial class Decider
             Odometer = release.Odometer,
             OdometerWhy = release.OdometerWhy,
             On = now.Today,
+            Closing = release.Kind == ReleaseKind.Move ? null : release.Closing,
             Without = without.Count > 0 ? without : null,
         });
     }
 
     private static int NotChecked(CarState state, Circumstances now) =>
         ReleaseRules.PositionsOf(state, now).Where(position => state.Of(position).IsAsFound).Select(position => position.Joint).Distinct().Count();
+
+    // Nobody drives before somebody has counted the tools and looked at the whole car.
+    private static IEnumerable<HoldPoint> ClosingHolds(Release release) =>
+        release.Kind != ReleaseKind.Move && ClosingCheck.Missing(release.Closing) is { Count: > 0 } missing
+            ? [new HoldPoint(HoldReason.ClosingCheckMissing) { Choices = [.. missing.Select(item => item.Words())] }]
+            : [];
 
     private static IEnumerable<HoldPoint> RoadTestHolds(Release release)
     {

@@ -47,6 +47,8 @@ public static class EntryCodec
         Add("moved", json.CarMoved);
         Add("looked-over", json.LookedOver);
         Add("re-torque-extended", json.ReTorqueExtended, position: PositionIn.Positions);
+        Add("left-half-done", json.LeftHalfDone, JobIn.Job, PositionIn.Joint);
+        Add("taken-over", json.WorkTakenOver, JobIn.Job, PositionIn.Joint);
         Add("joint-list-changed", json.JointListChanged);
         Add("fewer-joints-asked", json.FewerJointsAsked);
         Add("joint-list-kept", json.JointListKept);

@@ -176,6 +176,8 @@ internal static class EntryJson
 [JsonSerializable(typeof(RoadTestEnded))]
 [JsonSerializable(typeof(SummaryIssued))]
 [JsonSerializable(typeof(Arrived))]
+[JsonSerializable(typeof(LeftHalfDone))]
+[JsonSerializable(typeof(WorkTakenOver))]
 [JsonSerializable(typeof(JointListChanged))]
 [JsonSerializable(typeof(FewerJointsAsked))]
 [JsonSerializable(typeof(JointListKept))]

@@ -33,6 +33,9 @@ public sealed record Released(
     /// <summary>How far the road test may go; null for any other release.</summary>
     public decimal? DistanceKm { get; init; }
 
+    /// <summary>The closing check that was signed with it; null for a release to move, and in older records.</summary>
+    public IReadOnlyList<ClosingItem>? Closing { get; init; }
+
     /// <summary>Results that only a drive gives and that were missing when it was given; null where none was.</summary>
     public IReadOnlyList<string>? Without { get; init; }
 

@@ -85,6 +85,7 @@ public enum HoldReason
     DriverMissing,
     DistanceMissing,
     NoRoadTest,
+    ClosingCheckMissing,
     MovedAnyway,
 
     // why somebody is refused
@@ -134,6 +135,8 @@ public enum HoldReason
     AlreadyThere,
     NothingToLookOver,
     NoNewInterval,
+    NothingHalfDone,
+    WentOn,
     DoesNotFit,
     NotForThisCar,
     FewerInAJob,

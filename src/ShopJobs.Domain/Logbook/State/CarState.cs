@@ -184,6 +184,8 @@ public sealed partial record CarState
             Left fact => WithDeparture(recorded, fact),
             CarMoved fact => WithMove(recorded, fact.Against),
             LookedOver fact => WithLook(fact),
+            LeftHalfDone fact => WithStop(recorded, fact.Joint, fact.Last, fact.Words, takenOver: false),
+            WorkTakenOver fact => WithStop(recorded, fact.Joint, fact.Last, Stops.GetValueOrDefault(fact.Joint)?.Words, takenOver: true),
             JointListChanged fact => WithJoints(recorded, fact),
             FewerJointsAsked fact => WithFewerAsked(recorded, fact),
             JointListKept fact => this with { FewerAsked = FewerAsked.Remove(fact.Asked) },

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
@@ -84,6 +85,12 @@ public sealed partial record CarState
             ? next.WithHolds(fact.Positions, new Hold(recorded.Number, recorded.At, recorded.Person, HoldReason.NotOpened))
             : next;
     }
+
+    /// <summary>Newest word by joint on work that stood half done.</summary>
+    public ImmutableDictionary<Joint, JointStop> Stops { get; init; } = ImmutableDictionary<Joint, JointStop>.Empty;
+
+    private CarState WithStop(Recorded recorded, Joint joint, long last, ContentDigest? words, bool takenOver) =>
+        this with { Stops = Stops.SetItem(joint, new JointStop(recorded.Number, recorded.At, recorded.Person, last, takenOver, words)) };
 
     private CarState WithTorque(Recorded recorded, TorqueRecorded fact)
     {

@@ -15,6 +15,10 @@ internal static class HeldSentences
         HoldReason.ResultHeld => (
             $"The result “{point.Name ?? "recorded"}” is held", "somebody with the right, who did not record it, decides it, or it is done again after the decision"),
 
+        // handing over
+        HoldReason.NothingHalfDone => ("Nothing of this joint is half done", "go on with the step"),
+        HoldReason.WentOn => ("The work on this joint went on since this was shown", "look at it again"),
+
         // a newer revision
         HoldReason.OlderRevision => (on.With("made under an older revision, and outside what the newer one asks"), "back off, inspect and redo; or somebody with the right decides"),
         HoldReason.OtherProcedure => ($"This is not a revision of {point.Name}", "choose a revision of the job's own procedure"),

@@ -15,6 +15,10 @@ public sealed record AskedRelease(
 
     /// <summary>How far, in km; for a road test only.</summary>
     public decimal? DistanceKm { get; init; }
+
+    /// <summary>The closing check; null for a release to move.</summary>
+    public IReadOnlyList<ClosingItem>? Closing { get; init; }
+
     /// <summary>The odometer as it was typed; null where it was not.</summary>
     public OdometerReading? Odometer { get; init; }
 }

@@ -19,6 +19,7 @@ public sealed partial class ReleaseCard
     private readonly OdometerEntry odometer = new();
     private string driver = "";
     private string distance = "";
+    private readonly HashSet<ClosingItem> seen = [];
     private Covering covers = Covering.Nothing;
     private ReleaseStandingKind standing;
     private bool pressed;
@@ -70,6 +71,9 @@ public sealed partial class ReleaseCard
 
     private decimal? DistanceKm => Kind == ReleaseKind.RoadTest && OdometerReading.TryParse(distance, Reading.Now.Distance, out var far, out _) ? far.Km : null;
 
+    // In the order in which it is walked.
+    private IReadOnlyList<ClosingItem>? Closing => Kind == ReleaseKind.Move ? null : [.. ClosingCheck.All.Where(seen.Contains)];
+
     private bool Accepted => said.IsBegun && said.Read().Lacks(Reading.Now.Today, inWriting).Count == 0;
 
     private bool NeedsAcceptance => Kind != ReleaseKind.Move && (said.IsBegun || reasons.Any(IsLiftedByWord));
@@ -90,8 +94,9 @@ public sealed partial class ReleaseCard
             {
                 return [odometer.IsLower && odometer.WhyLower.Length == 0
                     ? $"It was at {odometer.Last} before: write why it is lower now."
-                    : odometer.Km is null ? "Type the odometer first: the re-torque is due by distance."
-                    : "Name who drives, and how far at most."];
+                    : odometer.Km is null && Kind != ReleaseKind.Move ? "Type the odometer first: the re-torque is due by distance."
+                    : Kind != ReleaseKind.RoadTest ? "Do the closing check, and tick what you saw."
+                    : "Name who drives and how far at most, and do the closing check."];
             }
 
             var terms = new List<string>
@@ -146,6 +151,7 @@ public sealed partial class ReleaseCard
         {
             Driver = Driver,
             DistanceKm = DistanceKm,
+            Closing = Closing,
             Odometer = odometer.Read,
             OdometerWhy = odometer.WhyLower.Length > 0 ? Given : null,
         });
@@ -168,6 +174,7 @@ public sealed partial class ReleaseCard
             shown.Insert(1, $"Odometer {read}");
         }
 
+        shown.AddRange((Closing ?? []).Select(item => $"Seen: {item.Words()}"));
         if (Accepted)
         {
             shown.Add($"The customer's acceptance: {said.Read().Text()}");
@@ -184,6 +191,7 @@ public sealed partial class ReleaseCard
             Odometer = released.Odometer,
             Driver = released.Driver,
             DistanceKm = released.DistanceKm,
+            Closing = released.Closing,
         });
     }
 }

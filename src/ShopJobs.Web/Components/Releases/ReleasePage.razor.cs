@@ -52,6 +52,7 @@ public sealed partial class ReleasePage
                 OdometerWhy = why?.Digest,
                 Driver = asked.Driver,
                 DistanceKm = asked.DistanceKm,
+                Closing = asked.Closing,
                 Covers = asked.Covers,
             },
             kept?.Text,

@@ -45,6 +45,7 @@ internal static partial class Choices
         MoveKind.Release => CarWork.To(Kinds[move.A % Kinds.Length], move.B % 12 == 0 ? null : (move.B % 3 == 0 ? (car.State.Odometer ?? 1000) + 150 : 1000) + (move.B % 200), accepted: move.C % 2 == 0) with
         {
             OdometerWhy = move.C % 3 == 0 ? CarAtWork.Reason : null,
+            Closing = move.C % 13 == 0 ? [.. ClosingCheck.All.Skip(move.B % 3)] : ClosingCheck.All,
             Driver = move.C % 7 == 0 ? null : TestPerson.Tess.Id,
             DistanceKm = move.C % 5 == 0 ? 0 : 20,
         },

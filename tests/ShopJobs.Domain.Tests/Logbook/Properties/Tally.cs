@@ -49,14 +49,17 @@ internal sealed class Tally
     /// <summary>Reasons about a newer revision of a procedure: see <c>RevisedWheel</c>.</summary>
     internal static readonly HoldReason[] OfRevisions = [HoldReason.OlderRevision, HoldReason.OtherProcedure, HoldReason.SameRevision, HoldReason.WorkIsGone];
 
+    /// <summary>Reasons about handing over work, which no rule of the gate asks for: see <c>HandoverTests</c>.</summary>
+    internal static readonly HoldReason[] OfHandover = [HoldReason.NothingHalfDone, HoldReason.WentOn];
+
     // No rule asks whether an owner was told. What takes a tool away for good, and what withdraws its calibration: see ToolWithdrawnTests.
-    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "calibration-withdrawn", "tool-retired", "tool-brought-back", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted"];
+    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "calibration-withdrawn", "tool-retired", "tool-brought-back", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted", "left-half-done", "taken-over"];
 
     /// <summary>Entry kinds and reasons that no history reached.</summary>
     public IReadOnlyList<string> Never =>
     [
         .. EntryCodec.Kinds.Except(KindsElsewhere).Where(kind => Of(kind) == 0),
-        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Except(OfJointLists).Except(OfRevisions).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
+        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Except(OfJointLists).Except(OfRevisions).Except(OfHandover).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
     ];
 
     public void Count(Verdict verdict)

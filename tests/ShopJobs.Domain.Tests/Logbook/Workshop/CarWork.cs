@@ -66,7 +66,7 @@ internal static class CarWork
         new(position, disposition, CarAtWork.Reason, accepted ? Written : null, CarAtWork.Shown);
 
     public static Release To(ReleaseKind kind, decimal? odometerKm = 1000, bool accepted = false) =>
-        new(kind, odometerKm, accepted ? Written : null, CarAtWork.Shown);
+        new(kind, odometerKm, accepted ? Written : null, CarAtWork.Shown) { Closing = kind == ReleaseKind.Move ? null : ClosingCheck.All };
 
     /// <summary>Opens the nuts of a wheel and brings them through hand-tight and both stages, unwitnessed.</summary>
     public static void TightenWheel(this CarAtWork car, TestPerson person, JobId job, string place)

@@ -1,5 +1,6 @@
 using CsCheck;
 using ShopJobs.Domain.Tests.Specification.Clocks;
+using ShopJobs.Domain.Tests.Specification.Closing;
 using ShopJobs.Domain.Tests.Specification.Corrections;
 using ShopJobs.Domain.Tests.Specification.Counts;
 using ShopJobs.Domain.Tests.Specification.JobEnds;
@@ -67,6 +68,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void Work_under_a_revised_procedure_stands_or_waits_as_the_rules_say() => Conforms(RevisionRules.Book(), () => new RevisedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void Nobody_drives_before_the_closing_check() => Conforms(ClosingRules.Book(), () => new ClosedWheel(), (car, step) => car.Take(step));
 
     [Fact]
     public void However_the_clock_is_set_a_cure_ends_as_the_rules_say()
