@@ -53,8 +53,7 @@ public sealed class KeptNamesTests : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Withdraw the calibration of") }).First.ClickAsync();
         await page.Locator("#reason").FillAsync("Of another wrench");
         await Press(page, "WITHDRAW THE CALIBRATION");
-        await page.Locator("#sign-pin").WaitForAsync();
-        await page.WaitForFunctionAsync("document.activeElement.id === 'sign-pin'");
+        await page.Locator("#sign-pin:focus").WaitForAsync();
         await page.Keyboard.TypeAsync(DemoPeople.Lead.Pin);
         await Press(page, "WITHDRAW: entered by mistake");
         await page.GetByText("The calibration is withdrawn.").WaitForAsync();

@@ -15,6 +15,8 @@ public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, Signatur
     private string? refusal;
     private bool busy;
     private bool knownSigner;
+    private bool focused;
+    private ElementReference shown;
 
     [CascadingParameter]
     private IMudDialogInstance Dialog { get; set; } = default!;
@@ -31,6 +33,19 @@ public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, Signatur
             .Where(person => !Request.NotThese.Contains(person.Id) && (Request.Only is null || Request.Only == person.Id))];
         signer = people.Find(person => person.Id == present?.Person)?.Id;
         knownSigner = signer is not null;
+    }
+
+    // The dialog gives the focus itself: to the PIN where the signer is known, else to what is signed.
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!focused && people is not null)
+        {
+            focused = true;
+            if (!knownSigner)
+            {
+                await shown.FocusAsync();
+            }
+        }
     }
 
     private async Task SignAsync()
