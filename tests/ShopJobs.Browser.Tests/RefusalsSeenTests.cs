@@ -59,6 +59,9 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ($"/cars/{orange.Value}/visit", null, "MOVE IT"),
             ($"/cars/{orange.Value}/visit", null, "IT WAS MOVED"),
             ($"/cars/{orange.Value}/visit", null, "LET IT GO"),
+            ($"/cars/{orange.Value}/joints", null, "RECORD MORE"),
+            ($"/cars/{orange.Value}/joints", null, "SIGN: IT FOLLOWS THIS"),
+            ("/open-joints", "Mark it sooner or later", "KEEP"),
             // Last: whatever is typed as its reason is one.
             (tool, "Raise doubt", "RAISE DOUBT"),
         ];
