@@ -50,7 +50,7 @@ public sealed class KeptNamesTests : IAsyncLifetime
 
         await page.OpenAsync("/tools");
         await page.Locator("tbody a").First.ClickAsync();
-        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Withdraw the calibration of") }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Withdraw it: the calibration of") }).First.ClickAsync();
         await page.Locator("#reason").FillAsync("Of another wrench");
         await Press(page, "WITHDRAW THE CALIBRATION");
         await page.Locator("#sign-pin:focus").WaitForAsync();
