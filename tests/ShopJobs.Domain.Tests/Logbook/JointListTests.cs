@@ -87,6 +87,21 @@ public class JointListTests
     }
 
     [Fact]
+    public void A_second_look_signs_nothing_where_the_list_changed_since_it_was_drawn()
+    {
+        var car = Car();
+        car.Open(Tess, null, new JointPosition(BrakeBolt, Front, 1));
+        car.Do(Lee, Follow(FourStud));
+        var drawn = car.Shows(Looked(car, true));
+        var another = car.Shows(Follow(JointList.None));
+        car.Do(Tess, new AddPositions([new JointCount(BrakeBolt, Front, 2)], Reason));
+
+        Assert.Equal([HoldReason.LookAgain], car.Refused(Theo, drawn));
+        Assert.Equal([HoldReason.LookAgain], car.Refused(Lee, another));
+        Assert.IsType<JointListChanged>(car.Do(Theo, Looked(car, true)));
+    }
+
+    [Fact]
     public void A_joint_that_is_taken_away_stays_in_every_release_where_it_was_ever_touched()
     {
         var car = Car();

@@ -41,8 +41,8 @@ public static class Coverings
             ConfirmCorrection { Correction: var number } when state.Corrections.TryGetValue(number, out var correction) =>
                 Covering.Of(CorrectionsOf(state, correction.Fact.Target)),
             RecordSettled settled => Covering.Of(settled.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
-            LookAtJoints look => Covering.Of(state.FewerAsked.ContainsKey(look.Asked) ? look.Asked : 0),
-            ChangeJointList => Covering.Of(state.FewerAsked.Keys),
+            LookAtJoints look => Covering.Of(state.FewerAsked.ContainsKey(look.Asked) ? look.Asked : 0, state.JointsBy),
+            ChangeJointList => Covering.Of(state.FewerAsked.Keys.Append(state.JointsBy)),
             LookOver => Covering.Of(state.ToLookOver.Select(move => move.Number)),
             ExtendReTorque extend => Covering.Of(extend.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
             Release or UpholdRelease or WithdrawRelease or JobCommand => Covering.Of(state.Number),
