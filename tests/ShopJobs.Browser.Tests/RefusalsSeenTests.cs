@@ -47,6 +47,8 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ("/customers/new", null, "Save the customer"),
             ("/cars/new", null, "Save the car"),
             ("/people/new", null, "Add and make a PIN"),
+            ("/people/places/new", null, "Save the place"),
+            ("/people/places/LiftA", null, "Save the place"),
             ("/tools/new", null, "Enter the tool"),
             ($"{tool}/calibrate", null, "Enter the calibration"),
             ($"/cars/{orange.Value}/logbook", "Correct", "VOID ENTRY"),

@@ -31,6 +31,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 
     public DbSet<Car> Cars => Set<Car>();
 
+    public DbSet<PlaceRow> Places => Set<PlaceRow>();
+
     public DbSet<ToolRow> Tools => Set<ToolRow>();
 
     public DbSet<ProcedureRevision> Procedures => Set<ProcedureRevision>();

@@ -1,23 +1,22 @@
-using ShopJobs.Web.Data.Cars;
-
 namespace ShopJobs.Web.Demo;
 
 /// <summary>The invented cars of the demo shop and who owns them.</summary>
 public static class DemoCars
 {
-    public sealed record DemoCar(string Name, string Model, string Mark, string Colour, CarPlace Place, string Note, string Owner, string Contact);
+    /// <param name="Place">Key of one of the four places that every shop starts with.</param>
+    public sealed record DemoCar(string Name, string Model, string Mark, string Colour, string Place, string Note, string Owner, string Contact);
 
     public static readonly DemoCar Blue = new(
-        "Blue", "Brennock 220", "DEMO 220", "blue", CarPlace.LiftA, "Hill climb. Front strut, rear drive, 1310 kg.", "Rasmo Field", "01632 960110");
+        "Blue", "Brennock 220", "DEMO 220", "blue", "LiftA", "Hill climb. Front strut, rear drive, 1310 kg.", "Rasmo Field", "01632 960110");
 
     public static readonly DemoCar Orange = new(
-        "Orange", "Lorrick 14", "DEMO 14", "orange", CarPlace.LiftB, "Track days.", "Ilka Thorne", "01632 960124");
+        "Orange", "Lorrick 14", "DEMO 14", "orange", "LiftB", "Track days.", "Ilka Thorne", "01632 960124");
 
     public static readonly DemoCar White = new(
-        "White", "Dunmarl 3", "DEMO 3", "white", CarPlace.Floor, "Time trial.", "Benno Hask", "01632 960137");
+        "White", "Dunmarl 3", "DEMO 3", "white", "Floor", "Time trial.", "Benno Hask", "01632 960137");
 
     public static readonly DemoCar Grey = new(
-        "Grey", "Wexmoor 40", "DEMO 40", "grey", CarPlace.Outside, "Street and track.", "Ilka Thorne", "01632 960124");
+        "Grey", "Wexmoor 40", "DEMO 40", "grey", "Outside", "Street and track.", "Ilka Thorne", "01632 960124");
 
     public static IReadOnlyList<DemoCar> All { get; } = [Blue, Orange, White, Grey];
 }

@@ -59,26 +59,34 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
         };
     }
 
-    /// <summary>With the joints that this car has, what is known of its own row, and the places that other cars take up.</summary>
+    /// <summary>With the joints that this car has, what is known of its own row, the places of the shop and the cars that stand there.</summary>
     internal static Circumstances About(Circumstances now, LogbookReader reader, CarId car, CarState state)
     {
         var miles = reader.Row($"distance:{car.Value}", "SELECT Distance FROM Cars WHERE Id = $1", [car.Value], unit => unit as string == nameof(DistanceUnit.Mile));
-        var lifts = OnLifts(reader);
+        var standing = Standing(reader);
         return now.For(state) with
         {
             Distance = miles ? DistanceUnit.Mile : DistanceUnit.Kilometre,
-            TakenBy = place => lifts.FirstOrDefault(other => other.Place == place && other.Car != car.Value).Name,
+            Places = Places(reader),
+            StandsAt = place => standing.FirstOrDefault(other => other.Place == place && other.Car != car.Value).Name,
         };
     }
 
-    // A lift holds one car; the other places have room.
-    private static IReadOnlyList<(Guid Car, string Place, string Name)> OnLifts(LogbookReader reader) =>
-    [
-        .. reader.Row("on-lifts", "SELECT group_concat(Id || ' ' || Place || ' ' || Name, char(10)) FROM (SELECT Id, Place, Name FROM Cars WHERE Place IN ('LiftA', 'LiftB') ORDER BY Name)", [], rows => rows as string ?? "")
-            .Split('\n', StringSplitOptions.RemoveEmptyEntries)
-            .Select(row => row.Split(' ', 3))
-            .Select(row => (Guid.Parse(row[0], CultureInfo.InvariantCulture), row[1], row[2])),
-    ];
+    /// <summary>The places of the shop, as they are called now.</summary>
+    internal static ShopPlaces Places(LogbookReader reader) => reader.Row(
+        "places",
+        """SELECT group_concat("Key" || char(9) || Kind || char(9) || (RetiredAt IS NULL) || char(9) || Name, char(10)) FROM (SELECT * FROM Places ORDER BY Rank, "Key")""",
+        [],
+        rows => new ShopPlaces(Lines(rows).Select(row => row.Split('\t', 4)).Select(row => new ShopPlace(row[0], row[3], Enum.Parse<PlaceKind>(row[1]), row[2] == "1"))));
+
+    // Every car that stands somewhere; one that left stands nowhere.
+    private static IEnumerable<(Guid Car, string Place, string Name)> Standing(LogbookReader reader)
+    {
+        var cars = reader.Row("standing", "SELECT group_concat(Id || char(9) || Place || char(9) || Name, char(10)) FROM (SELECT Id, Place, Name FROM Cars WHERE Place <> '' ORDER BY Name)", [], rows => rows as string);
+        return Lines(cars).Select(row => row.Split('\t', 3)).Select(row => (Guid.Parse(row[0], CultureInfo.InvariantCulture), row[1], row[2]));
+    }
+
+    private static string[] Lines(object? rows) => (rows as string ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>Every tool of the shop.</summary>
     internal static IReadOnlyDictionary<ToolId, ToolState> AllTools(LogbookReader reader) =>

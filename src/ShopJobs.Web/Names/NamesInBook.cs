@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Data;
+using ShopJobs.Web.Data.Shop;
 
 namespace ShopJobs.Web.Names;
 
@@ -19,6 +20,13 @@ internal static class NamesInBook
     /// <summary>The car, here or not coming back, whose name this one passes for.</summary>
     public static async Task<string?> CarLikeAsync(this ShopDbContext shop, string name, CarId except, CancellationToken cancellation) =>
         NameLook.FirstAlike(name, await shop.Cars.Where(row => row.Id != except).Select(row => row.Name).ToListAsync(cancellation));
+
+    /// <summary>The place, in use or not, whose name this one passes for.</summary>
+    public static async Task<PlaceRow?> PlaceLikeAsync(this ShopDbContext shop, string name, string except, CancellationToken cancellation)
+    {
+        var others = await shop.Places.AsNoTracking().Where(row => row.Key != except).ToListAsync(cancellation);
+        return NameLook.FirstAlike(name, others.Select(row => row.Name)) is { } alike ? others.First(row => row.Name == alike) : null;
+    }
 
     /// <summary>The customer whose name this one passes for. Where the data was erased no name is left to pass for.</summary>
     public static async Task<string?> CustomerLikeAsync(this ShopDbContext shop, string name, CustomerId except, CancellationToken cancellation) =>

@@ -31,7 +31,7 @@ internal static class Features
         services.AddSingleton<JobStates>().AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
-        services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<TabletShelf>();
+        services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<PlaceDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<ImportLook>().AddScoped<SecondLook>().AddScoped<ProcedureRetirement>();
         services.AddSingleton<NewerRevisions>().AddScoped<StepRemarks>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();

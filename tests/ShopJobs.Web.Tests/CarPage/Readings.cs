@@ -15,7 +15,7 @@ internal static class Readings
     public static readonly CarId Id = new(new Guid("00000000-0000-0000-0000-000000000007"));
     public static readonly IReadOnlyDictionary<PersonId, string> Names = TestPerson.All.ToDictionary(person => person.Id, person => person.Name);
 
-    public static Car Row(string name = "Blue", string colour = "blue", CarPlace place = CarPlace.LiftA) =>
+    public static Car Row(string name = "Blue", string colour = "blue", string place = "LiftA") =>
         new() { Id = Id, CustomerId = new CustomerId(Guid.Empty), Name = name, Model = "Brennock 220", Colour = colour, Place = place };
 
     public static CarReading Of(CarAtWork car, TestPerson who)

@@ -81,7 +81,7 @@ internal sealed class CustomerBench(OpenShop shop, Browser tablet, SummaryBench 
     public async Task ComeAsync(string why)
     {
         var text = Text(why);
-        await work.DoAsync(new ComeIn(new OdometerReading(odometer += 100, DistanceUnit.Kilometre), nameof(CarPlace.Floor), text.Digest), text);
+        await work.DoAsync(new ComeIn(new OdometerReading(odometer += 100, DistanceUnit.Kilometre), "Floor", text.Digest), text);
     }
 
     public async Task GoneAsync(string takenBy)

@@ -4,9 +4,12 @@ using Microsoft.EntityFrameworkCore.Migrations;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.Parts;
+using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Desk;
+using ShopJobs.Web.Shop;
 using ShopJobs.Web.Tests.TorqueTools;
 
 namespace ShopJobs.Web.Tests.Data;
@@ -109,7 +112,7 @@ public sealed class OlderDatabaseTests : IDisposable
 
         await using var shop = await NewContextAsync();
         var kept = await shop.Cars.SingleAsync();
-        Assert.Equal((car, CarPlace.LiftB, DistanceUnit.Kilometre, true), (kept.Id, kept.Place, kept.Distance, kept.CountsAsHere));
+        Assert.Equal((car, "LiftB", DistanceUnit.Kilometre, true), (kept.Id, kept.Place, kept.Distance, kept.CountsAsHere));
     }
 
     [Fact]
@@ -216,6 +219,33 @@ public sealed class OlderDatabaseTests : IDisposable
         Assert.Empty(await shop.NamesBefore.ToListAsync());
         shop.NamesBefore.Add(new() { Id = Guid.NewGuid(), PersonId = lead, Name = "Eda", Until = DateTime.UnixEpoch, ChangedBy = lead });
         Assert.Equal(1, await shop.SaveChangesAsync());
+    }
+
+    [Fact]
+    public async Task A_file_from_before_places_were_rows_finds_the_four_it_had_under_the_keys_that_its_cars_and_books_hold()
+    {
+        var (owner, car) = (Guid.NewGuid(), new CarId(Guid.NewGuid()));
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("NamesAndRetired");
+            Assert.EndsWith("_PlacesOfTheShop", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({car.Value}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftB', '2026-01-01', {owner})");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        Assert.Equal(
+            [("LiftA", "Lift A", PlaceKind.Lift), ("LiftB", "Lift B", PlaceKind.Lift), ("Floor", "Floor place", PlaceKind.Floor), ("Outside", "Outside", PlaceKind.Outside)],
+            (await shop.Places.OrderBy(place => place.Rank).ToListAsync()).Select(place => (place.Key, place.Name, place.Kind)));
+        Assert.All(await shop.Places.ToListAsync(), place => Assert.Null(place.RetiredAt));
+        var reading = services.GetRequiredService<CarDesk>().Read(car, null);
+        Assert.Equal("Here, Lift B", Whereabouts.Of(await shop.Cars.SingleAsync(), reading, services.GetRequiredService<ShopClock>()).Words);
+        Assert.Equal("Blue", services.GetRequiredService<CarDesk>().Read(new CarId(owner), null).Now.TakenBy("LiftB"));
     }
 
     [Fact]

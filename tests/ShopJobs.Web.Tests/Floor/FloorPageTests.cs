@@ -44,7 +44,7 @@ public sealed class FloorPageTests : BunitContext, IAsyncLifetime
         await CarAsync();
         var page = Render<FloorPage>();
         Assert.Equal("0", Count(page, "open"));
-        Assert.Contains("Lift A", page.Find(".bay-lifta").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Lift A", page.Find(".bay-lift").TextContent, StringComparison.Ordinal);
 
         var here = await bench.Get<WhoIsHere>().ActingAsync();
         await bench.Get<CarDesk>().RunAsync(
@@ -63,7 +63,7 @@ public sealed class FloorPageTests : BunitContext, IAsyncLifetime
         await bench.RowsAsync(async shop =>
         {
             shop.Customers.Add(owner);
-            shop.Cars.Add(new Car { Id = Blue, CustomerId = owner.Id, Name = "Blue", Model = "Brennock 220", Place = CarPlace.LiftA });
+            shop.Cars.Add(new Car { Id = Blue, CustomerId = owner.Id, Name = "Blue", Model = "Brennock 220", Place = "LiftA" });
             return await shop.SaveChangesAsync();
         });
         Assert.True((await bench.Get<ProcedureImport>().ImportAsync(SeedDocuments.All, bench.Lead)).IsTaken);

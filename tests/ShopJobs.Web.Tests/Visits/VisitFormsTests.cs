@@ -14,7 +14,7 @@ namespace ShopJobs.Web.Tests.Visits;
 /// <summary>The forms of a visit say beside each field what is missing, and lose nothing that was typed.</summary>
 public sealed class VisitFormsTests : ScreenBench
 {
-    private readonly List<(Report Command, CarPlace Place, int Texts)> run = [];
+    private readonly List<(Report Command, string Place, int Texts)> run = [];
 
     [Fact]
     public async Task Pressed_empty_each_field_of_a_car_that_comes_in_says_what_it_needs()
@@ -41,7 +41,7 @@ public sealed class VisitFormsTests : ScreenBench
         await form.Find("form").SubmitAsync(new());
 
         var (command, place, texts) = Assert.Single(run);
-        Assert.Equal((new OdometerReading(31000, DistanceUnit.Mile), CarPlace.LiftA, 1), (((ComeIn)command).Odometer!.Value, place, texts));
+        Assert.Equal((new OdometerReading(31000, DistanceUnit.Mile), "LiftA", 1), (((ComeIn)command).Odometer!.Value, place, texts));
     }
 
     [Fact]
@@ -90,11 +90,19 @@ public sealed class VisitFormsTests : ScreenBench
         Assert.Contains("Orange stands there", ComeInForm(new CarAtWork()).FindAll(".choice").Single(choice => choice.TextContent.Contains("Lift B", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
 
     [Fact]
+    public void The_places_are_offered_by_their_names_in_the_shops_order_and_none_that_is_out_of_use()
+    {
+        var car = new CarAtWork { Places = new([new("x2", "Rig lift", PlaceKind.Lift), new("x3", "Paint booth", PlaceKind.Floor, InUse: false), new("x1", "Yard", PlaceKind.Outside)]) };
+
+        Assert.Equal(["Rig lift", "Yard"], ComeInForm(car).FindAll("fieldset .choice").Select(choice => choice.TextContent.Trim()));
+    }
+
+    [Fact]
     public async Task A_car_that_is_not_to_be_moved_says_what_is_loose_and_takes_what_has_happened_with_why()
     {
         var car = Readings.WithStoppedNut();
         var panel = Render<MovePanel>(parameters => parameters
-            .Add(move => move.Reading, Readings.Of(car, TestPerson.Tess)).Add(move => move.Place, CarPlace.LiftA).Add(move => move.OnRun, RunAsync));
+            .Add(move => move.Reading, Readings.Of(car, TestPerson.Tess)).Add(move => move.Place, "LiftA").Add(move => move.OnRun, RunAsync));
         Assert.Contains("Move: NO", panel.Find(".car-move-word").TextContent, StringComparison.Ordinal);
         Assert.Contains("wheel nut front-left", panel.Find(".release-reasons").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(panel.FindAll(".choice"), choice => choice.TextContent.Contains("Lift A", StringComparison.Ordinal));
@@ -139,7 +147,7 @@ public sealed class VisitFormsTests : ScreenBench
     private IRenderedComponent<ComeInForm> ComeInForm(CarAtWork car) => Render<ComeInForm>(parameters => parameters
         .Add(form => form.Reading, Readings.Of(car, TestPerson.Tess)).Add(form => form.OnRun, RunAsync));
 
-    private Task<DeskAnswer> RunAsync(Report command, CarPlace place, IReadOnlyList<NewContent?> contents)
+    private Task<DeskAnswer> RunAsync(Report command, string place, IReadOnlyList<NewContent?> contents)
     {
         run.Add((command, place, contents.OfType<NewContent>().Count()));
         return Task.FromResult(DeskAnswer.Refused([new HoldPoint(HoldReason.PlaceTaken) { Name = "Orange" }], HoldNames.Plain));

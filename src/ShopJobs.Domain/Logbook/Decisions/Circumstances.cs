@@ -38,11 +38,17 @@ public sealed record Circumstances(
     /// <summary>What the car's odometer counts in.</summary>
     public DistanceUnit Distance { get; init; }
 
-    /// <summary>The name of another car that takes up a place of the shop; null where there is room.</summary>
-    public Func<string, string?> TakenBy { get; init; } = static _ => null;
+    /// <summary>The places of the shop.</summary>
+    public ShopPlaces Places { get; init; } = ShopPlaces.None;
+
+    /// <summary>By the key of a place, the name of another car that stands there; null where none does.</summary>
+    public Func<string, string?> StandsAt { get; init; } = static _ => null;
 
     /// <summary>People for whom the actor is no second person: they enrolled him, gave him his right or reset his PIN, and no third has confirmed him.</summary>
     public IReadOnlySet<PersonId> TiedTo { get; init; } = System.Collections.Frozen.FrozenSet<PersonId>.Empty;
+
+    /// <summary>The name of another car that takes up a place; null where there is room. A lift holds one car, the other places several.</summary>
+    public string? TakenBy(string place) => Places.Find(place)?.Kind == PlaceKind.Lift ? StandsAt(place) : null;
 
     /// <summary>True when the tool's calibration is in date, whatever the day is by a clock that may be right.</summary>
     public bool IsInDate(ToolState tool)

@@ -13,7 +13,7 @@ public static partial class Decider
             refused.Add(new HoldPoint(HoldReason.AlreadyHere));
         }
 
-        refused.AddRange(Taken(now, come.Place));
+        refused.AddRange(NoRoom(now, come.Place));
         refused.AddRange(NoCase(state, come.Warranty));
         return refused.Count > 0
             ? new Verdict.Refused(refused)
@@ -114,11 +114,14 @@ public static partial class Decider
     private static IEnumerable<HoldPoint> NoWay(CarState state, Circumstances now, string from, string to) =>
     [
         .. NotHere(state),
-        .. from == to ? [new HoldPoint(HoldReason.AlreadyThere)] : Taken(now, to),
+        .. from == to ? [new HoldPoint(HoldReason.AlreadyThere)] : NoRoom(now, to),
     ];
 
-    private static IEnumerable<HoldPoint> Taken(Circumstances now, string place) =>
-        now.TakenBy(place) is { } other ? [new HoldPoint(HoldReason.PlaceTaken) { Name = other }] : [];
+    // A car is only ever put where the shop has a place now: elsewhere nobody would find it on the floor.
+    private static IEnumerable<HoldPoint> NoRoom(Circumstances now, string place) =>
+        now.Places.Find(place)?.InUse != true ? [new HoldPoint(HoldReason.PlaceNotInUse) { Name = now.Places.NameOf(place) }]
+        : now.TakenBy(place) is { } other ? [new HoldPoint(HoldReason.PlaceTaken) { Name = other }]
+        : [];
 
     private static IReadOnlyList<HoldPoint> AgainstLeaving(CarState state, Circumstances now, HoldRules rules, WayOut way, OdometerReading? odometer)
     {

@@ -132,6 +132,7 @@ public enum HoldReason
     AlreadyHere,
     NotHere,
     PlaceTaken,
+    PlaceNotInUse,
     AlreadyThere,
     NothingToLookOver,
     NoNewInterval,

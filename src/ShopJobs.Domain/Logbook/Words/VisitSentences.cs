@@ -11,6 +11,7 @@ internal static class VisitSentences
         HoldReason.AlreadyHere => ("The car is here already", "record that it left first, if it did"),
         HoldReason.NotHere => ("The car is not here", "record that it came in first"),
         HoldReason.PlaceTaken => ($"{point.Name} stands there", $"record first where {point.Name} stands now, or choose another place"),
+        HoldReason.PlaceNotInUse => ($"{point.Name} is not in use", "choose another place; the lead brings a place back under People and places"),
         HoldReason.AlreadyThere => ("The car stands there already", "choose the place it goes to"),
         HoldReason.NothingToLookOver => ("No move of this car waits to be looked over", "go on with the work"),
         HoldReason.NoNewInterval => (

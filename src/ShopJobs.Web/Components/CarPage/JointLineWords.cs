@@ -36,7 +36,7 @@ public static class JointLineWords
             person => people.GetValueOrDefault(person, "somebody"))
         {
             Distance = reading.Now.Distance,
-            Place = CarPlaceWords.OfKey,
+            Place = reading.Now.Places.NameOf,
         };
     }
 

@@ -127,7 +127,7 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
         }
 
         // With the write lock in hand: nobody brings it in meanwhile.
-        if (retired && Whereabouts.Of(car, cars.Read(id, null).State, clock).IsHere)
+        if (retired && Whereabouts.Of(car, cars.Read(id, null), clock).IsHere)
         {
             return $"{car.Name} is here. Send it away first: a car in the shop is never hidden.";
         }

@@ -37,7 +37,10 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
             ],
             [.. tools.Values.Where(tool => tool is { Tool: not null, RetiredBy: 0 })],
             now,
-            clock.Today);
+            clock.Today)
+        {
+            Places = readings is [var one, ..] ? one.Now.Places : ShopPlaces.None,
+        };
     }
 
     private FloorCar Look(Car car, CarReading reading, List<Manned> people, string tools, DateTime now)
@@ -56,7 +59,7 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
 
         return new FloorCar(car, reading, known.Glance, [.. people.Select(on => on.Who).Distinct()])
         {
-            IsHere = Whereabouts.Of(car, reading.State, clock).IsHere,
+            IsHere = Whereabouts.Of(car, reading, clock).IsHere,
         };
     }
 

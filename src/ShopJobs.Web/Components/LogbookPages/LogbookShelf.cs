@@ -142,7 +142,7 @@ public sealed class LogbookShelf(
         person => NameOf(reader, "People", person.Value) ?? "somebody not in the book")
     {
         Distance = now.Distance,
-        Place = CarPlaceWords.OfKey,
+        Place = now.Places.NameOf,
     };
 
     // What somebody who was renamed was called when an entry was made; null where that is the name of today.

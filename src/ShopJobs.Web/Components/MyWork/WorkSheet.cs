@@ -38,7 +38,7 @@ public sealed record WorkSheet(
         ArgumentNullException.ThrowIfNull(assigned);
         var steps = readings
             .OrderByDescending(reading => LastTouched(reading.State, here.Person))
-            .ThenBy(reading => cars[reading.Car].Place)
+            .ThenBy(Rank)
             .ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal)
             .SelectMany(reading => reading.State.RunningJobs.SelectMany(job => Open(reading, job, states)))
             .ToList();
@@ -53,10 +53,16 @@ public sealed record WorkSheet(
             later.Count,
             [.. free.Select(Item)])
         {
-            Decisions = DecisionsOfCar.Of(here, readings.OrderBy(reading => cars[reading.Car].Place).ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal), cars),
+            Decisions = DecisionsOfCar.Of(here, readings.OrderBy(Rank).ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal), cars),
         };
 
-        WorkItem Item(OpenStep step) => new(cars[step.Reading.Car], step.Job.Id, step.Step, step.Why ?? step.Words);
+        int Rank(CarReading reading) => reading.Now.Places.RankOf(cars[reading.Car].Place);
+
+        WorkItem Item(OpenStep step)
+        {
+            var car = cars[step.Reading.Car];
+            return new(car, step.Reading.Now.Places.NameOf(car.Place), step.Job.Id, step.Step, step.Why ?? step.Words);
+        }
     }
 
     // Of a job on hold one line says that it rests; of one that was taken back the lead sees to what it opened.

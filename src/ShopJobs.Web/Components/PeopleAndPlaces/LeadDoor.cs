@@ -10,7 +10,7 @@ namespace ShopJobs.Web.Components.PeopleAndPlaces;
 public sealed class LeadDoor(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
 {
     internal const string NobodyLikeThat = "That person is not in the book. Load the page again.";
-    private const string NotYours = "People and tablets are the lead's to change. Sign in as the lead.";
+    private const string NotYours = "People, places and tablets are the lead's to change. Sign in as the lead.";
     private const string LastLead = "Then nobody could lead the shop. Give somebody else the lead's right first.";
     private const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and make your change once more.";
 

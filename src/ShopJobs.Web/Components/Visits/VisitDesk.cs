@@ -1,7 +1,6 @@
 using Microsoft.Data.Sqlite;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
-using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
@@ -12,16 +11,16 @@ namespace ShopJobs.Web.Components.Visits;
 public sealed class VisitDesk(CarDesk desk, WhoIsHere here, ShopClock clock)
 {
     /// <summary>Runs a command of a visit.</summary>
-    /// <param name="place">Where the car stands after it.</param>
+    /// <param name="place">Key of the place where the car stands after it; empty where it has left.</param>
     public async Task<DeskAnswer> RunAsync(
-        CarId car, Report command, CarPlace place, IReadOnlyList<NewContent?> contents, CancellationToken cancellation = default) =>
+        CarId car, Report command, string place, IReadOnlyList<NewContent?> contents, CancellationToken cancellation = default) =>
         await here.ActingAsync(cancellation) is { } present
             ? await desk.RunAsync(
                 car, new CommandId(Guid.NewGuid()), present, command, [.. contents.OfType<NewContent>()],
                 transaction => Put(transaction, car, place, present.Person), cancellation)
             : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it once more.");
 
-    private void Put(SqliteTransaction transaction, CarId car, CarPlace place, PersonId by)
+    private void Put(SqliteTransaction transaction, CarId car, string place, PersonId by)
     {
         using var update = transaction.Connection!.CreateCommand();
         update.Transaction = transaction;
@@ -30,7 +29,7 @@ public sealed class VisitDesk(CarDesk desk, WhoIsHere here, ShopClock clock)
             UPDATE Customers SET RetiredAt = NULL WHERE RetiredAt IS NOT NULL AND Id = (SELECT CustomerId FROM Cars WHERE Id = $car);
             UPDATE Cars SET Place = $place, RetiredAt = NULL, ChangedAt = $at, ChangedBy = $by, Revision = $revision WHERE Id = $car
             """;
-        update.Parameters.AddWithValue("$place", place.ToString());
+        update.Parameters.AddWithValue("$place", place);
         update.Parameters.AddWithValue("$at", clock.Now);
         update.Parameters.AddWithValue("$by", by.Value);
         update.Parameters.AddWithValue("$revision", Guid.NewGuid());

@@ -1,7 +1,7 @@
 using System.Globalization;
 using ShopJobs.Domain.Logbook;
-using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Data.Cars;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.Visits;
@@ -11,20 +11,21 @@ namespace ShopJobs.Web.Components.Visits;
 public sealed record Whereabouts(bool IsHere, string Words)
 {
     /// <summary>Of one car. A car of before visits were kept counts as here while its logbook has no visit.</summary>
-    public static Whereabouts Of(Car car, CarState state, ShopClock clock)
+    public static Whereabouts Of(Car car, CarReading reading, ShopClock clock)
     {
         ArgumentNullException.ThrowIfNull(car);
-        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(clock);
-        return state.Visit switch
+        var at = car.Place.Length == 0 ? "" : $", {reading.Now.Places.NameOf(car.Place)}";
+        return reading.State.Visit switch
         {
-            null when car.CountsAsHere => new(true, $"Here, {car.Place.Words()}"),
+            null when car.CountsAsHere => new(true, $"Here{at}"),
             null => new(false, "Has not come in yet"),
-            { IsOpen: true, At: { } at } => new(true, $"Here since {Day(at)}, {car.Place.Words()}"),
+            { IsOpen: true, At: { } since } => new(true, $"Here since {Day(since)}{at}"),
             { End: { } end, Left: var left } => new(false, $"Left on {Day(end.At)}, {(left!.Way == WayOut.Driven ? "driven" : "on a trailer")}"),
-            _ => new(true, $"Here, {car.Place.Words()}"),
+            _ => new(true, $"Here{at}"),
         };
 
-        string Day(DateTime at) => clock.OnTheWall(at).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+        string Day(DateTime day) => clock.OnTheWall(day).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
     }
 }

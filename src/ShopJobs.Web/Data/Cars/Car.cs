@@ -28,8 +28,8 @@ public sealed class Car : TrackedRow
 
     public string Note { get; set; } = "";
 
-    /// <summary>Where it stands, while it is here. Moves are entries of its logbook; this is the newest one's place.</summary>
-    public CarPlace Place { get; set; } = CarPlace.Outside;
+    /// <summary>Key of the place where it stands, while it is here; empty where it stands at none. Moves are entries of its logbook; this is the newest one's place.</summary>
+    public string Place { get; set; } = "";
 
     /// <summary>What its odometer counts in.</summary>
     public DistanceUnit Distance { get; set; }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using ShopJobs.Web.Data.Shop;
 
 namespace ShopJobs.Web.Data.Cars;
 
@@ -14,7 +15,7 @@ internal sealed class CarConfiguration : IEntityTypeConfiguration<Car>
         builder.Property(car => car.Mark).HasMaxLength(Car.MarkLength);
         builder.Property(car => car.Colour).HasMaxLength(Car.ColourLength);
         builder.Property(car => car.Note).HasMaxLength(Car.NoteLength);
-        builder.Property(car => car.Place).HasConversion<string>().HasMaxLength(20);
+        builder.Property(car => car.Place).HasMaxLength(PlaceRow.KeyLength);
         builder.Property(car => car.Distance).HasConversion<string>().HasMaxLength(20);
         builder.Property(car => car.Revision).IsConcurrencyToken();
         builder.HasIndex(car => car.Name).IsUnique();

@@ -9,12 +9,16 @@ internal sealed partial class Ledger
     /// <summary>The place that another car of the test shop takes up.</summary>
     public const string TakenPlace = "LiftB";
 
+    /// <summary>The place of the test shop that is not in use any more.</summary>
+    public const string PlaceOutOfUse = "Booth";
+
     private IEnumerable<Reason> OfVisiting(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, Command command, DateOnly today) => command switch
     {
         ComeIn come => Plain(
             (HoldReason.OdometerMissing, come.Odometer is null && come.OdometerWhy is null),
             (HoldReason.OdometerBelowLast, IsBelowLast(come.Odometer?.Km, come.OdometerWhy)),
             (HoldReason.AlreadyHere, CameOrWent?.Entry is Arrived),
+            (HoldReason.PlaceNotInUse, come.Place == PlaceOutOfUse),
             (HoldReason.PlaceTaken, come.Place == TakenPlace)),
         MoveCar move => [.. Plain((HoldReason.NoRight, !rights.Contains(Right.Record))), .. AgainstWay(move.From, move.To), .. AgainstMoving(today)],
         ReportMoved moved => AgainstWay(moved.From, moved.To),
@@ -54,6 +58,7 @@ internal sealed partial class Ledger
     private IEnumerable<Reason> AgainstWay(string from, string to) => Plain(
         (HoldReason.NotHere, CameOrWent?.Entry is Left),
         (HoldReason.AlreadyThere, from == to),
+        (HoldReason.PlaceNotInUse, from != to && to == PlaceOutOfUse),
         (HoldReason.PlaceTaken, from != to && to == TakenPlace));
 
     private IEnumerable<Reason> AgainstMoving(DateOnly today) => RulesOf(ReleaseKind.Move, accepted: false, null, today, _ => true, _ => false);

@@ -10,7 +10,7 @@ internal static partial class Choices
 
     private static Command Visit(CarAtWork car, Move move)
     {
-        var (from, to) = (PlacesOfTheShop[move.B % 2 * 2], PlacesOfTheShop[move.C % 3]);
+        var (from, to) = (PlacesOfTheShop[move.B % 2 * 2], move.C % 9 == 8 ? "Booth" : PlacesOfTheShop[move.C % 3]);
         OdometerReading? read = move.B % 5 == 0 ? null : new OdometerReading((car.State.Odometer ?? 1000) + (move.B % 7 == 0 ? -20 : move.C % 3 * 60), DistanceUnit.Kilometre);
         ContentDigest? why = move.C % 4 == 0 ? CarAtWork.Reason : null;
         var way = move.B % 2 == 0 ? WayOut.Driven : WayOut.OnTrailer;

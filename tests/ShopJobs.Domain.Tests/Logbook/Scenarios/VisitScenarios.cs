@@ -103,6 +103,38 @@ public class VisitScenarios
     }
 
     [Fact]
+    public void What_holds_one_car_is_the_kind_of_a_place_and_not_its_key()
+    {
+        car.Places = new([new("LiftA", "Lift A", PlaceKind.Lift), new("LiftB", "Lane B", PlaceKind.Floor)]);
+        Assert.IsType<Verdict.Accepted>(car.Try(Tess, new ReportMoved("LiftA", "LiftB", CarAtWork.Reason)));
+
+        var third = new ShopPlace("7c1e", "Lift C", PlaceKind.Lift);
+        var now = car.As(Tess) with { Places = new([third]), StandsAt = place => place == third.Key ? "Orange" : null };
+        foreach (Command onto in new Command[] { new MoveCar("LiftB", third.Key), new ReportMoved("LiftB", third.Key, CarAtWork.Reason) })
+        {
+            var refused = Assert.IsType<Verdict.Refused>(car.State.Decide(onto, now));
+            Assert.Contains(refused.Reasons, point => (point.Reason, point.Name) == (HoldReason.PlaceTaken, "Orange"));
+        }
+
+        Assert.IsType<Verdict.Accepted>(car.State.Decide(new ReportMoved("LiftB", third.Key, CarAtWork.Reason), now with { StandsAt = _ => null }));
+    }
+
+    [Fact]
+    public void No_car_is_put_on_a_place_that_is_not_in_use_or_that_the_shop_never_had()
+    {
+        car.Places = new([new("LiftA", "Lift A", PlaceKind.Lift), new("Floor", "Paint booth", PlaceKind.Floor, InUse: false)]);
+        foreach (var place in new[] { "Floor", "Nowhere" })
+        {
+            Assert.Equal([HoldReason.PlaceNotInUse], car.Refused(Tess, new MoveCar("LiftA", place)));
+            Assert.Equal([HoldReason.PlaceNotInUse], car.Refused(Tess, new ReportMoved("LiftA", place, CarAtWork.Reason)));
+            Assert.Equal([HoldReason.PlaceNotInUse], car.Refused(Tess, new ComeIn(Km(1000), place, CarAtWork.Reason)));
+        }
+
+        var refused = Assert.IsType<Verdict.Refused>(car.Try(Tess, new MoveCar("LiftA", "Floor")));
+        Assert.StartsWith("Paint booth is not in use", car.Say(Assert.Single(refused.Reasons)).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_odometer_is_never_below_any_earlier_reading_without_a_word()
     {
         car.Do(Tess, new ComeIn(new OdometerReading(31000, DistanceUnit.Mile), "LiftA", CarAtWork.Reason));

@@ -39,11 +39,19 @@ internal sealed class CarAtWork
         revisions = new(other.revisions);
         State = other.State;
         Book = [.. other.Book];
-        OnLiftB = other.OnLiftB;
+        (Places, OnLiftB) = (other.Places, other.OnLiftB);
         (passed, off, newest, anchor, Clock) = (other.passed, other.off, other.newest, other.anchor, other.Clock);
     }
 
     public HoldRules Rules { get; }
+
+    /// <summary>The places of the shop: two lifts, one stretch of floor, outside, and a booth that is not in use any more.</summary>
+    public ShopPlaces Places { get; set; } = new(
+    [
+        new("LiftA", "Lift A", PlaceKind.Lift), new("LiftB", "Lift B", PlaceKind.Lift),
+        new("Floor", "Floor place", PlaceKind.Floor), new("Outside", "Outside", PlaceKind.Outside),
+        new("Booth", "Paint booth", PlaceKind.Floor, InUse: false),
+    ]);
 
     /// <summary>The other car that stands on lift B; null where the lift is free.</summary>
     public string? OnLiftB { get; set; } = "Orange";
@@ -183,7 +191,8 @@ internal sealed class CarAtWork
         TiedTo = Ties.GetValueOrDefault(person.Id) ?? new HashSet<PersonId>(),
         Shop = Look(),
         Ahead = Now - (passed + off),
-        TakenBy = place => place == "LiftB" ? OnLiftB : null,
+        Places = Places,
+        StandsAt = place => place == "LiftB" ? OnLiftB : null,
     }.For(State);
 
     public Verdict Try(TestPerson person, Command command)
