@@ -30,7 +30,7 @@ public sealed class PutAwayTests : BunitContext, IAsyncLifetime
             await shop.SaveChangesAsync();
             return row.CustomerId;
         });
-        var car = Render<CarPage>(parameters => parameters.Add(page => page.Id, id.Value));
+        var car = Render<ShopJobs.Web.Components.Cars.CarPage>(parameters => parameters.Add(page => page.Id, id.Value));
         await PressAsync(car, "Not coming back");
         await PressAsync(car, "Put Blue away now");
         car.WaitForAssertion(() => Assert.Contains(car.FindAll("button"), button => button.TextContent == "Bring Blue back"));
