@@ -102,6 +102,18 @@ public sealed class WorkSheetTests
         Assert.Equal(0, sheet.Later);
     }
 
+    [Fact]
+    public void Cars_come_in_the_order_of_the_shops_places_with_the_names_these_have_now()
+    {
+        bench.Car.Places = new([new("yard", "Yard", PlaceKind.Outside), new("p7", "Rig lift", PlaceKind.Lift), new("LiftA", "Front lift", PlaceKind.Lift)]);
+        var scene = bench.Scene("faces", TestPerson.Theo);
+        var cars = new[] { "", "LiftA", "yard", "p7" }.Select(place => new Car { Id = new CarId(Guid.NewGuid()), CustomerId = default, Name = $"at {place}", Model = "", Place = place }).ToList();
+
+        var sheet = WorkSheet.Of(scene.Here, [.. cars.Select(car => scene.Reading with { Car = car.Id })], cars.ToDictionary(car => car.Id), []);
+
+        Assert.Equal([("at yard", "Yard"), ("at p7", "Rig lift"), ("at LiftA", "Front lift"), ("at ", "")], sheet.Free.Select(item => (item.Car.Name, item.Place)));
+    }
+
     private WorkSheet Sheet(TestPerson person) => Sheet(person, new Assignment { JobId = bench.Job, PersonId = TestPerson.Tess.Id });
 
     private WorkSheet Sheet(TestPerson person, params IReadOnlyList<Assignment> assigned)
