@@ -83,7 +83,7 @@ internal static class Findings
         HoldReason.UnderRange => "tightened below the permitted range",
         HoldReason.SecondPull => "pulled once more when it was already at torque",
         HoldReason.SettingNotInstructed => "tightened at another setting than instructed",
-        HoldReason.ToolUnknown or HoldReason.ToolOverdue or HoldReason.ToolQuarantined or HoldReason.ToolOutOfRange
+        HoldReason.ToolUnknown or HoldReason.ToolOverdue or HoldReason.ToolAtItsLimit or HoldReason.ToolQuarantined or HoldReason.ToolOutOfRange
             or HoldReason.EvidenceNotAllowed => "tightened with a tool that does not count for it",
         HoldReason.HardwareNotNew => "new hardware was asked and not recorded",
         _ => "not tightened in the order or condition the procedure asks",

@@ -41,6 +41,18 @@ public sealed record TorqueTool(
             : throw new ArgumentOutOfRangeException(nameof(LengthMm), value, $"The length of a tool is above 0 and at most {LongestMm} mm.");
     }
 
+    /// <summary>Pulls after which a tool is to be calibrated again where the shop does not ask sooner: 5000 (ISO 6789-1:2017, 5.3, from memory).</summary>
+    public static int StandardCycles => RecalibrationInterval.Iso6789.Cycles;
+
+    /// <summary>Pulls after which it is to be calibrated again, from 1 to <see cref="StandardCycles"/>.</summary>
+    public int CycleLimit
+    {
+        get;
+        init => field = value >= 1 && value <= StandardCycles
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(CycleLimit), value, $"A tool is calibrated again after 1 to {StandardCycles} pulls.");
+    } = StandardCycles;
+
     /// <summary>True from the lowest marked value to the top, both inside, compared in decimal N·m.</summary>
     public bool IsInRange(EnteredTorque torque) =>
         torque.NewtonMetres >= InUnit(LowestMarked).NewtonMetres && torque.NewtonMetres <= InUnit(Top).NewtonMetres;

@@ -24,14 +24,14 @@ public sealed class PeopleBook(IDbContextFactory<ShopDbContext> database, ShopCl
     }
 
     /// <summary>People who work here and hold a right today, by name; everybody when no right is asked for.</summary>
-    public async Task<IReadOnlyList<Named>> WithRightAsync(Right? right, CancellationToken cancellation = default)
+    public async Task<IReadOnlyList<Named>> WithRightAsync(Right? right, Right? or = null, CancellationToken cancellation = default)
     {
         var today = clock.Today;
         await using var shop = await database.CreateDbContextAsync(cancellation);
         var people = await shop.People.AsNoTracking().Include(person => person.Rights)
             .Where(person => person.Active).OrderBy(person => person.Name).ToListAsync(cancellation);
         return [.. people
-            .Where(person => right is null || person.Rights.Exists(held => held.Right == right && held.HoldsOn(today)))
+            .Where(person => right is null || person.Rights.Exists(held => (held.Right == right || held.Right == or) && held.HoldsOn(today)))
             .Select(person => new Named(person.Id, person.Name, person.Initials))];
     }
 

@@ -7,7 +7,7 @@ public static class DemoPeople
 {
     public sealed record DemoPerson(string Name, string Initials, string Pin, string Does, Right[] Rights);
 
-    public static readonly DemoPerson Lead = new("Edda", "ED", "470913", "lead", Enum.GetValues<Right>());
+    public static readonly DemoPerson Lead = new("Edda", "ED", "470913", "lead", [.. RightSets.OfTheLead]);
 
     public static readonly DemoPerson Chassis = new("Jorn", "JO", "582046", "technician, may witness", [Right.Record, Right.Witness]);
 

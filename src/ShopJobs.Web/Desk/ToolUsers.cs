@@ -21,6 +21,20 @@ internal static class ToolUsers
         .Select(entry => Read(reader, entry))
         .Any(entry => IsOf(entry, person) && WorkOf(entry) is { } work && doubt.Covers(work));
 
+    /// <summary>Pulls made with a tool since its last good calibration, on every car; each nut of a re-torque is one.</summary>
+    public static int PullsWith(LogbookReader reader, ToolId tool)
+    {
+        var since = reader.FoldAsFarAsReadable(Folders.LogbookOf(tool), Folders.Tool).State.LastGoodAt ?? DateTime.UnixEpoch;
+        return reader.Row(
+            $"pulls-with:{tool.Value}",
+            """
+            SELECT sum(CASE kind WHEN 'settled' THEN json_array_length(CAST(envelope AS TEXT), '$.payload.positions') ELSE 1 END)
+            FROM entries WHERE tool = $1 AND kind IN ('torque-recorded', 'settled') AND at > $2
+            """,
+            [tool.Value, MicrosecondClock.ToStored(since)],
+            pulls => pulls is long count ? (int)Math.Min(count, int.MaxValue) : 0);
+    }
+
     private static Recorded Read(LogbookReader reader, string entry)
     {
         var space = entry.IndexOf(' ', StringComparison.Ordinal);

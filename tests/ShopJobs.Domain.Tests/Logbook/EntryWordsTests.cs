@@ -40,6 +40,7 @@ public sealed partial class EntryWordsTests
         new TorqueRecorded(Job, "G1", Nut, 1, 2, 0, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 2), Spec, [], [5], []),
         new Settled([Nut], Job, "G1", true, 15, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 9), []),
         new Witnessed(Job, "G1", Nut.Joint, 2, [7, 8, 9], WitnessMethod.LookedAtMark, true, null, "s"),
+        new StepConfirmed(Job, "Final torque", [], [], [4], false, null, "s") { ByTrainee = true },
         new Countersigned([7, 8], "s"),
         new PositionHeld([Nut], Text),
         new Decided(Nut, Disposition.Rework, [7], [new ToolDoubt(Wrench, 3)], Text, null, "s"),

@@ -197,6 +197,22 @@ public sealed class PeopleDeskTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Trainee_holds_no_other_right()
+    {
+        await shop.SignInAsync(DemoPeople.Lead);
+        var sefa = await shop.IdOfAsync("Sefa");
+
+        Assert.Contains("A trainee holds no other right", await Desk.GiveAsync(sefa, Right.Trainee, ShopOnDisk.Today, to: null), StringComparison.Ordinal);
+        Assert.Contains("A trainee holds no other right", Assert.IsType<PinGiven.Refused>(
+            await Desk.AddAsync(new PersonForm { Name = "Tove", Rights = { Right.Trainee } })).Words, StringComparison.Ordinal);
+
+        var record = await shop.RowsAsync(rows => rows.Rights.Where(right => right.PersonId == sefa && right.Right == Right.Record).Select(right => right.Id).SingleAsync());
+        Assert.Null(await Desk.EndAsync(record));
+        Assert.Null(await Desk.GiveAsync(sefa, Right.Trainee, ShopOnDisk.Today, to: null));
+        Assert.Contains("the right to learn in those days", await Desk.GiveAsync(sefa, Right.Lead, ShopOnDisk.Today, to: null), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Ended_right_is_gone_at_once()
     {
         await shop.SignInAsync(DemoPeople.Lead);

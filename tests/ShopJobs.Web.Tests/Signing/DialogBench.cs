@@ -105,6 +105,14 @@ public abstract class DialogBench : BunitContext, IAsyncLifetime
         await shop.Rights.Where(right => right.PersonId == id && right.Right == Right.Record).ExecuteDeleteAsync();
     }
 
+    /// <summary>Somebody who held the right to record only learns.</summary>
+    protected async Task MakeTraineeAsync(DemoPeople.DemoPerson person)
+    {
+        var id = await IdAsync(person);
+        await using var shop = await Services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
+        await shop.Rights.Where(right => right.PersonId == id).ExecuteUpdateAsync(set => set.SetProperty(right => right.Right, Right.Trainee));
+    }
+
     /// <summary>Something happens on the car at another tablet; a minute passes.</summary>
     protected async Task<DeskAnswer> ElsewhereAsync(DemoPeople.DemoPerson person, Command command)
     {

@@ -109,9 +109,41 @@ public sealed class StepSigningTests : DialogBench
         page.WaitForAssertion(() => Assert.All(Nuts, nut => Assert.True(State.IsDone(State.Of(nut), 1))), TimeSpan.FromSeconds(30));
     }
 
-    private async Task<IRenderedComponent<StepPage>> AtAsync(string step, string until)
+    [Fact]
+    public async Task A_trainees_step_counts_when_whoever_stood_by_has_countersigned_it()
     {
-        await SitDownAsync(DemoPeople.Chassis);
+        await MakeTraineeAsync(DemoPeople.Newcomer);
+        await ElsewhereAsync(DemoPeople.Chassis, new OpenPositions(Nuts, Job, null));
+        var trainee = await AtAsync("faces", ".sign-button", DemoPeople.Newcomer);
+        Assert.Contains("You sign as a trainee", trainee.Find(".sign-panel").TextContent, StringComparison.Ordinal);
+        foreach (var tick in Enumerable.Range(0, trainee.FindAll(".tick input").Count))
+        {
+            await trainee.FindAll(".tick input")[tick].ChangeAsync(new() { Value = true });
+        }
+
+        await PressAsync(trainee, "SIGN: done by me");
+        await TypePinAsync(DemoPeople.Newcomer);
+        trainee.WaitForAssertion(() => Assert.Equal(StepStanding.AwaitsCountersign, Standing("faces")), TimeSpan.FromSeconds(30));
+
+        var page = await AtAsync("faces", ".countersign-panel");
+        Assert.Contains("Signed by Sefa, a trainee", page.Find(".countersign-panel h2").TextContent, StringComparison.Ordinal);
+        await PressAsync(page, "COUNTERSIGN: I stood by");
+        Assert.Contains("Signed by Sefa, a trainee", Shown, StringComparison.Ordinal);
+        await TypePinAsync(DemoPeople.Engines);
+
+        page.WaitForAssertion(() => Assert.Equal(StepStanding.Signed, Standing("faces")), TimeSpan.FromSeconds(30));
+        page.WaitForAssertion(() => Assert.Contains("Mika stood by and countersigned", page.Find(".signed").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(30));
+    }
+
+    private StepStanding Standing(string step)
+    {
+        var job = State.Jobs[Job];
+        return job.SignOffs.TryGetValue($"{step}@{Place}", out var sign) ? sign.AwaitsCountersign ? StepStanding.AwaitsCountersign : StepStanding.Signed : StepStanding.NotSigned;
+    }
+
+    private async Task<IRenderedComponent<StepPage>> AtAsync(string step, string until, DemoPeople.DemoPerson? by = null)
+    {
+        await SitDownAsync(by ?? DemoPeople.Chassis);
         return Draw<StepPage>(
             parameters => parameters.Add(page => page.Car, Car.Value).Add(page => page.Job, Job.Value).Add(page => page.Step, $"{step}@{Place}"), until);
     }

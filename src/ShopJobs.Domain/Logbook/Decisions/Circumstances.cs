@@ -35,6 +35,16 @@ public sealed record Circumstances(
     /// <summary>What the clock shows, UTC.</summary>
     public DateTime Shows => At - Ahead;
 
+    /// <summary>Pulls made with a tool since its last good calibration, on every car; none where nobody counts.</summary>
+    public Func<ToolId, int> PullsWith { get; init; } = static _ => 0;
+
+    /// <summary>True when the tool has made as many pulls since its calibration as it may.</summary>
+    public bool IsAtItsLimit(ToolState tool)
+    {
+        ArgumentNullException.ThrowIfNull(tool);
+        return tool is { Tool: { Id: { } id } entered, OutOfUseBy: 0 } && PullsWith(id) >= entered.CycleLimit;
+    }
+
     /// <summary>What the car's odometer counts in.</summary>
     public DistanceUnit Distance { get; init; }
 

@@ -189,7 +189,7 @@ public sealed record Restate(long Target, EnteredTorque Value, ContentDigest Rea
 /// <summary>Confirm another person's correction.</summary>
 public sealed record ConfirmCorrection(long Correction, ContentDigest Reason, string Shown) : SignedCommand(Shown);
 
-/// <summary>Answer for pulls of somebody without the right, by whom one stood.</summary>
+/// <summary>Answer for pulls of somebody without the right, or for steps that a trainee signed, by whom one stood.</summary>
 public sealed record Countersign(IReadOnlyList<long> Records, string Shown) : SignedCommand(Shown);
 
 /// <summary>Release the car.</summary>

@@ -46,7 +46,7 @@ public static class Coverings
             LookOver => Covering.Of(state.ToLookOver.Select(move => move.Number)),
             ExtendReTorque extend => Covering.Of(extend.Positions.Select(position => state.Of(position).Last?.Number ?? 0)),
             Release or UpholdRelease or WithdrawRelease or JobCommand => Covering.Of(state.Number),
-            Countersign countersign => WithCorrections(state, countersign.Records),
+            Countersign countersign => WithCorrections(state, countersign.Records.Concat(RestsOfSteps(state, countersign))),
             _ => Covering.Nothing,
         };
     }
@@ -67,6 +67,10 @@ public static class Coverings
             Covering.Of(each.SelectMany(one => one.Covers.Entries.Append(one.Book.Last?.Number ?? 0))).Entries,
             [.. each.SelectMany(one => one.Covers.Doubts)]);
     }
+
+    // Whoever answers for a step was shown what its sign-off rests on.
+    private static IEnumerable<long> RestsOfSteps(CarState state, Countersign countersign) =>
+        state.Jobs.Values.SelectMany(job => job.SignOffs.Values).Where(sign => countersign.Records.Contains(sign.Number)).SelectMany(sign => sign.Fact.RestsOn);
 
     // Whoever was shown a record was shown it as it was corrected by then.
     private static Covering WithCorrections(CarState state, IEnumerable<long> numbers) => numbers.ToList() is var shown && state.Corrections.IsEmpty

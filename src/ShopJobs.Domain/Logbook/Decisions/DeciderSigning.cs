@@ -14,7 +14,7 @@ public static partial class Decider
 
         var placed = now.Placed(job);
         var question = new StepQuestion(state, now, job, placed, step, new StepAnswers(confirm.Ticks, confirm.Values));
-        var refused = Permissions(rules, new PermissionQuestion(state, now, confirm, confirm.NotApplicable ? Right.Lead : Right.Record));
+        var refused = Permissions(rules, new PermissionQuestion(state, now, confirm, RightFor(confirm, now)));
         if (!confirm.NotApplicable)
         {
             refused.AddRange(rules.OnStep(question));
@@ -26,8 +26,16 @@ public static partial class Decider
 
         return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new StepConfirmed(
             confirm.Job, confirm.Step, confirm.Ticks, confirm.Values, SignOffs.RestsOn(state, job, placed, step),
-            confirm.NotApplicable, confirm.Reason, confirm.Shown));
+            confirm.NotApplicable, confirm.Reason, confirm.Shown)
+        {
+            ByTrainee = !confirm.NotApplicable && !now.May(Right.Record) ? true : null,
+        });
     }
+
+    // A trainee signs too: it counts once somebody who stood by has countersigned.
+    private static Right RightFor(ConfirmStep confirm, Circumstances now) => confirm.NotApplicable ? Right.Lead
+        : now.May(Right.Trainee) && !now.May(Right.Record) ? Right.Trainee
+        : Right.Record;
 
     private static IEnumerable<HoldPoint> NotApplicableHolds(HoldRules rules, StepQuestion question, ConfirmStep confirm)
     {
@@ -215,12 +223,21 @@ public static partial class Decider
     {
         var waiting = state.Positions.Values.SelectMany(book => book.Pulls)
             .Where(pull => countersign.Records.Contains(pull.Number) && pull is { AwaitsCountersign: true, CountersignedBy: null, Voided: false }).ToList();
-        var refused = Permissions(rules, new PermissionQuestion(state, now, countersign, Right.Record) { Doers = [.. waiting.Select(pull => pull.Person)] });
-        if (waiting.Count == 0 || waiting.Count < countersign.Records.Distinct().Count())
+        var steps = state.AwaitingCountersign(now).Where(step => countersign.Records.Contains(step.Sign.Number)).ToList();
+        var refused = Permissions(rules, new PermissionQuestion(state, now, countersign, Right.Record)
+        {
+            Doers = [.. waiting.Select(pull => pull.Person), .. steps.Select(step => step.Sign.Person)],
+        });
+        if (waiting.Count + steps.Count is 0 || waiting.Count + steps.Count < countersign.Records.Distinct().Count())
         {
             refused.Add(new HoldPoint(HoldReason.NothingToCountersign));
         }
 
-        return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(new Countersigned([.. waiting.Select(pull => pull.Number).Order()], countersign.Shown));
+        // It begins to count now: everything is asked again.
+        refused.AddRange(steps.SelectMany(step => rules.OnStep(new StepQuestion(
+            state, now, step.Job, now.Placed(step.Job), step.Step, new StepAnswers(step.Sign.Fact.Ticks, step.Sign.Fact.Values)))));
+        return refused.Count > 0
+            ? new Verdict.Refused(refused)
+            : Accept(new Countersigned([.. waiting.Select(pull => pull.Number).Concat(steps.Select(step => step.Sign.Number)).Order()], countersign.Shown));
     }
 }

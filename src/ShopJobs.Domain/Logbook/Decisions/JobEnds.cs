@@ -17,7 +17,7 @@ public static class JobEnds
             .. from step in placed.Steps
                let standing = state.StandingOf(job, placed, step)
                where standing != StepStanding.Signed
-               select new HoldPoint(standing == StepStanding.NotSigned ? HoldReason.StepNotSigned : HoldReason.StepToReconfirm)
+               select new HoldPoint(standing is StepStanding.NotSigned or StepStanding.AwaitsCountersign ? HoldReason.StepNotSigned : HoldReason.StepToReconfirm)
                {
                    Job = job.Id,
                    Step = step.Id,

@@ -66,6 +66,9 @@ public sealed record StepConfirmed(
     ContentDigest? Reason,
     string Shown) : Entry
 {
+    /// <summary>Signed by a trainee: it counts when somebody who may record and stood by has countersigned it.</summary>
+    public bool? ByTrainee { get; init; }
+
     public override EntryFacets Facets() => new() { Job = Job, Texts = KeptText.Given(("Reason", Reason)) };
 }
 

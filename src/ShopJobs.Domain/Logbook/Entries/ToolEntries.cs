@@ -18,6 +18,9 @@ public sealed record ToolEntered(
     /// <summary>Effective length in mm, from the mark of the hand to the square drive; null where it is not entered.</summary>
     public decimal? LengthMm { get; init; }
 
+    /// <summary>Pulls after which it is to be calibrated again; null for <see cref="TorqueTool.StandardCycles"/>.</summary>
+    public int? CycleLimit { get; init; }
+
     public override EntryFacets Facets() => new() { Tool = Tool };
 }
 

@@ -17,6 +17,9 @@ public enum HoldReason
     WrongCarCondition,
     ToolUnknown,
     ToolOverdue,
+
+    /// <summary>It has made as many pulls since its calibration as it may.</summary>
+    ToolAtItsLimit,
     ToolQuarantined,
     ToolOutOfRange,
     EvidenceNotAllowed,

@@ -60,7 +60,7 @@ public static class PermissionRules
         && q.State.Jobs.TryGetValue(confirm.Job, out var book) && book is { IsRunning: false, End: JobEnd.Cancelled or JobEnd.TakenBack };
 
     // What only somebody else may sign.
-    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection or LookOver or LookAtJoints;
+    private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection or Countersign or LookOver or LookAtJoints;
 
     private static IEnumerable<PersonId> Workers(PermissionQuestion q) => q.Doers.Concat(q.Books.SelectMany(book => book.Workers));
 

@@ -121,6 +121,7 @@ public static class PullRules
         new(HoldReason.ToolQuarantined, q => q.Tool.OutOfUseBy > 0),
         new(HoldReason.ToolOverdue, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && !q.Tool.IsCalibratedOn(q.Now.Today)),
         new(HoldReason.CalibrationUnknown, q => q.Tool is { Tool: not null, OutOfUseBy: 0 } && q.Tool.IsCalibratedOn(q.Now.Today) && !q.Now.IsInDate(q.Tool)),
+        new(HoldReason.ToolAtItsLimit, q => q.Now.IsAtItsLimit(q.Tool)),
         new(HoldReason.ToolOutOfRange, q => q is { Tool.Tool: { } tool, Value: { } torque } && !tool.IsInRange(torque)),
         new(HoldReason.ToolLengthMissing, q => q.Stage!.Turn is null && q.Tool.Tool is { } tool && !q.Instance.Group.KnowsSettingOf(tool)),
     ];

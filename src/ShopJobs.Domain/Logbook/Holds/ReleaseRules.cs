@@ -164,7 +164,7 @@ public static class ReleaseRules
         q.Kind == ReleaseKind.Move
             ? []
             : from found in Steps(q)
-              where found.Job.Begun && found.Standing == StepStanding.NotSigned
+              where found.Job.Begun && found.Standing is (StepStanding.NotSigned or StepStanding.AwaitsCountersign)
               where !OnlyRecords(found.Step) || !q.Now.Placed(found.Job).RecordsAt(found.Step).All(q.GoesWithout)
               select Unsigned(HoldReason.StepNotSigned, found.Job, found.Step, found.Standing);
 

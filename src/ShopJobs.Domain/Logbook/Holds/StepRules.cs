@@ -49,7 +49,8 @@ public static class StepRules
     ];
 
     private static IEnumerable<HoldPoint> AlreadySigned(StepQuestion q) =>
-        q.State.StandingOf(q.Job, q.Placed, q.Step) == StepStanding.Signed
+        q.State.StandingOf(q.Job, q.Placed, q.Step) is var standing
+        && (standing == StepStanding.Signed || (standing == StepStanding.AwaitsCountersign && !q.Now.May(Right.Record)))
             ? [Point(q, HoldReason.AlreadySigned)]
             : [];
 

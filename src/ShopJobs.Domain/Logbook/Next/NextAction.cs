@@ -35,6 +35,9 @@ public abstract record NextAction
     /// <summary>Somebody with the right who stood by answers for pulls of somebody without it.</summary>
     public sealed record Countersign(GroupInstance Instance, IReadOnlyList<Pull> Pulls) : NextAction;
 
+    /// <summary>Somebody with the right who stood by answers for a step that a trainee signed.</summary>
+    public sealed record CountersignStep(SignOff Sign) : NextAction;
+
     /// <summary>Every joint of this step is where it should be.</summary>
     public sealed record Done : NextAction;
 

@@ -5,6 +5,10 @@ namespace ShopJobs.Domain.Logbook;
 /// <summary>Finds the one thing to do next.</summary>
 public static class NextActions
 {
+    /// <summary>Finds the next action on a step instance of a job: on its joints, or on what a trainee signed.</summary>
+    public static NextAction NextOn(this CarState state, Circumstances now, JobBook job, PlacedProcedure placed, StepInstance step) =>
+        state.StandingOf(job, placed, step) == StepStanding.AwaitsCountersign ? new NextAction.CountersignStep(job.SignOffs[step.Id]) : state.NextOn(now, step);
+
     /// <summary>Finds the next action on a step instance.</summary>
     public static NextAction NextOn(this CarState state, Circumstances now, StepInstance step)
     {

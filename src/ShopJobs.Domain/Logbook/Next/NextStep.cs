@@ -43,7 +43,7 @@ public static class NextSteps
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(isManned);
-        var ready = tools.Where(tool => tool is { Tool: not null, OutOfUseBy: 0 } && now.IsInDate(tool)).ToList();
+        var ready = tools.Where(tool => tool is { Tool: not null, OutOfUseBy: 0 } && now.IsInDate(tool) && !now.IsAtItsLimit(tool)).ToList();
         var found = state.RunningJobs.Where(job => job.IsAtWork).Select(job => OfJob(state, now, job, ready, isManned)).OfType<NextStep>().ToList();
         return found.Find(step => step.Blocker is null) ?? found.FirstOrDefault();
     }
@@ -61,7 +61,7 @@ public static class NextSteps
         }
 
         var (next, before) = waiting.Find(candidate => candidate.Before.Count == 0) is { Step: not null } free ? free : waiting[0];
-        var action = state.NextOn(now, next);
+        var action = state.NextOn(now, job, placed, next);
         var blocker = BlockerOf(before, action, ready) ?? (isManned(job.Id, next.Id) ? null : Blocker.Person);
         return new NextStep(job.Id, next, action, blocker, before is [var first, ..] ? first : null);
     }
@@ -72,7 +72,7 @@ public static class NextSteps
         NextAction.Wait => Blocker.Step,
         _ when before.Any(point => point.Reason == HoldReason.Cure) => Blocker.Cure,
         _ when before.Count > 0 => Blocker.Step,
-        NextAction.Look or NextAction.Countersign => Blocker.Witness,
+        NextAction.Look or NextAction.Countersign or NextAction.CountersignStep => Blocker.Witness,
         NextAction.PullNow pull when !ready.Exists(tool => Covers(tool.Tool!, pull.Cell)) => Blocker.Wrench,
         _ => null,
     };

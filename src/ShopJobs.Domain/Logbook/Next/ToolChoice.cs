@@ -12,6 +12,7 @@ public static class ToolChoice
         HoldReason.ToolUnknown,
         HoldReason.ToolQuarantined,
         HoldReason.ToolOverdue,
+        HoldReason.ToolAtItsLimit,
         HoldReason.CalibrationUnknown,
         HoldReason.ToolOutOfRange,
         HoldReason.ToolLengthMissing,

@@ -7,7 +7,17 @@ namespace ShopJobs.Domain.Logbook;
 public sealed record Recorded(long Number, DateTime At, PersonId Person, Entry Entry);
 
 /// <summary>A sign-off of a step.</summary>
-public sealed record SignOff(long Number, DateTime At, PersonId Person, StepConfirmed Fact);
+public sealed record SignOff(long Number, DateTime At, PersonId Person, StepConfirmed Fact)
+{
+    /// <summary>By whom a trainee's sign-off was countersigned; null while it was not.</summary>
+    public SignOffAnswer? Answer { get; init; }
+
+    /// <summary>True where a trainee signed and nobody has answered for it.</summary>
+    public bool AwaitsCountersign => Fact.ByTrainee == true && Answer is null;
+}
+
+/// <summary>Who stood by and answers for a trainee's sign-off.</summary>
+public sealed record SignOffAnswer(long Number, DateTime At, PersonId Person);
 
 /// <summary>The newest record of a result.</summary>
 public sealed record ResultBook(long Number, DateTime At, PersonId Person, ResultRecorded Fact)

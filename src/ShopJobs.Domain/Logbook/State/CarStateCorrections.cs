@@ -186,10 +186,10 @@ public sealed partial record CarState
         return next;
     }
 
-    // Nobody answers for the pulls any more: what rested on them falls.
+    // Nobody answers for the pulls and steps any more: what rested on them falls.
     private CarState Uncountersign(long by, long number, Countersigned fact)
     {
-        var next = this;
+        var next = WithAnswer(fact, sign => sign.Answer?.Number == number ? sign with { Answer = null } : sign);
         foreach (var book in PositionsOf(fact.Records).ToList())
         {
             next = next.Put(book with { Pulls = [.. book.Pulls.Select(pull => pull.CountersignedBy == number ? pull with { CountersignedBy = null } : pull)] });

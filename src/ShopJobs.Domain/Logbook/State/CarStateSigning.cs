@@ -36,10 +36,10 @@ public sealed partial record CarState
         return fact.Accepted ? next : next.SuspendReleases(recorded.Number);
     }
 
-    // Who stood by answers for the pulls, and is a worker on them like whoever made them.
+    // Who stood by answers for the pulls, and is a worker on them like whoever made them. For a step it is a second signature.
     private CarState WithCountersignature(Recorded recorded, Countersigned fact)
     {
-        var next = Remember(recorded);
+        var next = Remember(recorded).WithAnswer(fact, sign => sign with { Answer = new SignOffAnswer(recorded.Number, recorded.At, recorded.Person) });
         foreach (var book in next.PositionsOf(fact.Records).ToList())
         {
             next = next.Put(book with
@@ -53,6 +53,18 @@ public sealed partial record CarState
         var standing = next.PositionsOf(fact.Records).SelectMany(book => book.Pulls).Where(pull => fact.Records.Contains(pull.Number) && next.Passes(pull));
         return next with { TakenBack = next.TakenBack.Except(standing.Select(pull => pull.Number)) };
     }
+
+    private CarState WithAnswer(Countersigned fact, Func<SignOff, SignOff> change) => this with
+    {
+        Jobs = Jobs.SetItems(
+            from job in Jobs.Values
+            let answered = job.SignOffs.Where(sign => fact.Records.Contains(sign.Value.Number)).ToList()
+            where answered.Count > 0
+            select KeyValuePair.Create(job.Id, job with
+            {
+                SignOffs = job.SignOffs.SetItems(answered.Select(sign => KeyValuePair.Create(sign.Key, change(sign.Value)))),
+            })),
+    };
 
     private CarState WithDecision(Recorded recorded, Decided fact)
     {

@@ -50,6 +50,8 @@ public static class EntryStandings
                 new EntryStanding(true, $"signed anew in entry {newest}"),
             FewerJointsAsked when state.FewerAsked.ContainsKey(recorded.Number) => new EntryStanding(false, "waits for a second person who looked"),
             CarMoved or Left when state.ToLookOver.Exists(move => move.Number == recorded.Number) => new EntryStanding(false, "waits to be looked over"),
+            StepConfirmed fact when state.Jobs[fact.Job].SignOffs[fact.Step] is { AwaitsCountersign: true } && !state.Fallen.ContainsKey(recorded.Number) =>
+                new EntryStanding(false, "waits for its countersignature"),
             _ when state.Fallen.TryGetValue(recorded.Number, out var by) => new EntryStanding(true, $"void from entry {by} on"),
             StepConfirmed fact when fact.RestsOn.Where(on => state.Fallen.GetValueOrDefault(on) > recorded.Number).ToList() is { Count: > 0 } gone =>
                 new EntryStanding(true, $"void: it rests on {EntryNames.Numbers(gone)}, which no longer stands"),

@@ -2,6 +2,9 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
+/// <summary>A trainee's sign-off for which nobody has answered.</summary>
+public sealed record AwaitedAnswer(JobBook Job, StepInstance Step, SignOff Sign);
+
 /// <summary>What a sign-off rests on.</summary>
 public static class SignOffs
 {
@@ -25,6 +28,19 @@ public static class SignOffs
         numbers.UnionWith(placed.ResultsOf(step).Select(name => state.Results.GetValueOrDefault(name)?.Number ?? 0));
         numbers.Remove(0);
         return [.. numbers];
+    }
+
+    /// <summary>Sign-offs by trainees, of running jobs, that stand but for their countersignature.</summary>
+    public static IEnumerable<AwaitedAnswer> AwaitingCountersign(this CarState state, Circumstances now)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(now);
+        return from job in state.RunningJobs
+               where job.SignOffs.Values.Any(sign => sign.AwaitsCountersign)
+               let placed = now.Placed(job)
+               from step in placed.Steps
+               where state.StandingOf(job, placed, step) == StepStanding.AwaitsCountersign
+               select new AwaitedAnswer(job, step, job.SignOffs[step.Id]);
     }
 
     // The stages of groups that it waits for; a cure runs from the final one.

@@ -15,6 +15,9 @@ public enum StepStanding
 
     /// <summary>Signed, but a step it waited for is not signed any more, or was signed anew.</summary>
     ToReconfirm,
+
+    /// <summary>Signed by a trainee, and nobody who stood by has countersigned it.</summary>
+    AwaitsCountersign,
 }
 
 /// <summary>Derives whether sign-offs stand.</summary>
@@ -57,7 +60,7 @@ public static class StepStandings
             var before = placed.Before(instance).ToList();
             return before.TrueForAll(other => Find(other, known) == StepStanding.Signed
                 && sign.Fact.RestsOn.Contains(job.SignOffs[other.Id].Number))
-                ? StepStanding.Signed
+                ? sign.AwaitsCountersign ? StepStanding.AwaitsCountersign : StepStanding.Signed
                 : StepStanding.ToReconfirm;
         }
 
@@ -125,6 +128,7 @@ public static class StepStandings
         StepStanding.NotSigned => "not signed",
         StepStanding.Signed => "signed",
         StepStanding.Void => "void",
+        StepStanding.AwaitsCountersign => "not countersigned",
         _ => "to be confirmed again",
     };
 

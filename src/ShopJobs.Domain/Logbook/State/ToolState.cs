@@ -101,6 +101,9 @@ public sealed record ToolState
     /// <summary>Entry of that calibration; 0 without one.</summary>
     public long LastGoodBy { get; init; }
 
+    /// <summary>Instant of that entry: pulls since it are counted. Null without one.</summary>
+    public DateTime? LastGoodAt => Calibrations.Find(book => book.Number == LastGoodBy)?.At;
+
     /// <summary>Entry that took it out of use; 0 while it may be used.</summary>
     public long OutOfUseBy { get; init; }
 
@@ -145,7 +148,7 @@ public sealed record ToolState
                 Tool = new TorqueTool(
                     fact.Tool, fact.Name, fact.Serial, fact.Kind, fact.Unit,
                     fact.LowestMarked, fact.Top, fact.Graduation, fact.ClassDeviationPercent, LastGood)
-                { LengthMm = fact.LengthMm },
+                { LengthMm = fact.LengthMm, CycleLimit = fact.CycleLimit ?? TorqueTool.StandardCycles },
             },
             InstrumentEntered fact => this with { Instrument = new Instrument(fact.Tool, fact.Name, fact.Serial, fact.Kind) },
             Calibrated fact => WithCalibration(recorded, fact),

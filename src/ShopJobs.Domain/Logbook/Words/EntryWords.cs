@@ -22,6 +22,7 @@ public static class EntryWords
             JobTakenBack fact => $"Took {names.Job(fact.Job)} back: it was put on the wrong car{LeftOpen(fact, names)}.",
             CarConditionDeclared fact => $"Declared the car's condition{At(fact.Places)}: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
             StepConfirmed { NotApplicable: true } fact => $"Declared “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} not applicable.",
+            StepConfirmed { ByTrainee: true } fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} as a trainee{Values(fact.Values)}.",
             StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",
             ResultRecorded fact => $"Recorded {fact.Name}, {BasisOf(fact.Basis)}{Values(fact.Values)}{Notes(fact)}{Instrument(fact, names)}{VoidFrom(fact.Undid)}{NoGood(fact)}.",
             Opened { Late: { } late } fact when late.Count == fact.Positions.Count => $"Reported late as opened: {names.Positions(late)}; held until somebody has looked.",

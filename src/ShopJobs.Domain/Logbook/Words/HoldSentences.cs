@@ -8,6 +8,7 @@ namespace ShopJobs.Domain.Logbook;
 internal static class HoldSentences
 {
     private const string Redo = "call the lead, then back off, inspect and redo";
+    private const string Answer = "somebody who may record and stood by countersigns it";
     private const string OtherTool = "take another tool; call the lead, then back off, inspect and redo";
     private const string OnScreen = "choose it on the screen";
     private const string FromCar = "open it from the car's page";
@@ -32,6 +33,7 @@ internal static class HoldSentences
         HoldReason.OutOfOrder => (on.With("pulled out of order"), Redo),
         HoldReason.WrongCarCondition => (on.With("the car was not in the condition asked"), Redo),
         HoldReason.ToolUnknown => (on.With("the tool is not known"), OtherTool),
+        HoldReason.ToolAtItsLimit => (on.With("the tool has made as many pulls since its calibration as it may"), OtherTool),
         HoldReason.ToolOverdue => (on.With("the tool is past its calibration"), OtherTool),
         HoldReason.CalibrationUnknown => (
             on.With("the clock is in doubt, and the tool's calibration may have ended"), "the lead signs the time; then back off and redo, or the lead decides"),
@@ -86,7 +88,12 @@ internal static class HoldSentences
         HoldReason.AlreadySigned => ("This step is signed already", "go on with the next step"),
         HoldReason.StepBefore when point.Unsigned is { } before => (
             $"“{before.Step.Title()}” is {before.Standing.Words()}",
-            before.Standing == StepStanding.NotSigned ? "finish and sign it first" : "look at it again and sign it first"),
+            before.Standing switch
+            {
+                StepStanding.NotSigned => "finish and sign it first",
+                StepStanding.AwaitsCountersign => Answer,
+                _ => "look at it again and sign it first",
+            }),
         HoldReason.StepBefore => (on.With("the step before it is not signed"), Redo),
         HoldReason.GroupBefore when point.Because is { } behind => Say(behind, on),
         HoldReason.GroupBefore => (on.With("not where this step needs it"), "finish it first"),
@@ -116,6 +123,8 @@ internal static class HoldSentences
         HoldReason.AwaitsDrive => ($"{Result(point, on)} is missing: only a drive gives it", "release it to a road test, then record it"),
         HoldReason.ResultInDoubt => ($"{Result(point, on)} is in doubt: so is the instrument it was measured with", "measure again with another one, or clear it"),
         HoldReason.StepToReconfirm => ($"“{point.Unsigned?.Step.Title()}” is {point.Unsigned?.Standing.Words()}", "look again and sign it"),
+        HoldReason.StepNotSigned when point.Unsigned is { Standing: StepStanding.AwaitsCountersign } trainee => (
+            $"“{trainee.Step.Title()}” was signed by a trainee and is not countersigned", Answer),
         HoldReason.StepNotSigned => ($"“{point.Unsigned?.Step.Title()}” is not signed", "finish and sign it"),
         HoldReason.ReTorqueDue => (
             $"{on.Joint}: re-torque after the first drive is not done", "re-torque after the drive, or record the customer's written acceptance"),

@@ -38,7 +38,7 @@ public sealed class JobPeople(IDbContextFactory<ShopDbContext> database, WhoIsHe
             return "This tablet is locked. Sign in again, then do it once more.";
         }
 
-        if (!present.May(Right.Lead) && (present.Person != person || !present.May(Right.Record)))
+        if (!present.May(Right.Lead) && (present.Person != person || !(present.May(Right.Record) || present.May(Right.Trainee))))
         {
             return "The lead puts people on jobs; you may put yourself on. Ask the lead.";
         }

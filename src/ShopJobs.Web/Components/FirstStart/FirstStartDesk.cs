@@ -122,7 +122,7 @@ public sealed class FirstStartDesk(
             };
             lead.PinHash = hasher.HashPassword(lead, pin);
             lead.Touch(by: null, at);
-            lead.Rights.AddRange(Enum.GetValues<Right>().Select(right =>
+            lead.Rights.AddRange(RightSets.OfTheLead.Select(right =>
                 new PersonRight { Id = Guid.NewGuid(), PersonId = lead.Id, Right = right, From = today }));
             shop.People.Add(lead);
             return lead.Id;

@@ -61,7 +61,13 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
             .Select(correction => new DecisionItem(
                 $"Entry {correction.Fact.Target} corrected by {reading.Now.PersonName(correction.Person)}: a second person confirms it", "Confirm", Links.Logbook(reading.Car, correction.Number)));
 
-    private static IEnumerable<DecisionItem> Countersigns(Present here, CarReading reading) =>
+    private static IEnumerable<DecisionItem> Countersigns(Present here, CarReading reading) => Pulls(here, reading).Concat(
+        from awaited in reading.State.AwaitingCountersign(reading.Now)
+        where awaited.Sign.Person != here.Person
+        select new DecisionItem(
+            $"{awaited.Step.Title()}: signed by {reading.Now.PersonName(awaited.Sign.Person)}, a trainee, waits for whoever stood by", "Countersign", Links.Step(reading.Car, awaited.Job.Id, awaited.Step.Id)));
+
+    private static IEnumerable<DecisionItem> Pulls(Present here, CarReading reading) =>
         from job in reading.State.RunningJobs
         from step in reading.Placed(job).Steps
         let waiting = step.Work.SelectMany(work => work.Instance.Positions.SelectMany(position => reading.State.Of(position).Pulls)

@@ -78,7 +78,7 @@ public sealed record WorkSheet(
         return from step in placed.Steps
                where reading.State.StandingOf(job, placed, step) != StepStanding.Signed
                let gate = reading.HoldsBeforeStart(job, step)
-               let next = reading.State.NextOn(reading.Now, step)
+               let next = reading.State.NextOn(reading.Now, job, placed, step)
                select new OpenStep(reading, job, step, WordsOf(step, next, reading.Now), WhyItWaits(gate, next, reading.Now));
     }
 
@@ -88,7 +88,7 @@ public sealed record WorkSheet(
 
     private static string? WhyItWaits(IReadOnlyList<HoldPoint> gate, NextAction next, Circumstances now) => gate is [var first, ..] && now.Say(first) is var said
         ? $"{said.Words}. Next: {said.Next}."
-        : next is NextAction.Stopped or NextAction.Look or NextAction.Countersign ? $"{NextWords.Of(next, now)}." : null;
+        : next is NextAction.Stopped or NextAction.Look or NextAction.Countersign or NextAction.CountersignStep ? $"{NextWords.Of(next, now)}." : null;
 
     private static IEnumerable<OpenStep> ToWitness(CarReading reading, PersonId person) =>
         from job in reading.State.RunningJobs

@@ -183,6 +183,11 @@ public sealed class PeopleDesk(
                 return $"{person.Name} holds the right to {right.Words()} in those days already. End that one first.";
             }
 
+            if (person.Rights.Find(held => RightSets.Exclude(held.Right, right) && (to is null || held.From <= to) && (held.To is null || held.To >= from)) is { } against)
+            {
+                return $"{person.Name} holds the right to {against.Right.Words()} in those days. A trainee holds no other right: end that one first.";
+            }
+
             shop.Rights.Add(new PersonRight { Id = Guid.NewGuid(), PersonId = id, Right = right, From = from, To = to });
             shop.Note(DoorEvent.RightGiven, clock.Now, id, tablet: null, by);
             return null;

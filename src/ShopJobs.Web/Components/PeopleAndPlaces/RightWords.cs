@@ -13,6 +13,7 @@ public static class RightWords
         Right.Decide => "decide",
         Right.Release => "release",
         Right.Lead => "lead",
+        Right.Trainee => "learn",
         _ => throw new ArgumentOutOfRangeException(nameof(right), right, "Not a right."),
     };
 
@@ -24,6 +25,7 @@ public static class RightWords
         Right.Decide => "decides what happens with what is held",
         Right.Release => "releases cars to move, to road, to track",
         Right.Lead => "looks after people, tablets, customers, cars and tools",
+        Right.Trainee => "trainee: pulls and signs, and somebody who stood by countersigns; held alone",
         _ => throw new ArgumentOutOfRangeException(nameof(right), right, "Not a right."),
     };
 }

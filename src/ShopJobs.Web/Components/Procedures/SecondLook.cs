@@ -15,7 +15,7 @@ public sealed class SecondLook(SignatureDesk signatures, PeopleBook people, Logb
 
     /// <summary>Who may be asked beside this lead, by name.</summary>
     public async Task<IReadOnlyList<PeopleBook.Named>> OfferedAsync(Present lead, CancellationToken cancellation = default) =>
-        [.. (await people.WithRightAsync(Right.Witness, cancellation)).Where(person => person.Id != lead.Person)];
+        [.. (await people.WithRightAsync(Right.Witness, cancellation: cancellation)).Where(person => person.Id != lead.Person)];
 
     /// <summary>Takes the second person's PIN for what was shown.</summary>
     /// <returns>Who looked; or why nobody did.</returns>

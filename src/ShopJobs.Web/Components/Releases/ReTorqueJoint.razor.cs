@@ -60,7 +60,7 @@ public sealed partial class ReTorqueJoint
 
     protected override void OnParametersSet() => tools =
     [
-        .. Reading.Tools.Values.Where(candidate => candidate.OutOfUseBy == 0 && Reading.Now.IsInDate(candidate))
+        .. Reading.Tools.Values.Where(candidate => candidate.OutOfUseBy == 0 && Reading.Now.IsInDate(candidate) && !Reading.Now.IsAtItsLimit(candidate))
             .Select(candidate => candidate.Tool).OfType<TorqueTool>()
             .Where(candidate => candidate.IsInRange(ToSetOn(candidate)))
             .OrderBy(candidate => candidate.Name, StringComparer.OrdinalIgnoreCase),

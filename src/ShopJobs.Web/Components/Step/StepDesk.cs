@@ -30,7 +30,7 @@ public sealed class StepDesk(
 
     /// <summary>Everybody who works here but this person.</summary>
     public async Task<IReadOnlyList<PeopleBook.Named>> OthersAsync(PersonId person, CancellationToken cancellation = default) =>
-        [.. (await people.WithRightAsync(null, cancellation)).Where(one => one.Id != person)];
+        [.. (await people.WithRightAsync(null, cancellation: cancellation)).Where(one => one.Id != person)];
 
     /// <summary>Runs a report without a text.</summary>
     public async Task<DeskAnswer> RunAsync(CarId car, Report report, CancellationToken cancellation = default) =>

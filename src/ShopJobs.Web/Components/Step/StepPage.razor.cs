@@ -187,6 +187,9 @@ public sealed partial class StepPage(
     private Task CountersignAsync(IReadOnlyList<Pull> pulls) => OnceAsync(async () =>
         answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToCountersign(scene, pulls)));
 
+    private Task AnswerForAsync(SignOff sign) => OnceAsync(async () =>
+        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToCountersign(scene, sign)));
+
     private async Task TakeAsync(DeskAnswer got)
     {
         answer = got;

@@ -24,12 +24,12 @@ public sealed record StepScene(
     public IReadOnlyList<HoldPoint> Gate => Reading.HoldsBeforeStart(Job, Step);
 
     /// <summary>The one thing to do next.</summary>
-    public NextAction Next { get; } = Reading.State.NextOn(Reading.Now, Step);
+    public NextAction Next { get; } = Reading.State.NextOn(Reading.Now, Job, Reading.Placed(Job), Step);
 
     /// <summary>The step of this job to go on with, at the same place where there is one; null when none may begin now.</summary>
     public StepInstance? Onward => Placed.Steps
         .Where(step => step.Id != Step.Id && State.StandingOf(Job, Placed, step) != StepStanding.Signed
-            && Reading.HoldsBeforeStart(Job, step).Count == 0 && State.NextOn(Reading.Now, step) is not NextAction.Stopped)
+            && Reading.HoldsBeforeStart(Job, step).Count == 0 && State.NextOn(Reading.Now, Job, Placed, step) is not (NextAction.Stopped or NextAction.CountersignStep))
         .OrderBy(step => step.Place == Step.Place ? 0 : 1)
         .FirstOrDefault();
 

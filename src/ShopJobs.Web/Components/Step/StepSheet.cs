@@ -17,19 +17,39 @@ internal static class StepSheet
         new SignRequest(
             "SIGN: done by me",
             $"{CarOf(scene)}: {scene.Step.Title()}",
-            [
-                $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}",
-                .. scene.Step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
-                .. answers.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
-                .. from work in scene.Step.Work
-                   where !work.Instance.Group.Temporary
-                   from stage in work.Stages
-                   select $"{StepScene.NameOf(work.Instance)}{NextWords.StageOf(work.Instance.Group, work.Instance.Group.Stages[stage - 1])}: {RecordsOf(scene, work.Instance, stage)}",
-            ],
+            LinesOf(scene, answers),
             new CommandId(Guid.NewGuid()))
-        { Needs = Right.Record },
+        { Needs = Right.Record, OrNeeds = Right.Trainee },
         shown => scene.State.AsShown(
             scene.Reading.Now, new ConfirmStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values, false, null, shown)));
+
+    /// <summary>The answer for a step that a trainee signed: all that he signed, and who it was.</summary>
+    public static ToSign<SignedCommand> ToCountersign(StepScene scene, SignOff sign) => new(
+        new SignRequest(
+            "COUNTERSIGN: I stood by",
+            $"{CarOf(scene)}: {scene.Step.Title()}",
+            [
+                $"Signed by {scene.NameOf(sign.Person)}, a trainee",
+                .. LinesOf(scene, new StepAnswers(sign.Fact.Ticks, sign.Fact.Values)),
+                "Whoever signs has the right to record, stood by at this step and answers for it like the doer.",
+            ],
+            new CommandId(Guid.NewGuid()))
+        {
+            Needs = Right.Record,
+            NotThese = new HashSet<PersonId> { sign.Person },
+        },
+        shown => scene.State.AsShown(scene.Reading.Now, new Countersign([sign.Number], shown)));
+
+    private static IEnumerable<string> LinesOf(StepScene scene, StepAnswers answers) =>
+    [
+        $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}",
+        .. scene.Step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
+        .. answers.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
+        .. from work in scene.Step.Work
+           where !work.Instance.Group.Temporary
+           from stage in work.Stages
+           select $"{StepScene.NameOf(work.Instance)}{NextWords.StageOf(work.Instance.Group, work.Instance.Group.Stages[stage - 1])}: {RecordsOf(scene, work.Instance, stage)}",
+    ];
 
     /// <summary>The witness's signature: which records, how they were looked at, and what was found.</summary>
     public static ToSign<SignedCommand> ToWitness(StepScene scene, WitnessAsked asked, string? finding)

@@ -36,6 +36,9 @@ public sealed class ToolForm
     /// <summary>From the mark of the hand to the square drive, in mm; empty where nobody measured it.</summary>
     public string Length { get; set; } = "";
 
+    /// <summary>Pulls after which it is calibrated again; empty for the 5000 of ISO 6789.</summary>
+    public string CycleLimit { get; set; } = "";
+
     public static ToolForm Of(ToolId id, TorqueTool tool) => new()
     {
         Id = id,
@@ -48,6 +51,7 @@ public sealed class ToolForm
         Top = TypedNumber.Plain(tool.Top),
         Graduation = TypedNumber.Plain(tool.Graduation),
         ClassDeviation = tool.ClassDeviationPercent is { } percent ? TypedNumber.Plain(percent) : "",
+        CycleLimit = tool.CycleLimit == TorqueTool.StandardCycles ? "" : TypedNumber.Plain(tool.CycleLimit),
         Length = tool.LengthMm is { } length ? TypedNumber.Plain(length) : "",
     };
 }

@@ -35,6 +35,13 @@ public sealed class ToolFormValidator : AbstractValidator<ToolForm>
                 context.AddFailure(problem!);
             }
         });
+        RuleFor(form => form.CycleLimit).Custom((text, context) =>
+        {
+            if (!string.IsNullOrWhiteSpace(text) && Typing.Cycles(text, out var problem) is null)
+            {
+                context.AddFailure(problem!);
+            }
+        });
         RuleFor(form => form.Top).Custom((_, context) =>
         {
             var form = context.InstanceToValidate;

@@ -35,7 +35,10 @@ public sealed class ToolShelf(
             Typing.Torque(form.Top, form.Unit, out _)!.Value,
             Typing.Torque(form.Graduation, form.Unit, out _)!.Value,
             string.IsNullOrWhiteSpace(form.ClassDeviation) ? null : Typing.Percent(form.ClassDeviation, out _))
-        { LengthMm = string.IsNullOrWhiteSpace(form.Length) ? null : Typing.Length(form.Length, out _) };
+        {
+            LengthMm = string.IsNullOrWhiteSpace(form.Length) ? null : Typing.Length(form.Length, out _),
+            CycleLimit = string.IsNullOrWhiteSpace(form.CycleLimit) ? TorqueTool.StandardCycles : Typing.Cycles(form.CycleLimit, out _)!.Value,
+        };
         if (NameRules.WrongLetters(form.Name) is { } wrong)
         {
             return DeskAnswer.Failed(wrong);
@@ -84,7 +87,7 @@ public sealed class ToolShelf(
         var folded = reader.FoldAsFarAsReadable(Folders.LogbookOf(id), Folders.Tool);
         var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
         return folded.State.Tool is { } tool
-            ? new ToolLine(id, tool, folded.State, folded.State.StandingOn(today), folded.Unreadable?.Message)
+            ? new ToolLine(id, tool, folded.State, folded.State.StandingOn(today), folded.Unreadable?.Message) { Pulls = ToolUsers.PullsWith(reader, id) }
             : null;
     }
 }

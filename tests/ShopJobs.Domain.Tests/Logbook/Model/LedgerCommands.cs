@@ -34,7 +34,7 @@ internal sealed partial class Ledger
             VoidEntry voiding => OfCorrection(person, rights, voiding.Target, restates: false),
             Restate restate => OfCorrection(person, rights, restate.Target, restates: true),
             ConfirmCorrection confirm => OfConfirmation(person, rights, ties, confirm),
-            Countersign countersign => OfCountersigning(rights, countersign),
+            Countersign countersign => OfCountersigning(person, rights, ties, countersign, at),
             RecordSettled settled => Those(
                 (HoldReason.NoRight, !rights.Contains(Right.Record)),
                 (HoldReason.OdometerMissing, settled.OdometerKm is null or < 0),
@@ -106,7 +106,7 @@ internal sealed partial class Ledger
         var step = job.Step(confirm.Step)!;
         if (!confirm.NotApplicable)
         {
-            return WaitsOf(job, step, confirm, at).Concat(rights.Contains(Right.Record) ? [] : [new Reason(HoldReason.NoRight)]);
+            return WaitsOf(job, step, confirm, rights, at).Concat(rights.Contains(Right.Record) || rights.Contains(Right.Trainee) ? [] : [new Reason(HoldReason.NoRight)]);
         }
 
         var touched = job.WorkOf(step).SelectMany(work => work.Group.Positions).Where(position => !IsAsFound(position) && !IsAtTorque(position)).ToList();

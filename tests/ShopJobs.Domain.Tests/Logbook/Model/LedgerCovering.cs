@@ -31,16 +31,37 @@ internal sealed partial class Ledger
         LookOver => ToLookOver.Select(move => move.Number),
         ExtendReTorque extend => extend.Positions.Select(position => LastPull(position)?.Number ?? 0).Where(number => number > 0),
         Release or UpholdRelease or WithdrawRelease or JobCommand => lines.Count > 0 ? [lines.Count] : [],
-        Countersign countersign => WithCorrections(countersign.Records),
+        Countersign countersign => WithCorrections(countersign.Records.Concat(Signed(countersign.Records).SelectMany(at => SignOff(at.Job, at.Step)!.Rests))),
         _ => [],
     };
 
     private IEnumerable<long> WithCorrections(IEnumerable<long> numbers) =>
         numbers.SelectMany(number => CorrectionsOf(number).Select(line => line.Number).Append(number));
 
-    private IEnumerable<Reason> OfCountersigning(IReadOnlySet<Right> rights, Countersign countersign) => Those(
-        (HoldReason.NoRight, !rights.Contains(Right.Record)),
-        (HoldReason.NothingToCountersign, countersign.Records.Count == 0 || !countersign.Records.All(Awaits))).Select(why => new Reason(why));
+    private IEnumerable<Reason> OfCountersigning(PersonId person, IReadOnlySet<Right> rights, IReadOnlySet<PersonId> ties, Countersign countersign, DateTime at)
+    {
+        var steps = Signed(countersign.Records).Where(at => StandingOf(at.Job, at.Step) == StepStanding.AwaitsCountersign && !IsClosed(at.Job.Id)).ToList();
+        var answered = steps.Select(at => SignOff(at.Job, at.Step)!.Number).Concat(countersign.Records.Where(Awaits)).ToHashSet();
+        var doers = answered.Select(number => At(number).Person).ToHashSet();
+        return Those(
+            (HoldReason.NoRight, !rights.Contains(Right.Record)),
+            (HoldReason.OwnWork, doers.Contains(person)),
+            (HoldReason.Tied, doers.Overlaps(ties)),
+            (HoldReason.NothingToCountersign, countersign.Records.Count == 0 || !countersign.Records.All(answered.Contains))).Select(why => new Reason(why))
+            .Concat(steps.SelectMany(step => WaitsOf(step.Job, step.Step, Given(SignOff(step.Job, step.Step)!), rights, at)));
+    }
+
+    private static ConfirmStep Given(Line sign) => sign.Entry is StepConfirmed fact
+        ? new ConfirmStep(fact.Job, fact.Step, fact.Ticks, fact.Values, false, null, fact.Shown)
+        : throw new ArgumentException("No sign-off.", nameof(sign));
+
+    /// <summary>The steps whose newest sign-off is among these lines.</summary>
+    private IEnumerable<(JobReading Job, StepAt Step)> Signed(IReadOnlyList<long> records) =>
+        from fact in records.Where(number => number >= 1 && number <= lines.Count).Select(number => At(number).Entry).OfType<StepConfirmed>().DistinctBy(fact => (fact.Job, fact.Step))
+        let job = jobs[fact.Job]
+        let step = job.Step(fact.Step)
+        where step is not null && records.Contains(SignOff(job, step)!.Number)
+        select (job, step);
 
     private bool Awaits(long number) => number >= 1 && number <= lines.Count && At(number).Entry is TorqueRecorded fact
         && FirstOpenedAfter(fact.Position, number) == 0 && !IsVoid(number) && NeedsCountersign(At(number)) && CountersignOf(number) is null;

@@ -47,8 +47,8 @@ internal sealed partial class Ledger
             (HoldReason.JobNotRunning, ended),
             (HoldReason.ResumeFirst, !ended && command is EndJob or PutJobOnHold && IsOnHold(id)),
             (HoldReason.NotOnHold, command is ResumeJob && !ended && !IsOnHold(id)),
-            (HoldReason.StepNotSigned, command is EndJob && unsigned.Contains(StepStanding.NotSigned)),
-            (HoldReason.StepToReconfirm, command is EndJob && unsigned.Exists(standing => standing != StepStanding.NotSigned))).Select(why => new Reason(why));
+            (HoldReason.StepNotSigned, command is EndJob && unsigned.Exists(standing => standing is StepStanding.NotSigned or StepStanding.AwaitsCountersign)),
+            (HoldReason.StepToReconfirm, command is EndJob && unsigned.Exists(standing => standing is StepStanding.Void or StepStanding.ToReconfirm))).Select(why => new Reason(why));
     }
 
     private IEnumerable<Reason> OfResting(JobId? job) => job is { } id && IsOnHold(id) ? [new(HoldReason.ResumeFirst)] : [];

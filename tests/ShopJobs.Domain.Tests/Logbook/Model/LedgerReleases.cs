@@ -69,7 +69,7 @@ internal sealed partial class Ledger
             (HoldReason.ResultVoid, UndoneNames.Any(name => !IsAfterDrive(name))),
             (HoldReason.AwaitsDrive, UndoneNames.Any(name => IsAfterDrive(name) && release != ReleaseKind.RoadTest && !(release == ReleaseKind.Road && told(name)))),
             (HoldReason.ResultInDoubt, lines.Select(line => line.Entry).OfType<ResultRecorded>().Select(fact => fact.Name).Distinct().Any(name => !UndoneNames.Contains(name) && IsInDoubt(name))),
-            (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) == StepStanding.NotSigned))),
+            (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) is StepStanding.NotSigned or StepStanding.AwaitsCountersign))),
             (HoldReason.MovedAnyway, ToLookOver.Any()),
             (HoldReason.ReTorqueDue, release == ReleaseKind.Track && !accepted && owing.Count > 0),
             (HoldReason.ReTorqueOverdue, !accepted && owing.Exists(position => IsOverdue(position, odometer, today))));

@@ -20,7 +20,7 @@ internal sealed partial class Ledger
             return StepStanding.NotSigned;
         }
 
-        if (IsVoid(sign.Number)
+        if (IsVoid(sign.Number) || AnswersVoided(sign.Number).Any()
             || sign.Rests.Any(number => At(number).Entry is not StepConfirmed && FellAt(number) is var fell && fell > sign.Number && IsOf(job, fell))
             || JointsOf(job, step).Any(position => IsOpenedAgain(job, position, sign.Number)))
         {
@@ -28,7 +28,7 @@ internal sealed partial class Ledger
         }
 
         return job.Before(step).All(before => StandingOf(job, before) == StepStanding.Signed && SignOff(job, before)!.Number < sign.Number)
-            ? StepStanding.Signed
+            ? sign.ByTrainee && CountersignOf(sign.Number) is null ? StepStanding.AwaitsCountersign : StepStanding.Signed
             : StepStanding.ToReconfirm;
     }
 
@@ -75,7 +75,7 @@ internal sealed partial class Ledger
         HandTightened fact => Math.Max(
             VoidedAt(number),
             fact.Positions.Where(at => HandStood(number, at)).Select(at => FirstOpenedAfter(at, number)).DefaultIfEmpty(0).Max()),
-        StepConfirmed => VoidedAt(number),
+        StepConfirmed => Math.Max(VoidedAt(number), AnswersVoided(number).Select(line => line.Number).DefaultIfEmpty(0).Max()),
         Witnessed => Math.Max(VoidedAt(number), At(number).About.Select(pull => WitnessFellAt(number, pull)).DefaultIfEmpty(0).Max()),
         ResultRecorded fact => Math.Max(VoidedAt(number), ResultFellAt(number, fact.Name)),
         _ => 0,

@@ -21,9 +21,10 @@ internal sealed partial class Ledger
         ResultOf(name) is { Entry: ResultRecorded { Tool: { } tool } } line && Tool(tool).DoubtsOn(line.Day, line.At).Any();
 
     /// <summary>Why a step may not be signed.</summary>
-    private IEnumerable<Reason> WaitsOf(JobReading job, StepAt step, ConfirmStep given, DateTime at)
+    private IEnumerable<Reason> WaitsOf(JobReading job, StepAt step, ConfirmStep given, IReadOnlySet<Right> rights, DateTime at)
     {
-        if (StandingOf(job, step) == StepStanding.Signed)
+        if (StandingOf(job, step) is var standing
+            && (standing == StepStanding.Signed || (standing == StepStanding.AwaitsCountersign && !rights.Contains(Right.Record))))
         {
             yield return new(HoldReason.AlreadySigned);
         }

@@ -32,7 +32,11 @@ internal sealed partial class Ledger
         (Settled fact, RecordSettled settled) => line with { Problems = ProblemsOfSettling(settled, fact.Positions[0], line, rights) },
         (Witnessed, Witness witness) => line with { About = SeenNow(witness) },
         (Decided fact, DecideHold) => line with { About = AboutNow(fact.Position), Doubts = [.. DoubtsOn(fact.Position).Distinct()] },
-        (StepConfirmed fact, ConfirmStep) => line with { Rests = RestsOfStep(jobs[fact.Job], jobs[fact.Job].Step(fact.Step)!) },
+        (StepConfirmed fact, ConfirmStep signed) => line with
+        {
+            Rests = RestsOfStep(jobs[fact.Job], jobs[fact.Job].Step(fact.Step)!),
+            ByTrainee = !signed.NotApplicable && !rights.Contains(Right.Record),
+        },
         (Corrected { Restated: null } fact, VoidEntry) => line with
         {
             Undoes = At(fact.Target).Entry is ResultRecorded result && ResultOf(result.Name)?.Number == fact.Target ? [result.Name] : [],
@@ -106,7 +110,7 @@ internal sealed partial class Ledger
                 ?? Differ("run-down", [fact.RunDown], [line.RunDown]) ?? Differ("rides on", [fact.RidesOn], [line.RidesOn])
                 ?? Differ("driven by", fact.DrivenBy ?? [], line.DrivenBy) ?? Differ("conditions", fact.Conditions ?? [], line.Conditions),
             (Settled fact, _) => Differ("problems", fact.Problems, line.Problems),
-            (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests),
+            (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests) ?? Differ("by a trainee", [fact.ByTrainee == true], [line.ByTrainee]),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),
             (JobResumed fact, _) => Differ("run down again", fact.RunDownAgain, line.TakesBack),

@@ -82,6 +82,9 @@ internal sealed record Line(long Number, DateTime At, DateOnly Day, PersonId Per
     /// <summary>Jobs that it ended.</summary>
     public IReadOnlyList<JobId> Closes { get; init; } = [];
 
+    /// <summary>Signed by somebody who learns: another has to answer for it.</summary>
+    public bool ByTrainee { get; init; }
+
     /// <summary>Results that only a drive gives, without which a release was given.</summary>
     public IReadOnlyList<string> Without { get; init; } = [];
 }

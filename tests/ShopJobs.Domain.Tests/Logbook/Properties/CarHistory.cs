@@ -64,7 +64,11 @@ internal sealed partial class CarHistory
                 return Stale(move);
             case MoveKind.Unentitled:
                 return Running(move.A) is { } busy && Guide.Next(Car, busy, move) is (_, RecordTorque unentitled)
-                    ? Give(TestPerson.Nobody, unentitled) ?? Make(move with { Kind = MoveKind.Countersign })
+                    ? Give(move.C % 2 == 0 ? TestPerson.Nobody : TestPerson.Tia, unentitled) ?? Make(move with { Kind = MoveKind.Countersign })
+                    : null;
+            case MoveKind.Trained:
+                return Running(move.A) is { } learnt && Guide.Next(Car, learnt, move) is (_, ConfirmStep { NotApplicable: false } sign)
+                    ? Give(TestPerson.Tia, sign) ?? (move.C % 3 == 0 ? GoOn(move) : Make(move with { Kind = MoveKind.Countersign }))
                     : null;
             case MoveKind.Rest:
                 return Rest(move);

@@ -18,7 +18,7 @@ internal static partial class Choices
     private static IReadOnlyList<long> Awaiting(CarAtWork car, Move move)
     {
         var waiting = car.State.Positions.Values.SelectMany(book => book.Pulls).Where(pull => pull is { AwaitsCountersign: true, CountersignedBy: null })
-            .Select(pull => pull.Number).Order().ToList();
+            .Select(pull => pull.Number).Concat(car.State.AwaitingCountersign(car.As(TestPerson.Lee)).Select(step => step.Sign.Number)).Order().ToList();
         return move.B % 6 == 0 ? [.. waiting, 1 + (move.A % (car.Last + 1))] : waiting;
     }
 

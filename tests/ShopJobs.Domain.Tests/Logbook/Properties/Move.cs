@@ -28,6 +28,7 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (2, MoveKind.Withdraw),
         (5, MoveKind.Stale),
         (4, MoveKind.Unentitled),
+        (4, MoveKind.Trained),
         (4, MoveKind.Suspended),
         (3, MoveKind.Slow),
         (3, MoveKind.Uncured),
@@ -85,6 +86,9 @@ internal enum MoveKind
 
     /// <summary>The next pull is made by somebody without the right, and somebody answers for it.</summary>
     Unentitled,
+
+    /// <summary>The next step is signed by a trainee, and mostly somebody answers for it.</summary>
+    Trained,
 
     /// <summary>A release that stands is suspended by a hold, which is decided; then the lead lets it stand again.</summary>
     Suspended,

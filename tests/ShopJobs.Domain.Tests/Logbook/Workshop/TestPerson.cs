@@ -10,7 +10,9 @@ internal sealed record TestPerson(string Name, PersonId Id, IReadOnlySet<Right> 
     public static readonly TestPerson Lee = Of("Lee", 3, Right.Record, Right.Witness, Right.Author, Right.Decide, Right.Release, Right.Lead);
     public static readonly TestPerson Nobody = Of("Nobody", 4);
 
-    public static readonly IReadOnlyList<TestPerson> All = [Tess, Theo, Lee, Nobody];
+    public static readonly TestPerson Tia = Of("Tia", 5, Right.Trainee);
+
+    public static readonly IReadOnlyList<TestPerson> All = [Tess, Theo, Lee, Nobody, Tia];
 
     public override string ToString() => Name;
 

@@ -12,6 +12,7 @@ using ShopJobs.Domain.Tests.Specification.Revisions;
 using ShopJobs.Domain.Tests.Specification.RoadTests;
 using ShopJobs.Domain.Tests.Specification.Shown;
 using ShopJobs.Domain.Tests.Specification.SignOffs;
+using ShopJobs.Domain.Tests.Specification.Trainees;
 using ShopJobs.Domain.Tests.Specification.Visits;
 using ShopJobs.Domain.Tests.Specification.Witnesses;
 using ShopJobs.Domain.Tests.Specification.WrongCars;
@@ -68,6 +69,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void Work_under_a_revised_procedure_stands_or_waits_as_the_rules_say() => Conforms(RevisionRules.Book(), () => new RevisedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_trainees_step_counts_when_one_who_stood_by_answers_for_it() => Conforms(TraineeRules.Book(), () => new TaughtWheel(), (car, step) => car.Take(step));
 
     [Fact]
     public void Nobody_drives_before_the_closing_check() => Conforms(ClosingRules.Book(), () => new ClosedWheel(), (car, step) => car.Take(step));

@@ -102,5 +102,5 @@ internal abstract class ProductCar
     }
 
     private static TestPerson Named(string name, int number) =>
-        new(name, new PersonId(new Guid(number, 0, 0, new byte[8])), Enum.GetValues<Right>().ToHashSet());
+        new(name, new PersonId(new Guid(number, 0, 0, new byte[8])), RightSets.OfTheLead.ToHashSet());
 }

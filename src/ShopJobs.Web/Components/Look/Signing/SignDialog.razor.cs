@@ -29,7 +29,7 @@ public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, Signatur
     protected override async Task OnInitializedAsync()
     {
         var present = await here.LookingAsync();
-        people = [.. (await book.WithRightAsync(Request.Needs))
+        people = [.. (await book.WithRightAsync(Request.Needs, Request.OrNeeds))
             .Where(person => !Request.NotThese.Contains(person.Id) && (Request.Only is null || Request.Only == person.Id))];
         signer = people.Find(person => person.Id == present?.Person)?.Id;
         knownSigner = signer is not null;

@@ -20,6 +20,9 @@ public record SignRequest(ShownLines Shown, CommandId Command)
     /// <summary>Only people with this right today are offered.</summary>
     public Right? Needs { get; init; }
 
+    /// <summary>People with this right are offered beside them.</summary>
+    public Right? OrNeeds { get; init; }
+
     /// <summary>Offered alone: who signs is part of what is shown.</summary>
     public PersonId? Only { get; init; }
 
