@@ -42,6 +42,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         var white = await shop.CarAsync("White");
         var tool = await HrefAsync(page, "/tools", "W7");
         var jorn = await HrefAsync(page, "/people", DemoPeople.Chassis.Name);
+        var options = (await HrefAsync(page, $"/cars/{orange.Value}", "a[href*='/options/']")).Split('?')[0];
         (string Address, string? First, string Button)[] forms =
         [
             ("/customers/new", null, "Save the customer"),
@@ -64,6 +65,12 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ($"/cars/{orange.Value}/joints", null, "RECORD MORE"),
             ($"/cars/{orange.Value}/joints", null, "SIGN: IT FOLLOWS THIS"),
             ("/open-joints", "Mark it sooner or later", "KEEP"),
+            (jorn, null, "Rename"),
+            ("/instruments", null, "Add it"),
+            ("/my-pin", null, "Take a new PIN"),
+            ($"/cars/{orange.Value}/results", "Record it", "RECORD "),
+            ($"{options}/new", null, "Save the option"),
+            ($"{options}/stacks/new", null, "Save the wheel stack"),
             // Last: whatever is typed as its reason is one.
             (tool, "Raise doubt", "RAISE DOUBT"),
         ];
@@ -114,6 +121,52 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         }
     }
 
+    [Fact]
+    public async Task What_is_asked_only_after_something_happened_says_so_too()
+    {
+        var page = await ShopBrowser.SignInAsync(lead, DemoPeople.Lead, "/");
+        var orange = await shop.CarAsync("Orange");
+        var white = await shop.CarAsync("White");
+
+        // A signature without a PIN, and with a wrong one.
+        await page.OpenAsync($"/cars/{white.Value}/release");
+        await page.GetByText("Take this release back", new() { Exact = true }).First.ClickAsync();
+        await PressAsync(page, "TAKE IT BACK", "It was the wrong car", asks: false);
+        var dialog = page.Locator(".sign-dialog");
+        foreach (var pin in new[] { "", "000000" })
+        {
+            await dialog.Locator("#sign-pin").FillAsync(pin);
+            await dialog.Locator("button[type=submit]").ClickAsync();
+            await dialog.Locator(".door-refusal:visible").WaitForAsync();
+            Assert.Empty(await page.EvaluateAsync<string[]>(Unseen));
+        }
+
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Not now" }).ClickAsync();
+
+        // A step that somebody says is wrong, and its answer.
+        await page.OpenAsync(await HrefAsync(page, $"/cars/{orange.Value}", "a[href*='/steps/']"));
+        await page.GetByText("This step is wrong").First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "A number is wrong" }).ClickAsync();
+        await page.OpenAsync("/my-work");
+        await PressAsync(page, "ANSWER", "", asks: true);
+
+        // A car that has left against its gate, is looked over, and comes in again for a warranty case.
+        await page.OpenAsync($"/cars/{orange.Value}/visit");
+        await page.Locator("button.choice", new() { HasText = "On a trailer" }).ClickAsync();
+        await page.Locator("#taken-by").FillAsync("The owner");
+        await page.Locator("#gone-why").FillAsync("He would not wait");
+        await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT HAS LEFT" }).ClickAsync();
+        await page.GetByText("Left on").First.WaitForAsync();
+        await PressAsync(page, "SIGN: LOOKED OVER", "", asks: true);
+        foreach (var typed in new[] { "", "\u202e<b>-1e9</b>" })
+        {
+            await page.OpenAsync($"/cars/{orange.Value}/visit");
+            await page.GetByRole(AriaRole.Button, new() { Name = "It is a warranty case" }).ClickAsync();
+            await PressAsync(page, "BRING IT IN", typed, asks: true);
+            await page.GetByText("Pick the joints the case is about").WaitForAsync();
+        }
+    }
+
     // Fills every field in sight, presses the button, and looks at what is said.
     private static async Task PressAsync(IPage page, string button, string? typed, bool asks)
     {
@@ -159,7 +212,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
     private static async Task<string> HrefAsync(IPage page, string list, string name)
     {
         await page.OpenAsync(list);
-        return await page.GetByRole(AriaRole.Link, new() { Name = name }).First.GetAttributeAsync("href")
+        return await (name.StartsWith("a[", StringComparison.Ordinal) ? page.Locator(name) : page.GetByRole(AriaRole.Link, new() { Name = name })).First.GetAttributeAsync("href")
             ?? throw new InvalidOperationException($"No link to {name}.");
     }
 }

@@ -40,7 +40,6 @@ public sealed partial class EntryWordsTests
         new TorqueRecorded(Job, "G1", Nut, 1, 2, 0, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 2), Spec, [], [5], []),
         new Settled([Nut], Job, "G1", true, 15, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 9), []),
         new Witnessed(Job, "G1", Nut.Joint, 2, [7, 8, 9], WitnessMethod.LookedAtMark, true, null, "s"),
-        new StepConfirmed(Job, "Final torque", [], [], [4], false, null, "s") { ByTrainee = true },
         new Countersigned([7, 8], "s"),
         new PositionHeld([Nut], Text),
         new Decided(Nut, Disposition.Rework, [7], [new ToolDoubt(Wrench, 3)], Text, null, "s"),
@@ -93,6 +92,10 @@ public sealed partial class EntryWordsTests
         Assert.True(char.IsUpper(sentence[0]), sentence);
         Assert.DoesNotMatch(IdOrDigest(), sentence);
     }
+
+    [Fact]
+    public void What_a_trainee_signed_is_said_to_be_his() => Assert.Contains(
+        "as a trainee", EntryWords.Of(new StepConfirmed(Job, "Final torque", [], [], [4], false, null, "s") { ByTrainee = true }, Names), StringComparison.Ordinal);
 
     [Fact]
     public void The_length_of_a_tool_is_said_where_it_was_entered()

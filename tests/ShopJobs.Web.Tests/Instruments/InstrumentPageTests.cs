@@ -76,6 +76,27 @@ public sealed class InstrumentPageTests : BunitContext, IAsyncLifetime
         Assert.Contains("Withdrawn by entry 3: entered by mistake.", Page().Find("section[aria-labelledby=checks-title]").TextContent, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task In_doubt_it_lists_whose_cars_it_measured_and_who_was_told()
+    {
+        var car = await bench.CarAsync();
+        bench.Time.Advance(TimeSpan.FromHours(1));
+        await bench.SignInAsync(bench.Lead);
+        await bench.WriteAsync(LogbookId.Of(car), new ResultRecorded(
+            "run-out@front-left", [new MeasuredValue("run-out", 0.05m, "mm")], ResultBasis.Measured, null, [], null, null, []) { Tool = gauge.Id, On = ToolBench.Today, ToolEntry = 2 });
+        var page = Page();
+        Assert.Contains("Owner: Rasmo Field", page.Find(".recall-owner").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("button").Where(button => button.TextContent.Trim() == "Owner told"));
+
+        await GiveReasonAsync(page, "Raise doubt", "It fell");
+        page.WaitForAssertion(() => Assert.Contains("Not told yet.", page.Find(".recall-owner").TextContent, StringComparison.Ordinal));
+        await Press(page, "Owner told");
+        await page.Find($"#told-{car.Value}").InputAsync(new() { Value = "By telephone: he waits" });
+        await page.Find(".recall-owner form").SubmitAsync(new());
+
+        page.WaitForAssertion(() => Assert.Contains("Told by Edda", page.Find(".recall-owner").TextContent, StringComparison.Ordinal));
+    }
+
     private IRenderedComponent<InstrumentPage> Page() => Render<InstrumentPage>(parameters => parameters.Add(page => page.Id, gauge.Id.Value));
 
     private static async Task GiveReasonAsync(IRenderedComponent<InstrumentPage> page, string button, string reason)

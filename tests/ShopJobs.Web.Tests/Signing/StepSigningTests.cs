@@ -128,7 +128,7 @@ public sealed class StepSigningTests : DialogBench
         var page = await AtAsync("faces", ".countersign-panel");
         Assert.Contains("Signed by Sefa, a trainee", page.Find(".countersign-panel h2").TextContent, StringComparison.Ordinal);
         await PressAsync(page, "COUNTERSIGN: I stood by");
-        Assert.Contains("Signed by Sefa, a trainee", Shown, StringComparison.Ordinal);
+        Assert.Contains("Signed by Sefa, a trainee", Shown);
         await TypePinAsync(DemoPeople.Engines);
 
         page.WaitForAssertion(() => Assert.Equal(StepStanding.Signed, Standing("faces")), TimeSpan.FromSeconds(30));

@@ -74,7 +74,7 @@ internal sealed class ToolBench : IDisposable
         services = container;
         await container.MigrateShopAsync();
         await using var shop = await container.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
-        shop.People.Add(Person(Lead, "Edda", Enum.GetValues<Right>()));
+        shop.People.Add(Person(Lead, "Edda", [.. RightSets.OfTheLead]));
         shop.People.Add(Person(Technician, "Jorn", [Right.Record, Right.Witness]));
         shop.People.Add(Person(Newcomer, "Sefa", [Right.Record]));
         shop.Tablets.Add(new Tablet { Id = signingTablet, Name = "Office", TokenHash = [2], EnrolledBy = Lead, EnrolledAt = Noon.UtcDateTime });

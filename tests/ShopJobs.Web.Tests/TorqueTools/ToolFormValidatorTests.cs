@@ -108,6 +108,21 @@ public sealed class ToolFormValidatorTests
         Assert.Contains(says, Assert.Single(Wrong(form)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("0")]
+    [InlineData("5001")]
+    [InlineData("-2500")]
+    [InlineData("2500.5")]
+    [InlineData("2500 N·m")]
+    [InlineData("many")]
+    public void A_bad_number_of_pulls_is_told_in_plain_words(string typed)
+    {
+        var form = ToolBench.Form();
+        form.CycleLimit = typed;
+
+        Assert.Contains("Write a whole number of pulls from 1 to 5000", Assert.Single(Wrong(form)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Name_and_serial_are_asked_for_and_bounded()
     {

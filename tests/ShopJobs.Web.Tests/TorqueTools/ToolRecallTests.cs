@@ -63,6 +63,46 @@ public sealed class ToolRecallTests : IAsyncLifetime, IDisposable
         Assert.Equal((new EnteredTorque(100.1m, TorqueUnit.NewtonMetre), true, PositionState.Doubted), (truly.Delivered, truly.IsUnder, line.State));
     }
 
+    [Fact]
+    public async Task Pulls_since_its_calibration_are_counted_over_all_cars_each_nut_of_a_re_torque_as_one()
+    {
+        var wrench = await bench.WrenchAsync();
+        Assert.Equal(0, bench.Get<ToolShelf>().Find(wrench)!.Pulls);
+        bench.Time.Advance(TimeSpan.FromHours(1));
+        await bench.WriteAsync(LogbookId.Of(Blue), Pull(wrench, 1), Pull(wrench, 2), ReTorque(wrench, 1, 2, 3));
+        await bench.WriteAsync(LogbookId.Of(Orange), Pull(wrench, 1));
+
+        Assert.Equal(6, bench.Get<ToolShelf>().Find(wrench)!.Pulls);
+        Assert.Equal(6, bench.Get<ShopJobs.Web.Desk.CarDesk>().Read(Blue, null).Now.PullsWith(wrench));
+
+        bench.Time.Advance(TimeSpan.FromDays(1));
+        await bench.SignInAsync(bench.Lead);
+        await bench.CalibrateAsync(wrench, ToolBench.Today.AddDays(1), null, "40", "110", "200");
+        Assert.Equal(0, bench.Get<ToolShelf>().Find(wrench)!.Pulls);
+    }
+
+    [Fact]
+    public async Task A_wrench_whose_pulls_are_used_up_says_so_and_ten_of_them_before()
+    {
+        var wrench = await bench.WrenchAsync();
+        var form = ToolForm.Of(wrench, bench.Get<ToolShelf>().Find(wrench)!.Tool);
+        form.CycleLimit = "20";
+        Assert.True((await bench.Get<ToolShelf>().SaveAsync(form)).Recorded);
+        bench.Time.Advance(TimeSpan.FromHours(1));
+
+        await bench.WriteAsync(LogbookId.Of(Blue), [.. Enumerable.Range(1, 18).Select(number => Pull(wrench, number))]);
+        Assert.Equal("due in 2 pulls", bench.Get<ToolShelf>().Find(wrench)!.Standing.Words);
+        await bench.WriteAsync(LogbookId.Of(Orange), Pull(wrench, 1), Pull(wrench, 2));
+
+        var standing = bench.Get<ToolShelf>().Find(wrench)!.Standing;
+        Assert.Equal(("its pulls are used up", false), (standing.Words, standing.MayBeUsed));
+        var now = bench.Get<ShopJobs.Web.Desk.CarDesk>().Read(Blue, null).Now;
+        Assert.True(now.IsAtItsLimit(now.Tool(wrench)));
+    }
+
+    private static Settled ReTorque(ToolId tool, params int[] numbers) => new(
+        [.. numbers.Select(Nut)], new JobId(Guid.Empty), "G1", false, null, TorqueKind.SettingConfirmed, new EnteredTorque(110, TorqueUnit.NewtonMetre), tool, ToolBench.Today, []);
+
     private static JointPosition Nut(int number) => new("wheel.nut", "front-left", number);
 
     private static Opened Open(int number) => new([Nut(number)], [], [], null, null);

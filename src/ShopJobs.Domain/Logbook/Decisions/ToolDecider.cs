@@ -50,7 +50,7 @@ public static class ToolDecider
             EnterTool enter => Accept(new ToolEntered(
                 tool, enter.Tool.Name, enter.Tool.Serial, enter.Tool.Kind, enter.Tool.Unit, enter.Tool.LowestMarked, enter.Tool.Top,
                 enter.Tool.Graduation, enter.Tool.ClassDeviationPercent)
-            { LengthMm = enter.Tool.LengthMm }),
+            { LengthMm = enter.Tool.LengthMm, CycleLimit = enter.Tool.CycleLimit == TorqueTool.StandardCycles ? null : enter.Tool.CycleLimit }),
             Calibrate { Calibration: var calibration } => Calibrated(state, calibration, today),
             EnterInstrument enter => Accept(new InstrumentEntered(tool, enter.Instrument.Name, enter.Instrument.Serial, enter.Instrument.Kind)),
             CheckInstrument { Check: var check } => Checked(state, check, today),

@@ -12,10 +12,11 @@ namespace ShopJobs.Web.Components.Instruments;
 
 /// <summary>One instrument: how it stands, its checks, and what was measured with it.</summary>
 public sealed partial class InstrumentPage(
-    InstrumentShelf shelf, ToolDesk desk, ToolSigning signing, WhoIsHere here, LogbookNotices notices, ShopClock clock) : IDisposable
+    InstrumentShelf shelf, ToolDesk desk, PeopleBook people, ToolSigning signing, WhoIsHere here, LogbookNotices notices, ShopClock clock) : IDisposable
 {
     private InstrumentLine? line;
-    private IReadOnlyList<MeasuredLine> measured = [];
+    private IReadOnlyList<MeasuredCar> measured = [];
+    private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
     private IReadOnlyList<HoldPoint> against = [];
     private CheckForm form = new();
     private DateOnly today;
@@ -63,6 +64,7 @@ public sealed partial class InstrumentPage(
     {
         var present = await here.LookingAsync();
         (lead, me) = (present?.May(Right.Lead) ?? false, present?.Person ?? default);
+        names = await people.NamesAsync();
         Read();
         subscription ??= notices.Subscribe(notice =>
         {
@@ -83,6 +85,12 @@ public sealed partial class InstrumentPage(
         line = shelf.Find(Tool);
         measured = line is null ? [] : shelf.MeasuredWith(Tool);
         against = lead && line is { State: { OutOfUseBy: > 0 } or { Doubts.IsEmpty: false } } ? desk.AgainstClearing(Tool, me) : [];
+    }
+
+    private async Task<bool> ToldAsync(CarId car, string words)
+    {
+        await RunAsync(async () => await shelf.ReportAsync(Tool, words, digest => new TellOwner(car, digest)), "It is recorded that the owner was told.");
+        return answer is { Recorded: true };
     }
 
     private Task DroppedAsync() => RunAsync(

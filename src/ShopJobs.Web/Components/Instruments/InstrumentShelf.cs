@@ -19,7 +19,12 @@ public sealed record InstrumentLine(ToolId Id, Instrument Instrument, ToolState 
 
 /// <summary>One result measured with an instrument.</summary>
 /// <param name="Stands">It is the newest of its name on that car, and not void.</param>
-public sealed record MeasuredLine(CarId Car, string CarName, Recorded Recorded, string Name, bool Stands);
+public sealed record MeasuredLine(Recorded Recorded, string Name, bool Stands);
+
+/// <summary>What an instrument measured on one car, newest first, and whose car it is.</summary>
+/// <param name="Owner">Who owns the car, and how the owner is reached.</param>
+/// <param name="Told">When the owner was told since the newest doubt; null where nobody did.</param>
+public sealed record MeasuredCar(CarId Car, string Name, string Owner, ToldOwner? Told, IReadOnlyList<MeasuredLine> Lines);
 
 /// <summary>The shop's gauges, scales and rigs: read, entered, and what was measured with them.</summary>
 public sealed class InstrumentShelf(
@@ -67,30 +72,36 @@ public sealed class InstrumentShelf(
             : DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
     }
 
-    /// <summary>Everything that was measured with it, newest first.</summary>
-    public IReadOnlyList<MeasuredLine> MeasuredWith(ToolId id) => snapshots.Read(reader =>
+    /// <summary>Everything that was measured with it, by car, the car measured last first.</summary>
+    public IReadOnlyList<MeasuredCar> MeasuredWith(ToolId id) => snapshots.Read(reader =>
     {
         var register = surroundings.Of(reader, default).Register;
-        return (IReadOnlyList<MeasuredLine>)[.. Candidates(reader, id).GroupBy(entry => entry.Owner).SelectMany(car => OnCar(reader, register, car.Key, [.. car.Select(entry => entry.Number)]))
-            .OrderByDescending(line => line.Recorded.At)];
+        var state = reader.FoldAsFarAsReadable(Folders.LogbookOf(id), Folders.Tool).State;
+        return (IReadOnlyList<MeasuredCar>)[.. Candidates(reader, id).GroupBy(entry => new CarId(entry.Owner), entry => entry.Number)
+            .Select(car => new MeasuredCar(
+                car.Key,
+                ToolRecall.NameOf(reader, car.Key),
+                ToolRecall.OwnerOf(reader, car.Key),
+                state.ToldOf(car.Key),
+                [.. OnCar(reader, register, car.Key, [.. car]).OrderByDescending(line => line.Recorded.At)]))
+            .Where(car => car.Lines.Count > 0)
+            .OrderByDescending(car => car.Lines[0].Recorded.At)];
     });
 
     private InstrumentLine? Line(LogbookReader reader, ToolId id, ToolState state) => state.Instrument is { } instrument
         ? new InstrumentLine(id, instrument, state, state.StandingOn(DateOnly.FromDateTime(clock.OnTheWall(reader.At))))
         : null;
 
-    private static IEnumerable<MeasuredLine> OnCar(LogbookReader reader, Domain.Procedures.JointRegister register, Guid owner, IReadOnlyList<long> numbers)
+    private static IEnumerable<MeasuredLine> OnCar(LogbookReader reader, Domain.Procedures.JointRegister register, CarId car, IReadOnlyList<long> numbers)
     {
-        var car = new CarId(owner);
         var state = reader.FoldAsFarAsReadable(Folders.LogbookOf(car), Folders.Car).State;
-        var name = reader.Row($"car-name:{owner}", "SELECT Name FROM Cars WHERE Id = $1", [owner], found => found as string ?? "a car not in the book");
         return from number in numbers
                where number <= state.Number
                let recorded = Folders.Read(reader.Entries(Folders.LogbookOf(car), number - 1, 1)[0])
                where recorded.Entry is ResultRecorded
                let result = (ResultRecorded)recorded.Entry
                select new MeasuredLine(
-                   car, name, recorded, register.NameOfResult(result.Name),
+                   recorded, register.NameOfResult(result.Name),
                    state.Results.TryGetValue(result.Name, out var book) && book.Number == number && book.VoidBy == 0);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
@@ -29,7 +30,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
     private static IEnumerable<DecisionItem> ItemsOf(Present here, CarReading reading)
     {
         IEnumerable<DecisionItem> toDecide = [.. Fasteners(reading), .. Work(reading), .. Corrections(reading)];
-        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Witness) ? Fewer(here, reading) : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading) : []];
+        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Witness) ? Fewer(here, reading) : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading).Concat(Resting(reading)) : []];
     }
 
     // A joint's fasteners together: they are decided at once where there are several.
@@ -78,6 +79,14 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
     private static IEnumerable<DecisionItem> Fewer(Present here, CarReading reading) =>
         reading.State.FewerAsked.Values.Where(asked => asked.Person != here.Person).Select(asked => new DecisionItem(
             $"{reading.Now.PersonName(asked.Person)} says that it has fewer joints: a second person looks", "Look", Links.Joints(reading.Car)));
+
+    // A job on hold waits for the lead alone, whoever is on it.
+    private static IEnumerable<DecisionItem> Resting(CarReading reading) =>
+        from job in reading.State.RunningJobs
+        where job.OnHold is not null
+        let procedure = reading.Placed(job).Procedure
+        select new DecisionItem(
+            string.Create(CultureInfo.InvariantCulture, $"{procedure.Code} {procedure.Title} is on hold since {reading.Now.OnTheWall(job.OnHold!.At):d MMM yyyy}"), "Resume or end it", Links.Car(reading.Car));
 
     private static IEnumerable<DecisionItem> Suspended(CarReading reading) =>
         from kind in ReleaseKinds.All

@@ -69,6 +69,12 @@ public sealed record WorkSheet(
     private static IEnumerable<OpenStep> Open(CarReading reading, JobBook job, JobStateWords? states)
     {
         var placed = reading.Placed(job);
+        if (reading.State.Visit is { IsOpen: false })
+        {
+            return placed.Steps.Where(step => reading.State.StandingOf(job, placed, step) != StepStanding.Signed).Take(1)
+                .Select(step => new OpenStep(reading, job, step, "", "The car is not here. Next: it comes in again."));
+        }
+
         if (!job.IsAtWork)
         {
             return placed.Steps.Where(step => job.OnHold is not null && reading.State.StandingOf(job, placed, step) != StepStanding.Signed).Take(1)

@@ -23,8 +23,12 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
     public string About => FormattableString.Invariant(
         $"{KindWord(Tool.Kind)}, {Tool.LowestMarked:0.##}..{Tool.Top:0.##} {Domain.Fasteners.TorqueUnits.Symbol(Tool.Unit)}");
 
-    /// <summary>Last day of its calibration.</summary>
-    public string DueWords => Due is { } due ? FormattableString.Invariant($"calibrated to {due:yyyy-MM-dd}") : "no calibration";
+    /// <summary>Pulls left until it is to be calibrated; null while there are many.</summary>
+    public int? FewPullsLeft { get; init; }
+
+    /// <summary>Last day of its calibration, and how many pulls are left where they are few.</summary>
+    public string DueWords => (Due is { } due ? FormattableString.Invariant($"calibrated to {due:yyyy-MM-dd}") : "no calibration")
+        + (FewPullsLeft is { } left ? FormattableString.Invariant($", {left} {(left == 1 ? "pull" : "pulls")} left") : "");
 
     /// <summary>Every tool for a cell: those that can do it first, by name.</summary>
     /// <param name="runDown">Run-down torque typed for it and not recorded yet.</param>
@@ -39,7 +43,7 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
                where tool.Value is { Tool: not null, RetiredBy: 0 }
                let against = reading.State.Against(reading.Now, job, cell.Instance, cell.Stage, tool.Key, added)
                orderby against.Count > 0, tool.Value.Tool!.Name
-               select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against) { Turns = cell.Stage.Turn is not null },
+               select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against) { Turns = cell.Stage.Turn is not null, FewPullsLeft = FewLeft(reading, tool.Key, tool.Value.Tool!) },
         ];
     }
 
@@ -59,6 +63,9 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
             .Select(pull => (ToolId?)pull.Fact.Tool);
         return mine.Prepend(chosen).Select(id => offers.FirstOrDefault(offer => offer.Fits && offer.Id == id)).FirstOrDefault(offer => offer is not null);
     }
+
+    private static int? FewLeft(CarReading reading, ToolId id, TorqueTool tool) =>
+        tool.CycleLimit - reading.Now.PullsWith(id) is var left && left <= tool.CycleLimit / 10 ? Math.Max(0, left) : null;
 
     private static string KindWord(ToolKind kind) => kind switch
     {

@@ -9,7 +9,4 @@ public sealed record ToolLine(ToolId Id, TorqueTool Tool, ToolState State, ToolS
 {
     /// <summary>Pulls made with it since its last good calibration, on every car.</summary>
     public int Pulls { get; init; }
-
-    /// <summary>True from nine tenths of the pulls it may make on (common practice, no source).</summary>
-    public bool IsNearItsLimit => Pulls >= Tool.CycleLimit - (Tool.CycleLimit / 10);
 }

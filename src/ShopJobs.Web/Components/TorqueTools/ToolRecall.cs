@@ -83,13 +83,13 @@ public sealed class ToolRecall(LogbookSnapshots snapshots, Surroundings surround
             return found;
         });
 
-    private static string OwnerOf(LogbookReader reader, CarId car) => reader.Row(
+    internal static string OwnerOf(LogbookReader reader, CarId car) => reader.Row(
         $"car-owner:{car.Value}",
         "SELECT Customers.Name || CASE Customers.Contact WHEN '' THEN ', no telephone known' ELSE ', ' || Customers.Contact END FROM Cars JOIN Customers ON Customers.Id = Cars.CustomerId WHERE Cars.Id = $1",
         [car.Value],
         owner => owner as string ?? "nobody known");
 
-    private static string NameOf(LogbookReader reader, CarId car) => reader.Row($"car-name:{car.Value}", connection =>
+    internal static string NameOf(LogbookReader reader, CarId car) => reader.Row($"car-name:{car.Value}", connection =>
     {
         using var command = connection.CreateCommand();
         command.CommandText = "SELECT Name FROM Cars WHERE Id = $id";

@@ -86,8 +86,9 @@ public sealed class ToolShelf(
     {
         var folded = reader.FoldAsFarAsReadable(Folders.LogbookOf(id), Folders.Tool);
         var today = DateOnly.FromDateTime(clock.OnTheWall(reader.At));
+        var pulls = ToolUsers.PullsWith(reader, id);
         return folded.State.Tool is { } tool
-            ? new ToolLine(id, tool, folded.State, folded.State.StandingOn(today), folded.Unreadable?.Message) { Pulls = ToolUsers.PullsWith(reader, id) }
+            ? new ToolLine(id, tool, folded.State, folded.State.StandingOn(today, pulls), folded.Unreadable?.Message) { Pulls = pulls }
             : null;
     }
 }

@@ -39,5 +39,12 @@ public static class ToolWords
         return tool.LengthMm is { } length ? $"{TypedNumber.Plain(length)} mm from hand to square" : "not entered: no crowfoot or extension on it";
     }
 
+    /// <summary>Pulls since its calibration beside how many it may make, for example "412 of 5000".</summary>
+    public static string Pulls(this TorqueTool tool, int pulls)
+    {
+        ArgumentNullException.ThrowIfNull(tool);
+        return string.Create(CultureInfo.InvariantCulture, $"{pulls} of {tool.CycleLimit}");
+    }
+
     public static string Day(this DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

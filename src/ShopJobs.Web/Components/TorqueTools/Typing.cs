@@ -40,6 +40,16 @@ internal static class Typing
         return problem is null ? length : null;
     }
 
+    /// <summary>Pulls until a tool is calibrated again, from 1 to <see cref="TorqueTool.StandardCycles"/>; null with the problem in words.</summary>
+    internal static int? Cycles(string text, out string? problem)
+    {
+        var cycles = TypedNumber.Alone(text, "");
+        problem = cycles is { } number && number == decimal.Truncate(number) && number >= 1 && number <= TorqueTool.StandardCycles
+            ? null
+            : FormattableString.Invariant($"Write a whole number of pulls from 1 to {TorqueTool.StandardCycles}, for example 2500.");
+        return problem is null ? (int)cycles!.Value : null;
+    }
+
     /// <summary>A percent above 0 and at most 20; null with the problem in words.</summary>
     internal static decimal? Percent(string text, out string? problem)
     {

@@ -40,6 +40,7 @@ internal sealed class CarAtWork
         State = other.State;
         Book = [.. other.Book];
         (Places, OnLiftB) = (other.Places, other.OnLiftB);
+        PulledElsewhere = other.PulledElsewhere;
         (passed, off, newest, anchor, Clock) = (other.passed, other.off, other.newest, other.anchor, other.Clock);
     }
 
@@ -55,6 +56,9 @@ internal sealed class CarAtWork
 
     /// <summary>The other car that stands on lift B; null where the lift is free.</summary>
     public string? OnLiftB { get; set; } = "Orange";
+
+    /// <summary>Pulls that every tool made on other cars since its calibration.</summary>
+    public int PulledElsewhere { get; set; }
 
     /// <summary>For whom somebody is no second person; nobody where none is named.</summary>
     public IReadOnlyDictionary<PersonId, IReadOnlySet<PersonId>> Ties { get; init; } = new Dictionary<PersonId, IReadOnlySet<PersonId>>();
@@ -193,7 +197,12 @@ internal sealed class CarAtWork
         Ahead = Now - (passed + off),
         Places = Places,
         StandsAt = place => place == "LiftB" ? OnLiftB : null,
+        PullsWith = tool => PulledElsewhere + PullsHere(tool),
     }.For(State);
+
+    private int PullsHere(ToolId tool) => Tool(tool).LastGoodAt is var since
+        ? Book.Count(recorded => recorded.Entry is TorqueRecorded pull && pull.Tool == tool && !(recorded.At <= since))
+        : 0;
 
     public Verdict Try(TestPerson person, Command command)
     {

@@ -3,6 +3,7 @@ using ShopJobs.Domain.Tests.Specification.Clocks;
 using ShopJobs.Domain.Tests.Specification.Closing;
 using ShopJobs.Domain.Tests.Specification.Corrections;
 using ShopJobs.Domain.Tests.Specification.Counts;
+using ShopJobs.Domain.Tests.Specification.Cycles;
 using ShopJobs.Domain.Tests.Specification.JobEnds;
 using ShopJobs.Domain.Tests.Specification.Proof;
 using ShopJobs.Domain.Tests.Specification.Releases;
@@ -69,6 +70,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void Work_under_a_revised_procedure_stands_or_waits_as_the_rules_say() => Conforms(RevisionRules.Book(), () => new RevisedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_tool_counts_up_to_its_limit_and_from_its_calibration_on() => Conforms(CycleRules.Book(), () => new SpentWrench(), (car, step) => car.Take(step));
 
     [Fact]
     public void A_trainees_step_counts_when_one_who_stood_by_answers_for_it() => Conforms(TraineeRules.Book(), () => new TaughtWheel(), (car, step) => car.Take(step));
