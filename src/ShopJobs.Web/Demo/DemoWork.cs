@@ -31,6 +31,9 @@ public sealed class DemoWork(
     ShopSettings settings,
     ShopClock clock)
 {
+    /// <summary>Entries that it writes into all logbooks together.</summary>
+    public const int Entries = 1;
+
     private static readonly DemoPeople.DemoPerson Technician = DemoPeople.Chassis;
     private static readonly DemoPeople.DemoPerson Second = DemoPeople.Engines;
     private static readonly CarCondition[] WheelUp = [new("stand", "wheel-up"), new("hub", "held"), new("steering", "straight"), new("engine", "cold")];

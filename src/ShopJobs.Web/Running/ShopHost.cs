@@ -5,6 +5,7 @@ using MudBlazor.Services;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components;
 using ShopJobs.Web.Components.CustomerData;
+using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
@@ -97,6 +98,7 @@ internal static class ShopHost
         app.MapAccounts();
         app.MapCustomerPages();
         app.MapCustomerData();
+        StartProgress.Map(app);
         app.MapCells();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders

@@ -153,7 +153,7 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     {
         await page.Locator(".sign-button:not([disabled])").WaitForAsync();
         await page.Locator(".sign-button:not([disabled])").SignWithAsync(page, person, "SIGN");
-        await page.Locator(".signed").WaitForAsync();
+        await page.Locator(".signed, .trainee-signed").WaitForAsync();
     }
 
     /// <summary>A second person looks and signs at this tablet; what came of it is on the page after.</summary>

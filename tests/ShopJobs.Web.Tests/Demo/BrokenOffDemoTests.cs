@@ -23,6 +23,7 @@ public sealed class BrokenOffDemoTests(OpenDemo undisturbed) : IClassFixture<Ope
     {
         await BreakOffAfterAsync(entries);
 
+        Assert.Equal($$"""{"done":{{entries}},"of":{{DemoWork.Entries}}}""", (await shop.NewBrowser().GetAsync("/start/progress")).Text);
         Assert.Equal("/start", (await shop.NewBrowser().GetAsync("/")).Path);
         var start = await shop.NewBrowser().GetAsync("/start");
         Assert.Contains("Finish the demo shop", start.Text, StringComparison.Ordinal);

@@ -26,6 +26,13 @@ public sealed class DemoWorkTests(OpenDemo demo) : IClassFixture<OpenDemo>
     }
 
     [Fact]
+    public async Task The_bar_of_the_start_page_counts_to_the_last_entry_and_says_nothing_of_an_open_shop()
+    {
+        Assert.Equal(DemoWork.Entries, await shop.RowsAsync(async rows => (await rows.Database.SqlQuery<int>($"SELECT count(*) AS Value FROM entries").ToListAsync())[0]));
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, (await shop.NewBrowser().GetAsync("/start/progress")).Status);
+    }
+
+    [Fact]
     public async Task Blue_has_both_jobs_just_started_and_assigned()
     {
         var blue = await ReadAsync("Blue");

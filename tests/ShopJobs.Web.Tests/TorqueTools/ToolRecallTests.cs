@@ -82,7 +82,7 @@ public sealed class ToolRecallTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
-    public async Task A_wrench_whose_pulls_are_used_up_says_so_and_ten_of_them_before()
+    public async Task A_wrench_whose_pulls_are_used_up_says_so_and_in_its_last_tenth_before()
     {
         var wrench = await bench.WrenchAsync();
         var form = ToolForm.Of(wrench, bench.Get<ToolShelf>().Find(wrench)!.Tool);
