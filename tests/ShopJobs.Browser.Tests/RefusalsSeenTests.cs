@@ -42,7 +42,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         var white = await shop.CarAsync("White");
         var tool = await HrefAsync(page, "/tools", "W7");
         var jorn = await HrefAsync(page, "/people", DemoPeople.Chassis.Name);
-        var options = (await HrefAsync(page, $"/cars/{orange.Value}", "a[href*='/options/']")).Split('?')[0];
+        var options = (await HrefAsync(page, $"/cars/{(await shop.CarAsync("Blue")).Value}", "a[href*='/options/']")).Split('?')[0];
         (string Address, string? First, string Button)[] forms =
         [
             ("/customers/new", null, "Save the customer"),
@@ -131,6 +131,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         // A signature without a PIN, and with a wrong one.
         await page.OpenAsync($"/cars/{white.Value}/release");
         await page.GetByText("Take this release back", new() { Exact = true }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "No, it never left" }).First.ClickAsync();
         await PressAsync(page, "TAKE IT BACK", "It was the wrong car", asks: false);
         var dialog = page.Locator(".sign-dialog");
         foreach (var pin in new[] { "", "000000" })

@@ -48,7 +48,7 @@ public sealed class TraineeTests : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { Name = "Take a new PIN" }).ClickAsync();
         tove = tove with { Pin = (await page.Locator(".pin-shown").InnerTextAsync()).Trim() };
 
-        var first = shop.Read(car).Placed(shop.Read(car).State.Jobs[job]).Steps[0];
+        var first = shop.Read(car).Placed(shop.Read(car).State.Jobs[job]).Steps.First();
         await new ProcedureHands(page, shop, car, job, tove, DemoPeople.Engines).FinishStepAsync(first.Id);
         await page.GetByText("Signed by Tove, a trainee").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("trainee-signed");
@@ -61,7 +61,7 @@ public sealed class TraineeTests : IAsyncLifetime
         page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/my-work");
         await page.GetByText("signed by Tove, a trainee, waits for whoever stood by").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("trainee-waits-for-mate");
-        await page.GetByRole(AriaRole.Link, new() { NameRegex = new("^Countersign") }).First.ClickAsync();
+        await page.Locator(".decisions-item", new() { HasText = "Countersign" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "COUNTERSIGN: I stood by" }).SignWithAsync(page, DemoPeople.Chassis, "COUNTERSIGN");
         await page.GetByText("stood by and countersigned").WaitForAsync();
         await page.IsAccessibleAsync("trainee-countersigned");

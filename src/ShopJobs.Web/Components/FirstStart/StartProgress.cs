@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.FirstStart;
 
