@@ -57,7 +57,7 @@ internal static class ReleaseLines
     }
 
     private static bool HasLapsed(SummarySubject car, ReleaseBook release) =>
-        ReleaseStandings.HasLapsed(car.Now, release) || release.Fact.LapsesAtKm < car.Facts.OdometerKm;
+        car.Standing(release.Fact.Kind).Kind == ReleaseStandingKind.Lapsed || release.Fact.LapsesAtKm < car.Facts.OdometerKm;
 
     private static string Given(SummarySubject car, ReleaseKind kind, ReleaseBook release, string day)
     {

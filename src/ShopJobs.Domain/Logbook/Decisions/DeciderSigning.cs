@@ -93,8 +93,8 @@ public static partial class Decider
         var asked = new ReleaseQuestion(state, now, release.Kind, release.CustomerAcceptance is not null, rules.Position);
         var without = state.Undone.Keys.Where(asked.GoesWithout).Order(StringComparer.Ordinal).ToList();
         refused.AddRange(rules.OnRelease(state, now, release.Kind, release.CustomerAcceptance is not null, release.OdometerKm));
-        // That a result is missing which only a drive gives, the customer is told in writing.
-        refused.AddRange(release.CustomerAcceptance?.Lacks(now.Today, inWriting: release.Kind == ReleaseKind.Road && without.Count > 0) ?? []);
+        // That a result is missing which only a drive gives, or that a re-torque is still due, the customer is told in writing.
+        refused.AddRange(release.CustomerAcceptance?.Lacks(now.Today, inWriting: rules.NeedsWriting(state, now, release.Kind, release.OdometerKm)) ?? []);
         if (release.OdometerKm < state.Odometer && release.OdometerWhy is null)
         {
             refused.Add(new HoldPoint(HoldReason.OdometerBelowLast) { Km = state.Odometer });

@@ -132,7 +132,7 @@ public static partial class Decider
 
         var road = state.StandingOf(now, ReleaseKind.Road);
         return !road.IsGood ? [new HoldPoint(HoldReason.NotReleased), .. road.Why]
-            : odometer?.Km > road.Release!.Fact.LapsesAtKm ? [new HoldPoint(HoldReason.NotReleased)]
+            : odometer?.Km > road.Release!.Fact.LapsesAtKm ? [new HoldPoint(HoldReason.NotReleased) { Km = road.Release.Fact.LapsesAtKm }]
             : [];
     }
 

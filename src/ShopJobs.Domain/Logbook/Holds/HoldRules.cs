@@ -38,6 +38,10 @@ public sealed record HoldRules(
     public IReadOnlyList<HoldPoint> OnRelease(CarState state, Circumstances now, ReleaseKind kind, bool customerAccepted, decimal? odometerKm = null) =>
         OnRelease(new ReleaseQuestion(state, now, kind, customerAccepted, Position) { OdometerKm = odometerKm });
 
+    /// <summary>True where only the customer's written acceptance lets the car go: a re-torque is due, or a result is missing that only a drive gives.</summary>
+    public bool NeedsWriting(CarState state, Circumstances now, ReleaseKind kind, decimal? odometerKm) => OnRelease(state, now, kind, customerAccepted: false, odometerKm)
+        .Any(point => point.Reason is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue || (point.Reason == HoldReason.AwaitsDrive && kind == ReleaseKind.Road));
+
     /// <summary>As the other, with everything that is asked.</summary>
     public IReadOnlyList<HoldPoint> OnRelease(ReleaseQuestion question) => [.. Release.SelectMany(rule => rule.Find(question))];
 

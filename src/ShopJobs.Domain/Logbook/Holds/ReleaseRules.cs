@@ -180,7 +180,7 @@ public static class ReleaseRules
         q.Kind == ReleaseKind.Move || q.CustomerAccepted
             ? []
             : from book in q.State.Positions.Values
-              where q.State.OwesReTorque(book) && q.State.IsOverdue(q.Now, book, q.OdometerKm)
+              where q.State.OwesReTorque(book) && q.State.IsOverdue(q.Now, book, q.OdometerKm ?? q.State.Odometer)
               group book by book.Position.Joint into joint
               select new HoldPoint(HoldReason.ReTorqueOverdue) { Position = joint.First().Position };
 

@@ -13,7 +13,7 @@ public enum ReleaseStandingKind
     /// <summary>It could not be given now: nobody drives before it was looked at and signed to stand again.</summary>
     Suspended,
 
-    /// <summary>Its re-torque is overdue by date; a road test's day is over.</summary>
+    /// <summary>Its re-torque is overdue by date or by distance; a road test's day is over.</summary>
     Lapsed,
 
     /// <summary>Ended for good by an opening or a pull.</summary>
@@ -57,7 +57,7 @@ public static class ReleaseStandings
         var why = state.AgainstStanding(now, release);
         return why.Count > 0 || release.SuspendedBy > 0 || state.WasDoubtedSince(now, release)
             ? new ReleaseStanding(ReleaseStandingKind.Suspended, release, why)
-            : new ReleaseStanding(HasLapsed(now, release) ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands, release, []);
+            : new ReleaseStanding(state.HasLapsed(now, release) ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands, release, []);
     }
 
     /// <summary>What the rules find against a release that was given.</summary>
@@ -70,9 +70,9 @@ public static class ReleaseStandings
             .Where(point => point.Job is not { } job || point.Reason != HoldReason.StepNotSigned || state.Jobs[job].Number < release.Number),
     ];
 
-    /// <summary>True when its last day is over: a re-torque is overdue, or it was a road test of another day.</summary>
-    internal static bool HasLapsed(Circumstances now, ReleaseBook release) =>
-        now.LapsesOn(release) < now.DayShown;
+    // Its last day or its last kilometre is over: a re-torque is overdue, or it was a road test of another day.
+    private static bool HasLapsed(this CarState state, Circumstances now, ReleaseBook release) =>
+        now.LapsesOn(release) < now.DayShown || state.Odometer > release.Fact.LapsesAtKm;
 
     // A doubt that was raised under the release, lifted, decided or not: the lead looks and signs before it stands again.
     private static bool WasDoubtedSince(this CarState state, Circumstances now, ReleaseBook release) =>

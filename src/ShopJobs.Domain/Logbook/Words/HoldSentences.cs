@@ -65,7 +65,7 @@ internal static class HoldSentences
         HoldReason.CureNotSigned => (on.With("its cure is not signed"), "wait for the cure and sign its step"),
         HoldReason.TooLate => (on.With("done later after hand-tight than the instruction allows"), Redo),
         HoldReason.ReTorqueEarly => (on.With("not driven far enough to settle"), "drive on and re-torque again"),
-        HoldReason.MovedTooFar => (on.With("it moved further than a joint settles"), "do not drive; call the lead, then back off, inspect and redo"),
+        HoldReason.MovedTooFar => (on.With($"it moved further than the {Procedures.ReTorque.LargestMove:0}° that a joint settles"), "do not drive; call the lead, then back off, inspect and redo"),
 
         HoldReason.ToolLengthMissing => (
             on.With("what the adapter makes of the tool's setting is not known: the tool's own length is not entered, or too short for it"),

@@ -7,6 +7,7 @@ internal static class VisitSentences
 {
     public static (string Words, string Next)? Of(HoldPoint point, HoldSubject on) => point.Reason switch
     {
+        HoldReason.NotReleased when point.Km is { } end => ($"Its release to the road ended at {on.Names.Distance.Say(end)}", "release it anew, or take it on a trailer"),
         HoldReason.NotReleased => ("No release to the road stands", "release it, or take it on a trailer"),
         HoldReason.AlreadyHere => ("The car is here already", "record that it left first, if it did"),
         HoldReason.NotHere => ("The car is not here", "record that it came in first"),

@@ -40,4 +40,7 @@ public sealed record FloorReading(IReadOnlyList<FloorCar> Cars, IReadOnlyList<To
 {
     /// <summary>The places of the shop.</summary>
     public ShopPlaces Places { get; init; } = ShopPlaces.None;
+
+    /// <summary>How each torque tool stands, in the order of <see cref="Tools"/>.</summary>
+    public IReadOnlyList<ToolStanding> Standings => [.. Tools.Select(tool => tool.StandingOn(Today, Cars is [var car, ..] && tool.Tool!.Id is { } id ? car.Reading.Now.PullsWith(id) : 0))];
 }

@@ -24,8 +24,9 @@ public sealed partial class ReleaseCard
     private ReleaseStandingKind standing;
     private bool pressed;
 
-    // What only a drive gives is missing: the customer is told in writing.
+    // What only a drive gives is missing, or a re-torque is still due: the customer's word is a written one.
     private bool inWriting;
+    private bool awaitsDrive;
 
     [Parameter, EditorRequired]
     public CarReading Reading { get; set; } = default!;
@@ -78,9 +79,9 @@ public sealed partial class ReleaseCard
 
     private bool NeedsAcceptance => Kind != ReleaseKind.Move && (said.IsBegun || reasons.Any(IsLiftedByWord));
 
-    private string AcceptanceTitle => inWriting
+    private string AcceptanceTitle => awaitsDrive
         ? "The customer was told in writing what is still missing, and accepts it"
-        : "The customer's acceptance of the re-torque still due";
+        : "The customer's written acceptance of the re-torque still due";
 
     private bool OnlyWordMissing => reasons.Count > 0 && reasons.All(IsLiftedByWord);
 
@@ -105,6 +106,7 @@ public sealed partial class ReleaseCard
                     ? "Every joint of the register was made here."
                     : Text($"{released.NotChecked} joints are as found: not checked by us."),
             };
+            terms.AddRange(Kind == ReleaseKind.Move ? [] : AskedFor.NotBegun(Reading).Select(words => $"{words}."));
             if (released is { DistanceKm: { } far, Driver: { } who })
             {
                 terms.Add($"{Names.GetValueOrDefault(who, "Somebody")} drives, at most {Reading.Now.Distance.Say(far)}. It ends when the car is back, and with the day.");
@@ -144,7 +146,8 @@ public sealed partial class ReleaseCard
     private void Ask()
     {
         standing = Reading.StandingOf(Kind).Kind;
-        inWriting = Kind == ReleaseKind.Road && Reading.HoldsOn(Kind).Any(point => point.Reason == HoldReason.AwaitsDrive);
+        awaitsDrive = Kind == ReleaseKind.Road && Reading.HoldsOn(Kind).Any(point => point.Reason == HoldReason.AwaitsDrive);
+        inWriting = HoldRules.Standard.NeedsWriting(Reading.State, Reading.Now, Kind, odometer.Km);
         reasons = Reading.Now.Gather(Reading.HoldsOn(Kind, Accepted, odometer.Km));
         // What the release would say is what the domain would record, whoever signs.
         var command = Reading.State.AsShown(Reading.Now, new ReleaseCommand(Kind, odometer.Km, Accepted ? said.Read() : null, "")
@@ -168,7 +171,7 @@ public sealed partial class ReleaseCard
             return Task.CompletedTask;
         }
 
-        List<string> shown = [$"Release {Kind.Words()}: YES, nothing speaks against it", .. Terms];
+        List<string> shown = [$"Release {Kind.Words()}: YES, nothing recorded speaks against it", .. Terms];
         if (released.Odometer is { } read)
         {
             shown.Insert(1, $"Odometer {read}");

@@ -37,8 +37,9 @@ public sealed record StandingWords(
         };
     }
 
-    private static string Limit(ReleaseBook release) =>
-        release.Fact.LapsesOn is { } day ? string.Create(CultureInfo.InvariantCulture, $" after {day:d MMM yyyy}") : "";
+    private string Limit(ReleaseBook release) => release.Fact.LapsesAtKm is { } km && Reading.State.Odometer > km
+        ? $" at {Reading.Now.Distance.Say(km)}"
+        : release.Fact.LapsesOn is { } day ? string.Create(CultureInfo.InvariantCulture, $" after {day:d MMM yyyy}") : "";
 
     private string Since(ReleaseBook release) => Ended.TryGetValue(release.VoidBy, out var entry) ? $" {Clock.Words(entry.At)}" : "";
 

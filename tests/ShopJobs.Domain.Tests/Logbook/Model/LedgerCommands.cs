@@ -46,7 +46,7 @@ internal sealed partial class Ledger
                 (HoldReason.OdometerBelowLast, RoadTest is not null && IsBelowLast(end.Odometer.Km, end.OdometerWhy))).Select(why => new Reason(why)),
             Release release => WaitsOf(release, today)
                 .Concat(release.Kind == ReleaseKind.Move || release.Closing is { Count: 5 } ? [] : [new Reason(HoldReason.ClosingCheckMissing)])
-                .Concat(release.CustomerAcceptance is { } said ? OfAcceptance(said, at, inWriting: release.Kind == ReleaseKind.Road && UndoneNames.Any(IsAfterDrive)).Select(why => new Reason(why)) : [])
+                .Concat(release.CustomerAcceptance is { } said ? OfAcceptance(said, at, inWriting: IsByWriting(release, today)).Select(why => new Reason(why)) : [])
                 .Concat(rights.Contains(Right.Release) ? [] : [new Reason(HoldReason.NoRight)]),
             UpholdRelease uphold => OfUpholding(rights, uphold, today),
             WithdrawRelease withdraw => OfWithdrawing(rights, withdraw),

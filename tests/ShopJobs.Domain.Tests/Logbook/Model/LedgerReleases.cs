@@ -72,8 +72,12 @@ internal sealed partial class Ledger
             (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) is StepStanding.NotSigned or StepStanding.AwaitsCountersign))),
             (HoldReason.MovedAnyway, ToLookOver.Any()),
             (HoldReason.ReTorqueDue, release == ReleaseKind.Track && !accepted && owing.Count > 0),
-            (HoldReason.ReTorqueOverdue, !accepted && owing.Exists(position => IsOverdue(position, odometer, today))));
+            (HoldReason.ReTorqueOverdue, !accepted && owing.Exists(position => IsOverdue(position, odometer ?? LastKm, today))));
     }
+
+    // A re-torque that is due, and a result that only a drive gives, go by the customer's writing alone.
+    private bool IsByWriting(Release release, DateOnly today) => RulesOf(release.Kind, accepted: false, release.OdometerKm, today, _ => true, _ => false)
+        .Any(reason => reason.Why is HoldReason.ReTorqueDue or HoldReason.ReTorqueOverdue || (reason.Why == HoldReason.AwaitsDrive && release.Kind == ReleaseKind.Road));
 
     private IEnumerable<JobReading> Running => jobs.Values.Where(job => !IsClosed(job.Id));
 

@@ -114,7 +114,7 @@ internal sealed partial class Ledger
     private long ResultFellAt(long number, string name)
     {
         var next = lines.Skip((int)number).FirstOrDefault(line => line.Entry is ResultRecorded fact && fact.Name == name)?.Number ?? long.MaxValue;
-        return lines.Skip((int)number).FirstOrDefault(line => line.Number < next && line.Undoes.Contains(name))?.Number ?? 0;
+        return lines.Skip((int)number).FirstOrDefault(line => line.Number <= next && line.Undoes.Contains(name))?.Number ?? 0;
     }
 
     /// <summary>Lines a sign-off rests on: pulls of its work with what those rest on, witnesses, results.</summary>

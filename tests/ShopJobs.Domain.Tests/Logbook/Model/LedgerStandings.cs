@@ -34,7 +34,7 @@ internal sealed partial class Ledger
         var since = after.LastOrDefault(line => line.Entry is ReleaseUpheld fact && fact.Release == release.Number) ?? release;
         return AgainstStanding(release, today).Any() || after.Exists(line => line.Number > since.Number && Suspends(line)) || WasDoubtedSince(since.At)
             ? ReleaseStandingKind.Suspended
-            : ((Released)release.Entry).LapsesOn?.AddDays(-(int)release.Off.TotalDays) < today ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands;
+            : ((Released)release.Entry).LapsesOn?.AddDays(-(int)release.Off.TotalDays) < today || LastKm > ((Released)release.Entry).LapsesAtKm ? ReleaseStandingKind.Lapsed : ReleaseStandingKind.Stands;
     }
 
     /// <summary>What speaks against it by the rules of a release; a job put on the car later speaks against the next one alone.</summary>

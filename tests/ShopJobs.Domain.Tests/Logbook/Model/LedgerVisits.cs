@@ -84,7 +84,10 @@ internal sealed partial class Ledger
     private long? RoadNow(DateOnly today) =>
         StandingOf(ReleaseKind.Road, today) == ReleaseStandingKind.Stands ? NewestRelease(ReleaseKind.Road)!.Number : null;
 
-    private bool IsBelowLast(decimal? km, ContentDigest? why) => why is null && km < lines.Select(line => line.Entry switch
+    private bool IsBelowLast(decimal? km, ContentDigest? why) => why is null && km < LastKm;
+
+    /// <summary>The odometer as it was last read.</summary>
+    private decimal? LastKm => lines.Select(line => line.Entry switch
     {
         Released fact => fact.OdometerKm,
         Settled fact => fact.OdometerKm,

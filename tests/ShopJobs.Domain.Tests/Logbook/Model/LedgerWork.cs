@@ -132,6 +132,9 @@ internal sealed partial class Ledger
         return ValueProblems.Select(problem => (problem, found.Contains(problem)));
     }
 
+    /// <summary>Pulls of a tool since its calibration, on all cars: told to the model as to the product.</summary>
+    public Func<ToolId, int> PullsWith { get; set; } = static _ => 0;
+
     private IEnumerable<(HoldReason, bool)> ToolProblems(ToolId id, EnteredTorque? value, TorqueKind kind, JointGroup group, Stage stage, DateOnly day)
     {
         var tool = Tool(id);
@@ -140,6 +143,7 @@ internal sealed partial class Ledger
         yield return (HoldReason.ToolQuarantined, tool.OutOfUse);
         yield return (HoldReason.ToolOverdue, entered is not null && !tool.OutOfUse && !tool.IsCalibratedOn(day));
         yield return (HoldReason.CalibrationUnknown, entered is not null && !tool.OutOfUse && tool.IsCalibratedOn(day) && !tool.IsCalibratedOn(clock.Latest(day)));
+        yield return (HoldReason.ToolAtItsLimit, entered is not null && !tool.OutOfUse && PullsWith(id) >= (entered.CycleLimit ?? 5000));
         yield return (HoldReason.ToolOutOfRange, entered is not null && (value?.NewtonMetres < entered.LowestMarked || value?.NewtonMetres > entered.Top));
         yield return (HoldReason.ToolLengthMissing, stage.Turn is null && group.Adapter is not null && entered is { LengthMm: null });
         yield return (HoldReason.EvidenceNotAllowed, !(kind switch

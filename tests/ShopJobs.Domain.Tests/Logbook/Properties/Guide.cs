@@ -43,7 +43,7 @@ internal static class Guide
         var click = (TestTools.Click, TorqueKind.SettingConfirmed);
         var dial = (TestTools.Dial, TorqueKind.Reading);
         (ToolId, TorqueKind)[] order = asked == Evidence.Reading ? [dial] : prefersDial && asked != Evidence.Setting ? [dial, click] : [click, dial];
-        var good = order.Where(tool => car.Tool(tool.Item1) is { OutOfUseBy: 0 } state && car.As(TestPerson.Lee).IsInDate(state)).ToList();
+        var good = order.Where(tool => car.Tool(tool.Item1) is { OutOfUseBy: 0 } state && car.As(TestPerson.Lee).IsInDate(state) && !car.As(TestPerson.Lee).IsAtItsLimit(state)).ToList();
         return good.Count == 0 ? null : good[0];
     }
 

@@ -46,9 +46,6 @@ internal sealed class Tally
         HoldReason.NothingAskedOfJoints, HoldReason.UnknownCarKind,
     ];
 
-    /// <summary>A tool's pulls are counted over all cars: see <c>SpentWrench</c>.</summary>
-    internal static readonly HoldReason[] OfCycles = [HoldReason.ToolAtItsLimit];
-
     /// <summary>Reasons about a newer revision of a procedure: see <c>RevisedWheel</c>.</summary>
     internal static readonly HoldReason[] OfRevisions = [HoldReason.OlderRevision, HoldReason.OtherProcedure, HoldReason.SameRevision, HoldReason.WorkIsGone];
 
@@ -62,7 +59,7 @@ internal sealed class Tally
     public IReadOnlyList<string> Never =>
     [
         .. EntryCodec.Kinds.Except(KindsElsewhere).Where(kind => Of(kind) == 0),
-        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Except(OfJointLists).Except(OfRevisions).Except(OfHandover).Except(OfCycles).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
+        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Except(OfJointLists).Except(OfRevisions).Except(OfHandover).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
     ];
 
     public void Count(Verdict verdict)

@@ -61,6 +61,12 @@ public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, Signatur
             return;
         }
 
+        if (!Pin.LooksLikeOne(pin))
+        {
+            refusal = Pin.SixDigits;
+            return;
+        }
+
         busy = true;
         var answer = await desk.VerifyAsync(who, pin, Request.Command, Request.Digest);
         busy = false;
