@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using ShopJobs.Browser.Tests.Harness;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Browser.Tests;
@@ -153,21 +154,31 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         await page.Locator("textarea[id^=answer-]").WaitForAsync();
         await PressAsync(page, "ANSWER", "", asks: true);
 
-        // A car that has left against its gate, is looked over, and comes in again for a warranty case.
-        await page.OpenAsync($"/cars/{orange.Value}/visit");
-        await page.Locator("button.choice", new() { HasText = "On a trailer" }).ClickAsync();
-        await page.Locator("#taken-by").FillAsync("The owner");
-        await page.Locator("#gone-why").FillAsync("He would not wait");
-        await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT HAS LEFT" }).ClickAsync();
-        await page.GetByText("Left on").First.WaitForAsync();
+        // A car that has left against its gate is looked over; one that comes in again for a warranty case.
+        await GoneAsync(page, orange, against: true);
         await PressAsync(page, "SIGN: LOOKED OVER", "", asks: true);
+        await GoneAsync(page, white, against: false);
         foreach (var typed in new[] { "", "\u202e<b>-1e9</b>" })
         {
-            await page.OpenAsync($"/cars/{orange.Value}/visit");
+            await page.OpenAsync($"/cars/{white.Value}/visit");
             await page.GetByRole(AriaRole.Button, new() { Name = "It is a warranty case" }).ClickAsync();
             await PressAsync(page, "BRING IT IN", typed, asks: true);
             await page.GetByText("Pick the joints the case is about").WaitForAsync();
         }
+    }
+
+    private static async Task GoneAsync(IPage page, CarId car, bool against)
+    {
+        await page.OpenAsync($"/cars/{car.Value}/visit");
+        await page.Locator("button.choice", new() { HasText = "On a trailer" }).ClickAsync();
+        await page.Locator("#taken-by").FillAsync("The owner");
+        if (against)
+        {
+            await page.Locator("#gone-why").FillAsync("He would not wait");
+        }
+
+        await page.GetByRole(AriaRole.Button, new() { Name = against ? "RECORD: IT HAS LEFT" : "LET IT GO" }).ClickAsync();
+        await page.GetByText("Left on").First.WaitForAsync();
     }
 
     // Fills every field in sight, presses the button, and looks at what is said.

@@ -43,7 +43,7 @@ public sealed class TraineeTests : IAsyncLifetime
         await lead.CloseAsync();
 
         // Somebody else made the PIN: the trainee takes one of her own first.
-        var page = await ShopBrowser.SignInAsync(tablet, tove, "/my-pin");
+        var page = await ShopBrowser.SignInAsync(tablet, tove, "/", lands: "/my-pin");
         await page.Locator("#own-pin").FillAsync(tove.Pin);
         await page.GetByRole(AriaRole.Button, new() { Name = "Take a new PIN" }).ClickAsync();
         tove = tove with { Pin = (await page.Locator(".pin-shown").InnerTextAsync()).Trim() };

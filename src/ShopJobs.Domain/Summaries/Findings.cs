@@ -70,6 +70,8 @@ internal static class Findings
     private static string Reason(Entry entry) => entry switch
     {
         TorqueRecorded { Problems: [var first, ..] } => Reason(first),
+        Settled { AngleDegrees: { } angle } fact when fact.Problems.Contains(HoldReason.MovedTooFar) => string.Create(
+            CultureInfo.InvariantCulture, $"it had moved {angle:0.#} degrees by the re-torque after the drive, more than a joint settles"),
         Settled => "not as the procedure asks at the re-torque after the drive",
         Witnessed => "the second person did not accept it",
         Decided { Doubts.Count: > 0 } => "the tool it was tightened with was found doubtful",

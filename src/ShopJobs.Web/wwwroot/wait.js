@@ -17,7 +17,6 @@ async function watch(bar, address) {
     const answer = await fetch(address).catch(() => null);
     if (!answer?.ok) continue;
     const { done, of } = await answer.json();
-    bar.hidden = false;
     bar.max = of;
     bar.value = done;
   }

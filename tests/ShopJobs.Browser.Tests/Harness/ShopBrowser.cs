@@ -46,14 +46,15 @@ public sealed class ShopBrowser : IAsyncDisposable
     }
 
     /// <summary>Signs a person of the demo shop in and goes to a page.</summary>
-    public static async Task<IPage> SignInAsync(IBrowserContext tablet, DemoPeople.DemoPerson person, string path)
+    /// <param name="lands">Where the person is sent first; null where that is the page.</param>
+    public static async Task<IPage> SignInAsync(IBrowserContext tablet, DemoPeople.DemoPerson person, string path, string? lands = null)
     {
         var page = await tablet.NewPageAsync();
         await page.GotoAsync($"/sign-in?returnUrl={Uri.EscapeDataString(path)}");
         await page.Locator($"input[type=radio][value='{person.Name}']").CheckAsync(new() { Force = true });
         await page.Locator("#pin").FillAsync(person.Pin);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
-        await page.WaitForURLAsync(url => new Uri(url).AbsolutePath == path.Split('?')[0]);
+        await page.WaitForURLAsync(url => new Uri(url).AbsolutePath == (lands ?? path.Split('?')[0]));
         await page.Locator("main.page:not(.is-asleep)").WaitForAsync();
         return page;
     }

@@ -75,7 +75,12 @@ public sealed partial class SignInPage(
                 refusal = no.Words;
                 break;
             case PinAnswer.Right:
-                navigation.NavigateTo(Back);
+                // Whoever signs with a PIN that another has seen takes one of their own first.
+                await using (var shop = await database.CreateDbContextAsync(Http.RequestAborted))
+                {
+                    navigation.NavigateTo(await shop.IsPinOfAnotherAsync(who.Id, Http.RequestAborted) ? "/my-pin" : Back);
+                }
+
                 break;
         }
     }

@@ -106,6 +106,19 @@ public sealed record StepScene(
         _ => (JointPosition?)null,
     }) is { } next ? Shown?.Instance.Joint.At(next.Number) : null;
 
+    /// <summary>
+    /// What the work that waits for this step asks of the car, where this step itself works on no joint: the one by which the car is lowered
+    /// or lifted. Null where nothing does.
+    /// </summary>
+    public (GroupInstance Instance, Stage Stage)? StageAhead => Step.Work.Count > 0 ? null : (
+        from step in Placed.Steps
+        where Placed.Before(step).Contains(Step)
+        from work in step.Work
+        from number in work.Stages
+        let stage = work.Instance.Group.Stages[number - 1]
+        where stage.Conditions.Count > 0
+        select ((GroupInstance, Stage)?)(work.Instance, stage)).FirstOrDefault();
+
     /// <summary>True once anything of this step's groups was pulled: the work is under way.</summary>
     public bool IsUnderWay => Step.Work.Any(work => work.Instance.Positions.Any(position =>
         State.Of(position).Pulls.Any(pull => work.Stages.Contains(pull.Fact.Stage))));
