@@ -105,6 +105,20 @@ public sealed class SummaryNextTests
     }
 
     [Fact]
+    public void A_nut_that_had_moved_further_than_a_joint_settles_is_told_by_how_much()
+    {
+        car.FitLeftWheel();
+        car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Road));
+        var again = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
+        car.Declare(TestRegister.WheelDown);
+        car.Do(TestPerson.Tess, new RecordSettled(
+            again, "nuts", [car.Positions(TestRegister.Nut, TestRegister.Left)[1]], true, 40, TorqueKind.SettingConfirmed,
+            CarAtWork.NewtonMetres(110), TestTools.Click, 1060, CarAtWork.Shown));
+
+        Assert.Contains(car.Page().Found, found => found.Words.Contains("it had moved 40 degrees by the re-torque after the drive, more than a joint settles", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void The_summary_after_an_opening_shows_the_joint_open_and_no_old_torque()
     {
         var job = car.FitLeftWheel();

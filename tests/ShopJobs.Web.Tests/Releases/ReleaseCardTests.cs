@@ -50,6 +50,21 @@ public sealed class ReleaseCardTests : ScreenBench
     }
 
     [Fact]
+    public async Task A_job_that_was_asked_for_and_is_not_begun_is_named_before_the_release_is_signed()
+    {
+        var car = new CarAtWork();
+        car.FitLeftWheel();
+        car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Right);
+        var card = Show(car, ReleaseKind.Road);
+        await card.Find("#km-Road").InputAsync(new ChangeEventArgs { Value = "48210" });
+        await card.TickClosingCheckAsync();
+
+        Assert.Contains("is not begun.", card.Find(".release-terms").TextContent, StringComparison.Ordinal);
+        await card.Find("form").SubmitAsync(new());
+        Assert.Contains(asked!.Shown, line => line.EndsWith("is not begun.", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task The_road_waits_for_the_whole_closing_check_which_is_signed_with_it()
     {
         var car = new CarAtWork();

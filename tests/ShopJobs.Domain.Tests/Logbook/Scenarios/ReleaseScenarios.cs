@@ -107,6 +107,24 @@ public class ReleaseScenarios
     }
 
     [Fact]
+    public void A_release_lapses_at_its_distance_by_the_odometer_that_was_read_last()
+    {
+        car.Do(Lee, new LetGo(WayOut.OnTrailer, CarAtWork.Reason, new OdometerReading(1100, DistanceUnit.Kilometre)));
+        Assert.Equal(ReleaseStandingKind.Stands, Road.Kind);
+        car.Do(Lee, new ComeIn(new OdometerReading(1101, DistanceUnit.Kilometre), "Floor", CarAtWork.Reason));
+        Assert.Equal(ReleaseStandingKind.Lapsed, Road.Kind);
+        Assert.Contains(HoldRules.Standard.OnRelease(car.State, car.As(Lee), ReleaseKind.Road, customerAccepted: false), hold => hold.Reason == HoldReason.ReTorqueOverdue);
+    }
+
+    [Fact]
+    public void Over_a_re_torque_still_due_the_customer_drives_by_writing_alone()
+    {
+        var asked = To(ReleaseKind.Road, 1490, accepted: true);
+        Assert.Equal([HoldReason.AcceptanceNotWritten], car.Refused(Lee, asked with { CustomerAcceptance = Written with { How = SaidHow.ByTelephone } }));
+        car.Do(Lee, asked);
+    }
+
+    [Fact]
     public void An_odometer_below_the_last_asks_why()
     {
         Assert.Equal([HoldReason.OdometerBelowLast], car.Refused(Lee, To(ReleaseKind.Road, 61)));
