@@ -83,7 +83,8 @@ public sealed class InstrumentPageTests : BunitContext, IAsyncLifetime
         bench.Time.Advance(TimeSpan.FromHours(1));
         await bench.SignInAsync(bench.Lead);
         await bench.WriteAsync(LogbookId.Of(car), new ResultRecorded(
-            "run-out@front-left", [new MeasuredValue("run-out", 0.05m, "mm")], ResultBasis.Measured, null, [], null, null, []) { Tool = gauge.Id, On = ToolBench.Today, ToolEntry = 2 });
+            "run-out@front-left", [new MeasuredValue("run-out", 0.05m, "mm")], ResultBasis.Measured, null, [], null, null, [])
+        { Tool = gauge.Id, On = ToolBench.Today, ToolEntry = 2 });
         var page = Page();
         Assert.Contains("Owner: Rasmo Field", page.Find(".recall-owner").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Owner told");
