@@ -79,6 +79,44 @@ public sealed class SignPanelTests : BunitContext
         Assert.Contains("WITNESS: looked at by me", Witness(TestPerson.Theo), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task How_one_stage_was_looked_at_says_nothing_of_another()
+    {
+        int[] each = [1, 2, 3, 4, 5];
+        var two = StepBench.With(new Procedure(
+            "P5", "Fit the wheel", "1", true, [],
+            [
+                TestProcedures.Group("nuts", TestRegister.Nut) with
+                {
+                    Stages = [TestProcedures.Stage(1, 50, 45, 55, each) with { Witness = true }, TestProcedures.Stage(2, 110, 105, 115, each) with { Witness = true }],
+                },
+            ],
+            [TestProcedures.Step("final", waitsFor: []) with { Places = [TestRegister.Left], Work = [new StepWork("nuts", [1, 2])] }]));
+        two.Car.Open(TestPerson.Tess, two.Job, two.Nuts);
+        two.Car.ByHand(TestPerson.Tess, two.Job, "nuts", two.Nuts);
+        foreach (var (stage, torque) in new[] { (1, 50m), (2, 110m) })
+        {
+            foreach (var nut in two.Nuts)
+            {
+                two.Car.Pull(TestPerson.Tess, two.Job, "nuts", nut, stage, torque);
+            }
+        }
+
+        List<WitnessAsked> asked = [];
+        var panels = Render<WitnessPanel>(parameters => parameters
+            .Add(panel => panel.Scene, two.Scene("final", TestPerson.Theo)).Add(panel => panel.Time, _ => "08:00").Add(panel => panel.OnWitness, asked.Add));
+        Assert.Equal(2, panels.FindAll(".witness-panel").Count);
+
+        await panels.FindAll(".witness-panel")[0].QuerySelectorAll("input")[1].ChangeAsync(new() { Value = "on" });
+        foreach (var button in new[] { 0, 1 })
+        {
+            await panels.FindAll(".witness-panel .button-main")[button].ClickAsync(new());
+        }
+
+        Assert.Equal([WitnessMethod.FirstMovement, WitnessMethod.LookedAtMark], asked.Select(one => one.Method));
+        Assert.Distinct(panels.FindAll(".witness-panel").Select(panel => panel.QuerySelector("input")!.GetAttribute("name")));
+    }
+
     private string Witness(TestPerson person) => Render<WitnessPanel>(parameters => parameters
         .Add(panel => panel.Scene, bench.Scene("final", person))
         .Add(panel => panel.Time, _ => "08:00")).Markup;
