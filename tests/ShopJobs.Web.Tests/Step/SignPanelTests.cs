@@ -1,5 +1,6 @@
 using Bunit;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Web.Components.Step;
 
