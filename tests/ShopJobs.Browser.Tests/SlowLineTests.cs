@@ -68,6 +68,21 @@ public sealed class SlowLineTests : IAsyncLifetime
         Assert.All(Enumerable.Range(1, 5), nut => Assert.Equal(Disposition.Rework, folder.Read(car).State.Of(Nut(nut)).Holds[0].Decision));
     }
 
+    [Fact]
+    public async Task A_field_touched_as_soon_as_the_page_answers_keeps_the_focus_and_an_untouched_page_begins_at_its_heading()
+    {
+        var tablet = await chromium.TabletAsync(Line.Address);
+        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        Line.OneWay = OneWay;
+        var held = $"/cars/{car.Value}/held/wheel.nut/front-left/1";
+        await page.OpenAsync(held);
+        await page.Locator("h1:focus").WaitForAsync();
+
+        await page.OpenAsync(held);
+        await page.Locator("#decide-why").PressSequentiallyAsync("Back it off, look at the cone", new() { Delay = 40 });
+        Assert.Equal("Back it off, look at the cone", await page.Locator("#decide-why").InputValueAsync());
+    }
+
     /// <summary>One key after the other, at a person's pace whatever the line does.</summary>
     private static async Task TapAsync(ILocator dialog, string pin) => await dialog.EvaluateAsync(
         """
