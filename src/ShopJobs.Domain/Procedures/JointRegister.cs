@@ -97,6 +97,9 @@ public sealed record JointKind(
     public LeastState LeastFor(ReleaseKind release) =>
         Least.GetValueOrDefault(release == ReleaseKind.RoadTest ? ReleaseKind.Road : release, LeastState.Counts);
 
+    /// <summary>Key of the joint that has to be off before this one is reached: a wheel's nuts before the brake. Null where none is.</summary>
+    public string? Behind { get; init; }
+
     /// <summary>Places that have another count than <see cref="Positions"/> on this car.</summary>
     public IReadOnlyDictionary<string, int> Counts { get; init; } = new Dictionary<string, int>();
 
@@ -104,10 +107,11 @@ public sealed record JointKind(
     public int PositionsAt(string place) => Counts.TryGetValue(place, out var own) ? own : Places.Contains(place) ? Positions : 0;
 
     /// <summary>Every position of this kind, place by place.</summary>
-    public IEnumerable<JointPosition> AllPositions() =>
-        from place in Places
-        from number in Enumerable.Range(1, PositionsAt(place))
-        select new JointPosition(Key, place, number);
+    public IEnumerable<JointPosition> AllPositions() => Places.SelectMany(PositionsOf);
+
+    /// <summary>The positions of this kind at one place.</summary>
+    public IEnumerable<JointPosition> PositionsOf(string place) =>
+        Enumerable.Range(1, PositionsAt(place)).Select(number => new JointPosition(Key, place, number));
 }
 
 /// <summary>The shop's one list of joint kinds, with the car conditions and settings that go with them.</summary>
@@ -234,4 +238,12 @@ public sealed record JointRegister(
             && rider.Number <= kind.PositionsAt(rider.Place)
             ? new JointPosition(key, rider.Place, rider.Number)
             : null;
+
+    /// <summary>The positions that have to be off before this one is reached: all of one joint at its place; none where its kind is behind none.</summary>
+    public IEnumerable<JointPosition> Before(JointPosition position) =>
+        Kinds.GetValueOrDefault(position.Key)?.Behind is { } key && Kinds.TryGetValue(key, out var kind) ? kind.PositionsOf(position.Place) : [];
+
+    /// <summary>The positions at its place that are reached only while this one's joint is off.</summary>
+    public IEnumerable<JointPosition> Behind(JointPosition position) =>
+        Kinds.Values.Where(kind => kind.Behind == position.Key).SelectMany(kind => kind.PositionsOf(position.Place));
 }

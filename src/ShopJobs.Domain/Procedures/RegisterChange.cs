@@ -13,14 +13,14 @@ public sealed record KindChange(JointKind? Before, JointKind? After)
     /// <summary>Positions that the new register adds.</summary>
     public IReadOnlyList<JointPosition> Added { get; } = [.. Positions(After).Except(Positions(Before))];
 
-    /// <summary>True where something other than places and counts differs: name, what it rides on or undoes, what a release asks.</summary>
+    /// <summary>True where something other than places and counts differs: name, what it rides on, is behind or undoes, what a release asks.</summary>
     public bool IsDescribedAnew { get; } = Before is not null && After is not null && !IsAlike(Before, After);
 
     private static IEnumerable<JointPosition> Positions(JointKind? kind) => kind?.AllPositions() ?? [];
 
     private static bool IsAlike(JointKind one, JointKind other) =>
-        (one.Name, one.System, one.FilledBy, one.RidesOn, one.LeastWhy, one.Temporary)
-            == (other.Name, other.System, other.FilledBy, other.RidesOn, other.LeastWhy, other.Temporary)
+        (one.Name, one.System, one.FilledBy, one.RidesOn, one.Behind, one.LeastWhy, one.Temporary)
+            == (other.Name, other.System, other.FilledBy, other.RidesOn, other.Behind, other.LeastWhy, other.Temporary)
         && one.Undoes.ToHashSet().SetEquals(other.Undoes)
         && ReleaseKinds.All.All(release => one.LeastFor(release) == other.LeastFor(release));
 }

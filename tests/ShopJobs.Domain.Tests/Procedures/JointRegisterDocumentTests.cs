@@ -64,6 +64,8 @@ public class JointRegisterDocumentTests
     [InlineData("rides-on: wheel.stud", "rides-on: wheel.studd", 12, "“wheel.nut” rides on “wheel.studd”, which is not in this register")]
     [InlineData("positions: 5, filled-by: nut", "positions: 4, filled-by: nut", 12, "“wheel.nut” and “wheel.stud”, on which it rides, differ in places or positions")]
     [InlineData("filled-by: stud", "filled-by: stud, rides-on: wheel.nut", 11, "Joints ride on each other in a loop: wheel.stud → wheel.nut → wheel.stud")]
+    [InlineData("filled-by: stud", "filled-by: stud, behind: wheel.nutt", 11, "“wheel.stud” is behind “wheel.nutt”, which is not in this register")]
+    [InlineData("filled-by: stud", "filled-by: stud, behind: wheel.stud", 11, "“wheel.stud” is behind “wheel.stud”, which is behind a joint itself")]
     [InlineData("undoes: [alignment,", "undoes: [alignmnt,", 13, "There is no result “alignmnt” in this register")]
     [InlineData("setting:front-bar", "setting:rear-bar", 13, "There is no setting “rear-bar” in this register")]
     [InlineData("joint:wheel.nut", "joint:wheel.nux", 13, "There is no joint kind “wheel.nux” in this register")]

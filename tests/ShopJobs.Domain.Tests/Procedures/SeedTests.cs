@@ -40,6 +40,11 @@ public class SeedTests
     }
 
     [Fact]
+    public void All_of_a_brake_but_its_bleed_nipple_is_behind_the_wheel() => Assert.Equal(
+        ["brake.locating-screw", "brake.carrier", "brake.guide-pin", "brake.flare-nut", "brake.banjo"],
+        Seed.Register.Kinds.Values.Where(kind => kind.Behind == "wheel.nut").Select(kind => kind.Key));
+
+    [Fact]
     public void Wheels_and_hubs_are_declared_by_their_place_and_a_cold_engine_for_four_hours()
     {
         Assert.Equal((true, true, false, false), (Of("stand").OfPlace, Of("hub").OfPlace, Of("engine").OfPlace, Of("steering").OfPlace));

@@ -143,6 +143,42 @@ public sealed class WorkPanelTests : BunitContext
     }
 
     [Fact]
+    public void A_wheel_waits_for_what_is_open_behind_it_and_leads_to_the_step_that_closes_it()
+    {
+        PutClampBehindWheel(bench);
+        bench.HandTight();
+        var strut = bench.Car.StartJob(TestProcedures.Strut(), TestRegister.Left);
+        bench.Car.Open(TestPerson.Tess, strut, bench.Car.Positions(TestRegister.StrutClamp, TestRegister.Left));
+
+        var panel = StepBench.Draw(this, bench.Scene("seat"));
+
+        Assert.Contains("wheel nut front-left 1 waits for what is behind it: strut clamp bolt front-left 1: open.", panel.Markup, StringComparison.Ordinal);
+        Assert.Contains($"/jobs/{strut.Value}/steps/", panel.Find(".work-next a.button").GetAttribute("href"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_behind_a_wheel_waits_for_it_to_come_off_and_leads_to_its_nuts()
+    {
+        var strut = StepBench.With(TestProcedures.Strut());
+        PutClampBehindWheel(strut);
+        var tops = strut.Car.Positions(TestRegister.StrutTop, TestRegister.Left);
+        strut.Car.Open(TestPerson.Tess, strut.Job, [.. tops, .. strut.Car.Positions(TestRegister.StrutClamp, TestRegister.Left)]);
+        strut.Car.Do(TestPerson.Tess, CarWork.Sign(strut.Job, $"out@{TestRegister.Left}"));
+        strut.Car.ByHand(TestPerson.Tess, strut.Job, "tops", tops);
+        strut.Car.PullStage(TestPerson.Tess, strut.Job, "tops", TestRegister.Left, 1);
+
+        var panel = StepBench.Draw(this, strut.Scene("in"));
+
+        Assert.Contains("strut clamp bolt front-left 1 is behind wheel nut front-left, which the book says is still on", panel.Markup, StringComparison.Ordinal);
+        Assert.Contains("?joint=wheel.nut&place=front-left", panel.Find(".work-next a.button").GetAttribute("href"), StringComparison.Ordinal);
+    }
+
+    private static void PutClampBehindWheel(StepBench at) => at.Car.TakeIn(at.Car.Register with
+    {
+        Kinds = at.Car.Register.Kinds.Values.ToDictionary(kind => kind.Key, kind => kind.Key == TestRegister.StrutClamp ? kind with { Behind = TestRegister.Nut } : kind),
+    });
+
+    [Fact]
     public void Keypad_stays_shut_until_a_tool_is_chosen_and_tools_that_cannot_say_why()
     {
         var panel = StepBench.Draw(this, bench.HandTight().Scene("seat"));

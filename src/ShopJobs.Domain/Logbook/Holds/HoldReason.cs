@@ -37,6 +37,8 @@ public enum HoldReason
     ValueOutside,
     NoRightToRecord,
     RidesOnLoose,
+    StillOn,
+    UnfinishedBehind,
     TooLate,
     ReTorqueEarly,
     MovedTooFar,

@@ -8,5 +8,5 @@ public static class HoldReasons
     /// </summary>
     public static bool MayBeUsedAsIs(HoldReason reason) => reason is not (
         HoldReason.LowerStageMissing or HoldReason.BackOffFirst or HoldReason.CellMoved or HoldReason.NotHandTight
-        or HoldReason.RidesOnLoose or HoldReason.TurnVoided or HoldReason.NotOpened);
+        or HoldReason.RidesOnLoose or HoldReason.StillOn or HoldReason.UnfinishedBehind or HoldReason.TurnVoided or HoldReason.NotOpened);
 }

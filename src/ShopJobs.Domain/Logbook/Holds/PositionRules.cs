@@ -11,6 +11,7 @@ public static class PositionRules
         new(HoldReason.NotWitnessed, NotWitnessed),
         new(HoldReason.OtherSpecification, OtherSpecification),
         new(HoldReason.RidesOnLoose, RidesOn),
+        new(HoldReason.UnfinishedBehind, LooseBehind),
     ];
 
     private static IEnumerable<HoldPoint> Holds(PositionQuestion q) =>
@@ -22,6 +23,11 @@ public static class PositionRules
     private static IEnumerable<HoldPoint> RidesOn(PositionQuestion q) =>
         Riding.Against(q.State, q.Now, q.Book.Position, temporary: false) is { } loose
             ? [On(q, HoldReason.RidesOnLoose) with { Because = loose }]
+            : [];
+
+    private static IEnumerable<HoldPoint> LooseBehind(PositionQuestion q) =>
+        Reach.Loose(q.State, q.Now, q.Book.Position) is { } loose
+            ? [On(q, HoldReason.UnfinishedBehind) with { Because = loose }]
             : [];
 
     private static IEnumerable<HoldPoint> NotAtStage(PositionQuestion q)

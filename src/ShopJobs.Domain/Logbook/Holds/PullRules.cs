@@ -66,6 +66,8 @@ public static class PullRules
         new(HoldReason.NotOpened, q => !q.Instance.Group.Temporary && (q.Book.Fitting == Fitting.AsFound || q.Book.Last is not null)),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
         new(HoldReason.RidesOnLoose, RidesOnLoose),
+        new(HoldReason.StillOn, StillOn),
+        new(HoldReason.UnfinishedBehind, UnfinishedBehind),
     ];
 
     /// <summary>Rules for one pull.</summary>
@@ -84,6 +86,8 @@ public static class PullRules
         new(HoldReason.NotHandTight, q => q.Book.Fitting != Fitting.HandTight && !q.Instance.Group.Temporary),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
         new(HoldReason.RidesOnLoose, RidesOnLoose),
+        new(HoldReason.StillOn, StillOn),
+        new(HoldReason.UnfinishedBehind, UnfinishedBehind),
         new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Book.HandTightBy > 0 && IsTooLate(q)),
         new(HoldReason.StepBefore, q => q.Step is { } step && HoldRules.Standard.BeforeStart(
             new StepQuestion(q.State, q.Now, q.Job, q.Placed, step, StepAnswers.None)).Count > 0),
@@ -135,6 +139,10 @@ public static class PullRules
 
     private static bool RidesOnLoose(PullQuestion q) =>
         Riding.Against(q.State, q.Now, q.Book.Position, q.Instance.Group.Temporary) is not null;
+
+    private static bool StillOn(PullQuestion q) => Reach.Barred(q.State, q.Now, q.Book.Position) is not null;
+
+    private static bool UnfinishedBehind(PullQuestion q) => Reach.Unfinished(q.State, q.Now, q.Book.Position) is not null;
 
     private static bool WrongCondition(PullQuestion q) => !q.Stage!.Conditions.All(condition => q.State.Is(q.Now, condition, q.Instance.Place));
 

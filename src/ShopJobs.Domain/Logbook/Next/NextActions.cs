@@ -22,7 +22,7 @@ public static class NextActions
                 && pair.Instance.Place == work.Instance.Place);
             if (OnGroup(state, work, jam) is { } action)
             {
-                return OnWhatItSits(state, now, action) ?? action;
+                return WhileNotInOrder(state, now, action) ?? action;
             }
         }
 
@@ -72,8 +72,8 @@ public static class NextActions
         return state.Of(position).On > 0;
     }
 
-    // Nothing is fitted, run down or pulled on what is not finished itself.
-    private static NextAction.Wait? OnWhatItSits(CarState state, Circumstances now, NextAction action)
+    // Nothing is fitted, run down or pulled on or before what is not finished itself, or behind what is still on.
+    private static NextAction.Wait? WhileNotInOrder(CarState state, Circumstances now, NextAction action)
     {
         var (instance, positions) = action switch
         {
@@ -82,7 +82,9 @@ public static class NextActions
             NextAction.PullNow { Cell: var cell } => (cell.Instance, [cell.Position]),
             _ => (null, []),
         };
-        return instance is null ? null : positions.Select(position => Riding.Against(state, now, position, instance.Group.Temporary) is { } why
+        return instance is null ? null : positions.Select(position => (Reach.Barred(state, now, position)
+            ?? Riding.Against(state, now, position, instance.Group.Temporary)
+            ?? Reach.Unfinished(state, now, position)) is { } why
             ? new NextAction.Wait(position, why)
             : null).FirstOrDefault(wait => wait is not null);
     }

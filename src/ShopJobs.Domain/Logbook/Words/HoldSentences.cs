@@ -62,6 +62,10 @@ internal static class HoldSentences
         HoldReason.RidesOnLoose when point.Because is { Position: { } ridden } behind
             && Say(behind, new HoldSubject(on.Names, ridden.Joint, [ridden.Number])) is var loose => (on.With($"it sits on {loose.Words}"), loose.Next),
         HoldReason.RidesOnLoose => (on.With("what it sits on was not finished"), Redo),
+        HoldReason.StillOn => (on.With("still on, and the work is behind it"), "press OPEN on each of them as it comes off"),
+        HoldReason.UnfinishedBehind when point.Because is { Position: { } ahead } behind
+            && Say(behind, new HoldSubject(on.Names, ahead.Joint, [ahead.Number])) is var undone => (on.With($"behind it: {undone.Words}"), undone.Next),
+        HoldReason.UnfinishedBehind => (on.With("what is behind it was not finished"), Redo),
         HoldReason.CureNotSigned => (on.With("its cure is not signed"), "wait for the cure and sign its step"),
         HoldReason.TooLate => (on.With("done later after hand-tight than the instruction allows"), Redo),
         HoldReason.ReTorqueEarly => (on.With("not driven far enough to settle"), "drive on and re-torque again"),

@@ -6,7 +6,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
 {
 
     private static readonly string[] Keys =
-        ["key", "name", "system", "places", "positions", "filled-by", "rides-on", "undoes", "least", "least-why", "temporary"];
+        ["key", "name", "system", "places", "positions", "filled-by", "rides-on", "behind", "undoes", "least", "least-why", "temporary"];
 
     private readonly Dictionary<string, (JointKind Kind, MapReader Map)> read = [];
 
@@ -33,6 +33,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
         foreach (var (kind, map) in read.Values)
         {
             CheckRiding(kind, map);
+            CheckBehind(kind, map);
         }
 
         return read.ToDictionary(pair => pair.Key, pair => pair.Value.Kind);
@@ -56,7 +57,10 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
             problems.Error(map.At("undoes"), $"“{key}” is temporary and undoes something", "delete “undoes”: taking a tool off undoes nothing");
         }
 
-        return new JointKind(key, name, system ?? "", places, positions, filling, ridesOn, undoes, least, why, temporary);
+        return new JointKind(key, name, system ?? "", places, positions, filling, ridesOn, undoes, least, why, temporary)
+        {
+            Behind = map.Has("behind") ? map.Id("behind", points: true) : null,
+        };
     }
 
     /// <summary>A count of positions; null with the problem noted.</summary>
@@ -141,6 +145,28 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
         else if (!map.Has("least-why"))
         {
             problems.Error(node, $"“{key}” may move hand-tight and no reason is given", "add “least-why”");
+        }
+    }
+
+    private void CheckBehind(JointKind kind, MapReader map)
+    {
+        if (kind.Behind is not { } beforeKey)
+        {
+            return;
+        }
+
+        var at = map.At("behind");
+        if ((read.TryGetValue(beforeKey, out var found) ? found.Kind : beside?.GetValueOrDefault(beforeKey)) is not { } before)
+        {
+            problems.Error(at, $"“{kind.Key}” is behind “{beforeKey}”, which is not in this register", Wording.Nearest(beforeKey, read.Keys));
+        }
+        else if (!kind.Places.Any(before.Places.Contains))
+        {
+            problems.Error(at, $"“{kind.Key}” is behind “{beforeKey}”, and no place has both", "a joint is behind another at its own place");
+        }
+        else if (before.Behind is not null || beforeKey == kind.Key)
+        {
+            problems.Error(at, $"“{kind.Key}” is behind “{beforeKey}”, which is behind a joint itself", "name the joint that comes off first, for both");
         }
     }
 

@@ -177,7 +177,7 @@ internal sealed partial class Ledger
 
     /// <summary>A missing pull, stage or opening: no decision stands in for it.</summary>
     private static bool IsMissing(HoldReason reason) => reason is HoldReason.LowerStageMissing or HoldReason.BackOffFirst or HoldReason.CellMoved
-        or HoldReason.NotHandTight or HoldReason.RidesOnLoose or HoldReason.NotOpened;
+        or HoldReason.NotHandTight or HoldReason.RidesOnLoose or HoldReason.StillOn or HoldReason.UnfinishedBehind or HoldReason.NotOpened;
 
     private IReadOnlyList<long> AboutNow(JointPosition position) =>
     [

@@ -56,6 +56,11 @@ internal sealed partial class Ledger
             problems.Add(HoldReason.RidesOnLoose);
         }
 
+        if (IsLooseBehind(position))
+        {
+            problems.Add(HoldReason.UnfinishedBehind);
+        }
+
         if (job is not null && ForeignOn(position, number, job, group!).Any())
         {
             problems.Add(HoldReason.OtherSpecification);

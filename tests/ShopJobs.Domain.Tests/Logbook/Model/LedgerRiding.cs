@@ -20,6 +20,17 @@ internal sealed partial class Ledger
         || (temporary && WhatIsOn(ridden) == On.Run && HoldsOn(ridden).Count == 0)
         || (ProblemsOf(ridden, null, null, null).Count == 0 && !IsCureUnsigned(ridden)));
 
+    /// <summary>A joint before this one is not off.</summary>
+    private bool IsBarred(JointPosition position) => register.Kinds[position.Key].Behind is { } key && register.Kinds.TryGetValue(key, out var before)
+        && before.AllPositions().Any(at => at.Place == position.Place && (WhatIsOn(at) != On.Nothing || IsOn(at)));
+
+    private bool IsUnfinishedBehind(JointPosition position) => TouchedBehind(position).Any(at => ProblemsOf(at, null, null, null).Count > 0);
+
+    private bool IsLooseBehind(JointPosition position) => TouchedBehind(position).Any(at => !IsAtTorque(at));
+
+    private IEnumerable<JointPosition> TouchedBehind(JointPosition position) => register.Kinds.Values.Where(kind => kind.Behind == position.Key)
+        .SelectMany(kind => kind.AllPositions()).Where(at => at.Place == position.Place && !(IsAsFound(at) && HoldsOn(at).Count == 0));
+
     private bool IsCureUnsigned(JointPosition ridden) => InForce(ridden) is { } id && jobs[id].Steps.Any(step =>
         step.Rules.WaitsFor.OfType<WaitsFor.ForCure>().Any(wait => jobs[id].GroupsAt(wait.Group, step.Place).Any(group => group.Joint == ridden.Joint))
         && StandingOf(jobs[id], step) != StepStanding.Signed);

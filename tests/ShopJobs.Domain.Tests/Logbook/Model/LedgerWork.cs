@@ -18,6 +18,8 @@ internal sealed partial class Ledger
         return Those(
             (HoldReason.CellMoved, IsLate(hand.Positions, hand.Cycles, position)),
             (HoldReason.RidesOnLoose, !IsCarried(position, group.Temporary)),
+            (HoldReason.StillOn, IsBarred(position)),
+            (HoldReason.UnfinishedBehind, IsUnfinishedBehind(position)),
             (HoldReason.JobClosed, IsClosed(hand.Job)),
             (HoldReason.JobOnHold, IsOnHold(hand.Job)),
             (HoldReason.ReportedByAnother, hand.ReportedFor is not null),
@@ -38,6 +40,8 @@ internal sealed partial class Ledger
         [
             (HoldReason.NoRightToRecord, !rights.Contains(Right.Record)),
             (HoldReason.RidesOnLoose, !IsCarried(position, group.Rules.Temporary)),
+            (HoldReason.StillOn, IsBarred(position)),
+            (HoldReason.UnfinishedBehind, IsUnfinishedBehind(position)),
             (HoldReason.TooLate, pull.Stage == group.Rules.Stages.Count && group.Rules.Within is { } within && HandTightBy(position) is > 0 and var hand && clock.MayHavePassed(At(hand), within, line.At)),
             (HoldReason.JobClosed, IsClosed(pull.Job)),
             (HoldReason.JobOnHold, IsOnHold(pull.Job)),

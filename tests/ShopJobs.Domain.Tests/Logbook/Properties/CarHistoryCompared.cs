@@ -9,7 +9,7 @@ namespace ShopJobs.Domain.Tests.Logbook.Properties;
 internal sealed partial class CarHistory
 {
     private static Reason Of(HoldPoint point) => point.Reason is HoldReason.Held or HoldReason.ToolInDoubt or HoldReason.NotAtStage
-        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotRunDown or HoldReason.RidesOnLoose ? new(point.Reason, point.Position) : new(point.Reason);
+        or HoldReason.NotWitnessed or HoldReason.OtherSpecification or HoldReason.NotRunDown or HoldReason.RidesOnLoose or HoldReason.UnfinishedBehind ? new(point.Reason, point.Position) : new(point.Reason);
 
     private string? Compare()
     {

@@ -7,8 +7,15 @@ namespace ShopJobs.Domain.Tests.Logbook.Properties;
 /// <summary>The shops that histories are played in: told apart by the number a history begins with.</summary>
 internal static class Shop
 {
-    /// <summary>One shop has no register; in every third the wheel's condition is of a place, ends with its strut's opening, and has an age.</summary>
-    public static JointRegister Register(int first) => (first % 81, first % 3) switch
+    /// <summary>One shop has no register; in every fifth the strut's clamp is reached with the wheel off only; in every third the wheel's condition is of a place, ends with its strut's opening, and has an age.</summary>
+    public static JointRegister Register(int first) => first % 5 == 4 ? ClampBehindWheel(Written(first)) : Written(first);
+
+    private static JointRegister ClampBehindWheel(JointRegister register) => register with
+    {
+        Kinds = register.Kinds.Values.ToDictionary(kind => kind.Key, kind => kind.Key == TestRegister.StrutClamp ? kind with { Behind = TestRegister.Nut } : kind),
+    };
+
+    private static JointRegister Written(int first) => (first % 81, first % 3) switch
     {
         (80, _) => TestRegister.With(2) with { Kinds = new Dictionary<string, JointKind>() },
         (_, 1) => WithResults() with

@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopJobs.Domain.Tests.Specification.Behind;
 using ShopJobs.Domain.Tests.Specification.Clocks;
 using ShopJobs.Domain.Tests.Specification.Closing;
 using ShopJobs.Domain.Tests.Specification.Corrections;
@@ -73,6 +74,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_tool_counts_up_to_its_limit_and_from_its_calibration_on() => Conforms(CycleRules.Book(), () => new SpentWrench(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_wheel_goes_on_when_the_brake_behind_it_is_finished() => Conforms(BehindRules.Book(), () => new BrakedWheel(), (car, step) => car.Take(step));
 
     [Fact]
     public void A_trainees_step_counts_when_one_who_stood_by_answers_for_it() => Conforms(TraineeRules.Book(), () => new TaughtWheel(), (car, step) => car.Take(step));
