@@ -83,6 +83,33 @@ public sealed class SlowLineTests : IAsyncLifetime
         Assert.Equal("Back it off, look at the cone", await page.Locator("#decide-why").InputValueAsync());
     }
 
+    [Fact]
+    public async Task What_was_typed_comes_back_after_a_reload_and_is_gone_once_it_is_recorded()
+    {
+        var tablet = await chromium.TabletAsync(server.Address);
+        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var held = $"/cars/{car.Value}/held/wheel.nut/front-left/1";
+        await page.OpenAsync(held);
+        await page.Locator("#decide-why").PressSequentiallyAsync("Cone was dry");
+        await page.OpenAsync(held);
+        await Assertions.Expect(page.Locator("#decide-why")).ToHaveValueAsync("Cone was dry");
+
+        await page.Locator(".decide-option", new() { HasTextRegex = new Regex("^\\s*REWORK") }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).SignWithAsync(page, DemoPeople.Lead, "DECIDE");
+        await page.GetByText(new Regex("Decided: rework")).First.WaitForAsync();
+        await page.OpenAsync($"/cars/{car.Value}/held/wheel.nut/front-left/2");
+        await page.OpenAsync(held);
+        Assert.Null(await page.EvaluateAsync<string?>("() => Object.entries(sessionStorage).find(([key]) => key.includes('/held/wheel.nut/front-left/1'))?.[1] ?? null"));
+
+        // A new car half entered, and left by a reload.
+        await page.OpenAsync("/cars/new");
+        await page.Locator("#name").PressSequentiallyAsync("Ochre");
+        await page.Locator("#note").PressSequentiallyAsync("Keys in the safe");
+        await page.OpenAsync("/cars/new");
+        await Assertions.Expect(page.Locator("#name")).ToHaveValueAsync("Ochre");
+        await Assertions.Expect(page.Locator("#note")).ToHaveValueAsync("Keys in the safe");
+    }
+
     /// <summary>One key after the other, at a person's pace whatever the line does.</summary>
     private static async Task TapAsync(ILocator dialog, string pin) => await dialog.EvaluateAsync(
         """

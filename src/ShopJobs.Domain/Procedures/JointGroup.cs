@@ -114,6 +114,9 @@ public sealed record JointGroup(
     /// <summary>The part that limits the torque where it is not the bolt, such as "the wheel bearing"; null where nothing is stated.</summary>
     public string? LimitedBy { get; init; }
 
+    /// <summary>What a second person looks at on it, such as "the stake and the paint line"; null where it is the paint marks.</summary>
+    public string? Mark { get; init; }
+
     /// <summary>Class of the nut on it; null where there is none or it is not stated.</summary>
     public NutClass? Nut { get; init; }
 

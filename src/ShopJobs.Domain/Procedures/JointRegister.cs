@@ -100,6 +100,9 @@ public sealed record JointKind(
     /// <summary>Key of the joint that has to be off before this one is reached: a wheel's nuts before the brake. Null where none is.</summary>
     public string? Behind { get; init; }
 
+    /// <summary>How its positions are numbered, such as "1 at the top, then clockwise, seen from the gearbox"; null where nothing is stated.</summary>
+    public string? Numbered { get; init; }
+
     /// <summary>Places that have another count than <see cref="Positions"/> on this car.</summary>
     public IReadOnlyDictionary<string, int> Counts { get; init; } = new Dictionary<string, int>();
 

@@ -19,8 +19,8 @@ public sealed record KindChange(JointKind? Before, JointKind? After)
     private static IEnumerable<JointPosition> Positions(JointKind? kind) => kind?.AllPositions() ?? [];
 
     private static bool IsAlike(JointKind one, JointKind other) =>
-        (one.Name, one.System, one.FilledBy, one.RidesOn, one.Behind, one.LeastWhy, one.Temporary)
-            == (other.Name, other.System, other.FilledBy, other.RidesOn, other.Behind, other.LeastWhy, other.Temporary)
+        (one.Name, one.System, one.FilledBy, one.RidesOn, one.Behind, one.Numbered, one.LeastWhy, one.Temporary)
+            == (other.Name, other.System, other.FilledBy, other.RidesOn, other.Behind, other.Numbered, other.LeastWhy, other.Temporary)
         && one.Undoes.ToHashSet().SetEquals(other.Undoes)
         && ReleaseKinds.All.All(release => one.LeastFor(release) == other.LeastFor(release));
 }

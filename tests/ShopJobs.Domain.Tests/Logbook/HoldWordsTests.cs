@@ -65,7 +65,7 @@ public sealed class HoldWordsTests
     {
         var cure = new HoldPoint(HoldReason.Cure) { Name = "studs", Until = new DateTime(2026, 5, 4, 10, 30, 0, DateTimeKind.Utc) };
 
-        Assert.Equal("studs cures until 4 May 2026 12:30", HoldWords.Say(cure, Names).Words);
+        Assert.Equal("studs: the locker cures until 4 May 2026 12:30", HoldWords.Say(cure, Names).Words);
     }
 
     [Fact]

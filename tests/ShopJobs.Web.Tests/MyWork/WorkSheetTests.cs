@@ -1,8 +1,10 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
+using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.MyWork;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Jobs;
+using ShopJobs.Web.Tests.CarPage;
 using ShopJobs.Web.Tests.Step;
 
 namespace ShopJobs.Web.Tests.MyWork;
@@ -112,6 +114,30 @@ public sealed class WorkSheetTests
         var sheet = WorkSheet.Of(scene.Here, [.. cars.Select(car => scene.Reading with { Car = car.Id })], cars.ToDictionary(car => car.Id), []);
 
         Assert.Equal([("at yard", "Yard"), ("at p7", "Rig lift"), ("at LiftA", "Front lift"), ("at ", "")], sheet.Free.Select(item => (item.Car.Name, item.Place)));
+    }
+
+    [Fact]
+    public void A_joint_to_re_torque_after_its_drive_is_work_of_whoever_may_record()
+    {
+        var car = Readings.OnTheRoad();
+        var reading = Readings.Of(car, TestPerson.Tess);
+        var here = new Present(TestPerson.Tess.Id, "Tess", "TT", default, default, TestPerson.Tess.Rights);
+
+        var due = Assert.Single(WorkSheet.Of(here, [reading], new Dictionary<CarId, Car> { [reading.Car] = StepBench.Row }, []).Due);
+
+        var item = Assert.Single(due.Items);
+        Assert.Equal(("wheel nut front-left", "Re-torque", $"/cars/{reading.Car.Value}/re-torque"), (item.Words, item.Act, item.Href));
+    }
+
+    [Fact]
+    public void What_is_open_on_no_running_job_is_for_the_lead_to_put_a_procedure_on()
+    {
+        bench.Car.Open(TestPerson.Tess, null, bench.Car.Positions(TestRegister.BarLink, TestRegister.Front));
+
+        Assert.Contains(
+            Assert.Single(Sheet(TestPerson.Lee).Decisions).Items,
+            item => item is { Words: "bar link front: open, and no running job works on it", Act: "Put a procedure on" });
+        Assert.Empty(Sheet(TestPerson.Tess).Decisions);
     }
 
     private WorkSheet Sheet(TestPerson person) => Sheet(person, new Assignment { JobId = bench.Job, PersonId = TestPerson.Tess.Id });

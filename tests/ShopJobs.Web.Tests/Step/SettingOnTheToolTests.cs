@@ -51,7 +51,7 @@ public sealed class SettingOnTheToolTests : BunitContext
         var offer = panel.FindAll(".tool-offer").Single(tool => tool.QuerySelector(".tool-name")!.TextContent == "W7");
         Assert.True(offer.HasAttribute("disabled"));
         Assert.Contains("the tool's own length is not entered", offer.QuerySelector(".tool-why")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("Choose the tool: what it is set to hangs on its own length", panel.Find(".number").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Choose the tool first", panel.Find(".number").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -71,7 +71,8 @@ public sealed class SettingOnTheToolTests : BunitContext
 
         Assert.Empty(panel.FindAll("[data-keypad]"));
         Assert.Contains("Run-down torque of bar link front 1", panel.Find(".run-down label").TextContent, StringComparison.Ordinal);
-        Assert.Contains("read that first", panel.Find(".number").TextContent, StringComparison.Ordinal);
+        Assert.Empty(panel.FindAll(".number-digits"));
+        Assert.Contains("Read the run-down torque first", panel.Find(".number").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

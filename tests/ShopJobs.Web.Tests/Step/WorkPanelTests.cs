@@ -173,6 +173,22 @@ public sealed class WorkPanelTests : BunitContext
         Assert.Contains("?joint=wheel.nut&place=front-left", panel.Find(".work-next a.button").GetAttribute("href"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_later_stage_that_no_tool_may_pull_is_said_before_the_first()
+    {
+        Assert.DoesNotContain("No tool of the shop may pull", StepBench.Draw(this, bench.HandTight().Scene("seat")).Markup, StringComparison.Ordinal);
+        foreach (var id in new[] { TestTools.Click, TestTools.Dial, TestTools.Angle })
+        {
+            var entered = bench.Car.Tool(id).Tool!;
+            bench.Car.TellTool(id, new ToolEntered(id, entered.Name, entered.Serial, entered.Kind, entered.Unit, 10, 60, entered.Graduation, null));
+        }
+
+        var panel = StepBench.Draw(this, bench.Scene("seat"));
+
+        Assert.Contains("No tool of the shop may pull 110 N·m, stage 2 of 2.", panel.Find(".tool-used").TextContent, StringComparison.Ordinal);
+        Assert.Contains("would stand half tightened", panel.Find(".tool-used").TextContent, StringComparison.Ordinal);
+    }
+
     private static void PutClampBehindWheel(StepBench at) => at.Car.TakeIn(at.Car.Register with
     {
         Kinds = at.Car.Register.Kinds.Values.ToDictionary(kind => kind.Key, kind => kind.Key == TestRegister.StrutClamp ? kind with { Behind = TestRegister.Nut } : kind),

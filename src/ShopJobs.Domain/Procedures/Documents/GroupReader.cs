@@ -12,7 +12,7 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
     private static readonly string[] Keys =
     [
         "id", "name", "key", "thread", "class", "class-note", "seat", "condition", "risk", "hardware", "re-torque", "run-down",
-        "run-down-permitted", "adapter", "limited-by", "nut", "engaged", "bearing-limit", "jam", "if-short", "redo", "within",
+        "run-down-permitted", "adapter", "limited-by", "mark", "nut", "engaged", "bearing-limit", "jam", "if-short", "redo", "within",
         "temporary", "stages", "source",
     ];
 
@@ -59,6 +59,7 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
         var runDown = map.Choice("run-down", Vocabulary.RunDown, RunDown.NotStated);
         var runDownPermitted = fasteners.RunDownPermitted(map, runDown);
         var limitedBy = map.TextIfAny("limited-by", 80);
+        var mark = map.TextIfAny("mark", 80);
         var nut = mating.Nut(map);
         var engaged = mating.Engaged(map);
         var bearingLimit = mating.BearingLimit(map, seat);
@@ -93,6 +94,7 @@ internal sealed class GroupReader(ProblemBook problems, JointRegister register)
                 RunDownPermitted = runDownPermitted,
                 Within = within,
                 LimitedBy = limitedBy,
+                Mark = mark,
                 Nut = nut,
                 Engaged = engaged,
                 BearingLimit = bearingLimit,

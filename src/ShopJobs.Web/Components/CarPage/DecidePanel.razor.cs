@@ -5,6 +5,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Procedures;
+using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.CarPage;
@@ -38,6 +39,11 @@ public sealed partial class DecidePanel
     public DeskAnswer? Answer { get; set; }
 
     private bool IsUndecided { get; set; }
+
+    private bool IsToRedo => decided is Disposition.Rework or Disposition.Replace && !Reading.State.IsAtTorque(Reading.State.Of(Position));
+
+    // The step that works on it, where a running job has one.
+    private (JobId Job, StepInstance Step)? ToRedo => IsToRedo ? Closing.StepFor(Reading, new HoldPoint(HoldReason.Held) { Position = Position }) : null;
 
     protected override void OnParametersSet()
     {

@@ -27,10 +27,26 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         return [.. readings.Select(reading => new DecisionsOfCar(cars[reading.Car], [.. ItemsOf(here, reading)])).Where(car => car.Items.Count > 0)];
     }
 
+    /// <summary>By car, in the order given: what is to be re-torqued after the drive on cars that are here.</summary>
+    public static IReadOnlyList<DecisionsOfCar> Due(Present here, IEnumerable<CarReading> readings, IReadOnlyDictionary<CarId, Car> cars)
+    {
+        ArgumentNullException.ThrowIfNull(here);
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(cars);
+        return !here.May(Right.Record) ? [] :
+        [
+            .. from reading in readings
+               where reading.State.Visit is not { IsOpen: false }
+               let due = DueJoint.Of(reading).Where(joint => joint.Due.Count > 0).Select(joint => reading.Now.Name(joint.Joint)).ToList()
+               where due.Count > 0
+               select new DecisionsOfCar(cars[reading.Car], [new DecisionItem(string.Join(", ", due), "Re-torque", Links.ReTorque(reading.Car))]),
+        ];
+    }
+
     private static IEnumerable<DecisionItem> ItemsOf(Present here, CarReading reading)
     {
         IEnumerable<DecisionItem> toDecide = [.. Fasteners(reading), .. Work(reading), .. Corrections(reading)];
-        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Witness) ? Fewer(here, reading) : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading).Concat(Resting(reading)) : []];
+        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Witness) ? Fewer(here, reading) : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading).Concat(Resting(reading)).Concat(Left(reading)) : []];
     }
 
     // A joint's fasteners together: they are decided at once where there are several.
@@ -87,6 +103,20 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         let procedure = reading.Placed(job).Procedure
         select new DecisionItem(
             string.Create(CultureInfo.InvariantCulture, $"{procedure.Code} {procedure.Title} is on hold since {reading.Now.OnTheWall(job.OnHold!.At):d MMM yyyy}"), "Resume or end it", Links.Car(reading.Car));
+
+    // Loose, or to be done again, and no running job works on it.
+    private static IEnumerable<DecisionItem> Left(CarReading reading)
+    {
+        var worked = reading.State.RunningJobs.SelectMany(job => reading.Placed(job).Groups).Select(group => group.Joint).ToHashSet();
+        return from book in reading.State.Positions.Values
+               where !worked.Contains(book.Position.Joint) && reading.Now.Register.Has(book.Position)
+               let again = book.Holds.Exists(hold => hold.Decision is not null)
+               where again || book.Fitting is Fitting.Open or Fitting.NewHardware
+               group again by book.Position.Joint into joint
+               orderby joint.Key.Key, joint.Key.Place
+               select new DecisionItem(
+                   $"{reading.Now.Name(joint.Key)}: {(joint.Contains(true) ? "to be done again" : "open")}, and no running job works on it", "Put a procedure on", Links.Car(reading.Car));
+    }
 
     private static IEnumerable<DecisionItem> Suspended(CarReading reading) =>
         from kind in ReleaseKinds.All

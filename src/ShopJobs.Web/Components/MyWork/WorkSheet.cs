@@ -21,11 +21,14 @@ public sealed record WorkSheet(
     /// <summary>What waits for a decision, a confirmation or a signature that this person may give, by car.</summary>
     public IReadOnlyList<DecisionsOfCar> Decisions { get; init; } = [];
 
+    /// <summary>Cars that are here and have joints to re-torque after their drive, for who may record.</summary>
+    public IReadOnlyList<DecisionsOfCar> Due { get; init; } = [];
+
     /// <summary>Steps that somebody says are wrong and that wait for an author; empty for anybody else.</summary>
     public IReadOnlyList<DecisionItem> Remarks { get; init; } = [];
 
     /// <summary>Nothing at all is on the list.</summary>
-    public bool IsEmpty => Now.Count + Witness.Count + Waiting.Count + Free.Count + Decisions.Count + Remarks.Count == 0;
+    public bool IsEmpty => Now.Count + Witness.Count + Waiting.Count + Free.Count + Decisions.Count + Due.Count + Remarks.Count == 0;
 
     /// <summary>Sorts every open step of every car. The car this person wrote to last is the nearest, then cars by where they stand.</summary>
     public static WorkSheet Of(
@@ -53,8 +56,11 @@ public sealed record WorkSheet(
             later.Count,
             [.. free.Select(Item)])
         {
-            Decisions = DecisionsOfCar.Of(here, readings.OrderBy(Rank).ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal), cars),
+            Decisions = DecisionsOfCar.Of(here, InOrder(), cars),
+            Due = DecisionsOfCar.Due(here, InOrder(), cars),
         };
+
+        IEnumerable<CarReading> InOrder() => readings.OrderBy(Rank).ThenBy(reading => cars[reading.Car].Name, StringComparer.Ordinal);
 
         int Rank(CarReading reading) => reading.Now.Places.RankOf(cars[reading.Car].Place);
 

@@ -13,16 +13,17 @@ namespace ShopJobs.Web.Components.Releases;
 public sealed partial class ReleaseCard
 {
     private static readonly ContentDigest Given = ContentDigest.Of([], []);
-    private readonly AcceptanceTyped said = new();
+    private AcceptanceTyped said = new();
     private IReadOnlyList<GatheredHold> reasons = [];
     private Released? released;
-    private readonly OdometerEntry odometer = new();
+    private OdometerEntry odometer = new();
     private string driver = "";
     private string distance = "";
     private readonly HashSet<ClosingItem> seen = [];
     private Covering covers = Covering.Nothing;
     private ReleaseStandingKind standing;
     private bool pressed;
+    private long? given;
 
     // What only a drive gives is missing, or a re-torque is still due: the customer's word is a written one.
     private bool inWriting;
@@ -133,6 +134,15 @@ public sealed partial class ReleaseCard
 
     protected override void OnParametersSet()
     {
+        // What was typed and seen for one release says nothing of the next.
+        var newest = Reading.StandingOf(Kind).Release?.Number ?? 0;
+        if (given is { } before && before != newest)
+        {
+            (said, odometer, driver, distance, pressed) = (new AcceptanceTyped(), new OdometerEntry(), "", "", false);
+            seen.Clear();
+        }
+
+        given = newest;
         odometer.Know(Reading);
         Ask();
     }

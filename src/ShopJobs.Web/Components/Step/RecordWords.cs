@@ -7,7 +7,7 @@ public static class RecordWords
 {
     // Both numbers stand: what was on the tool, and what that is at the fastener.
     private static string AtFastener(Pull pull) => pull.AtFastener == pull.Value ? ""
-        : pull.Fact.RunDown is { } runDown ? $", {pull.AtFastener} without {runDown} run-down"
+        : pull.Fact.RunDown is { } runDown ? $", of which {runDown} turn the nut: {pull.AtFastener} at the fastener"
         : $", {pull.AtFastener} at the fastener";
 
     /// <summary>For example "clicked at 110 N·m", "read 109.5 N·m, restated" or "turned 90°".</summary>

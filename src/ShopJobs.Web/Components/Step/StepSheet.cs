@@ -52,6 +52,13 @@ internal static class StepSheet
     ];
 
     /// <summary>The witness's signature: which records, how they were looked at, and what was found.</summary>
+    /// <summary>What a second person looks at: the paint marks, where the procedure names nothing else.</summary>
+    public static string MarkOf(JointGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        return group.Mark ?? "the paint marks";
+    }
+
     public static ToSign<SignedCommand> ToWitness(StepScene scene, WitnessAsked asked, string? finding)
     {
         var (instance, stage) = (asked.Awaited.Instance, asked.Awaited.Stage);
@@ -62,7 +69,7 @@ internal static class StepSheet
                 $"{CarOf(scene)}: {StepScene.NameOf(instance)}{NextWords.StageOf(instance.Group, stage)}",
                 [
                     RecordsOf(scene, asked.Awaited.Pulls),
-                    asked.Method == WitnessMethod.LookedAtMark ? "Looked at the paint marks, every one" : "First movement with a wrench",
+                    asked.Method == WitnessMethod.LookedAtMark ? $"Looked at {MarkOf(instance.Group)}, every one" : "First movement with a wrench",
                     .. finding is null ? Array.Empty<string>() : [$"Finding: {finding}"],
                 ],
                 new CommandId(Guid.NewGuid()))

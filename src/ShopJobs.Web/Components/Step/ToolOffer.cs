@@ -26,9 +26,11 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
     /// <summary>Pulls left until it is to be calibrated; null while there are many.</summary>
     public int? FewPullsLeft { get; init; }
 
-    /// <summary>Last day of its calibration, and how many pulls are left where they are few.</summary>
-    public string DueWords => (Due is { } due ? FormattableString.Invariant($"calibrated to {due:yyyy-MM-dd}") : "no calibration")
-        + (FewPullsLeft is { } left ? FormattableString.Invariant($", {left} {(left == 1 ? "pull" : "pulls")} left") : "");
+    /// <summary>Last day of its calibration.</summary>
+    public string DueWords => Due is { } due ? FormattableString.Invariant($"calibrated to {due:yyyy-MM-dd}") : "no calibration";
+
+    /// <summary>How many pulls are left until it is calibrated; null while there are many.</summary>
+    public string? FewWords => FewPullsLeft is { } left ? FormattableString.Invariant($"{left} {(left == 1 ? "pull" : "pulls")} left") : null;
 
     /// <summary>Every tool for a cell: those that can do it first, by name.</summary>
     /// <param name="runDown">Run-down torque typed for it and not recorded yet.</param>
@@ -36,14 +38,22 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(cell);
-        var added = reading.State.Of(cell.Position).RunDownOf() ?? runDown;
+        return For(reading, job, cell.Instance, cell.Stage, reading.State.Of(cell.Position).RunDownOf() ?? runDown);
+    }
+
+    /// <summary>Every tool for a stage: those that can do it first, by name.</summary>
+    /// <param name="runDown">Run-down torque that is added to the stage's; null where none is, or it is not known yet.</param>
+    public static IReadOnlyList<ToolOffer> For(CarReading reading, JobBook job, GroupInstance instance, Stage stage, EnteredTorque? runDown = null)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(stage);
         return
         [
             .. from tool in reading.Tools
                where tool.Value is { Tool: not null, RetiredBy: 0 }
-               let against = reading.State.Against(reading.Now, job, cell.Instance, cell.Stage, tool.Key, added)
+               let against = reading.State.Against(reading.Now, job, instance, stage, tool.Key, runDown)
                orderby against.Count > 0, tool.Value.Tool!.Name
-               select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against) { Turns = cell.Stage.Turn is not null, FewPullsLeft = FewLeft(reading, tool.Key, tool.Value.Tool!) },
+               select new ToolOffer(tool.Value.Tool!, tool.Key, tool.Value.LastGood?.Due, against) { Turns = stage.Turn is not null, FewPullsLeft = FewLeft(reading, tool.Key, tool.Value.Tool!) },
         ];
     }
 

@@ -78,10 +78,5 @@ public class SeatAndHarnessTests
         job.Sign("angles@driver", ("shoulder", 8));
     }
 
-    private void UpToTheBase()
-    {
-        job.FinishUpTo("base", W3, W5);
-        job.Car.FitNew(Tess, job.Id, "base", job.At("seat.base", Driver));
-        job.Car.ByHand(Tess, job.Id, "base", job.At("seat.base", Driver));
-    }
+    private void UpToTheBase() => job.FinishUpTo("base", W3, W5);
 }
