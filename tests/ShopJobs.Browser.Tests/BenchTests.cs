@@ -10,6 +10,7 @@ namespace ShopJobs.Browser.Tests;
 public sealed class BenchTests(BenchTests.Shop shop) : IClassFixture<BenchTests.Shop>
 {
     [Fact]
+    [Trait("Takes", "long")]
     public async Task Every_card_is_accessible_and_fits_a_phone()
     {
         var phone = await shop.Chromium.TabletAsync(shop.Address, new() { ViewportSize = new() { Width = 390, Height = 844 }, HasTouch = true });

@@ -5,6 +5,7 @@ using ShopJobs.Web.Demo;
 namespace ShopJobs.Browser.Tests;
 
 /// <summary>Renaming, putting away and bringing back, and the pages without a circuit, in a real Chromium.</summary>
+[Trait("Takes", "long")]
 public sealed class KeptNamesTests : IAsyncLifetime
 {
     private readonly ClockedShop shop = ClockedShop.Open();

@@ -55,7 +55,7 @@ public static class RegisterChanges
         (one.OfPlace, one.LastsHours) == (other.OfPlace, other.LastsHours) && one.EndsAt.SequenceEqual(other.EndsAt);
 
     private static bool Alike(ResultKind one, ResultKind other) =>
-        (one.Name, one.NeedsInstrument, one.AfterDrive, one.OfPlace) == (other.Name, other.NeedsInstrument, other.AfterDrive, other.OfPlace)
+        (one.Name, one.NeedsInstrument, one.AfterDrive, one.HoldsMove, one.OfPlace) == (other.Name, other.NeedsInstrument, other.AfterDrive, other.HoldsMove, other.OfPlace)
         && one.Measures.SequenceEqual(other.Measures)
         && one.Notes.Select(note => note with { OneOf = [] }).SequenceEqual(other.Notes.Select(note => note with { OneOf = [] }))
         && one.Notes.SelectMany(note => note.OneOf).SequenceEqual(other.Notes.SelectMany(note => note.OneOf));

@@ -26,6 +26,9 @@ public sealed record ResultKind(string Key, string Name)
     /// <summary>True where it can only be had by driving: a bed-in, a road check.</summary>
     public bool AfterDrive { get; init; }
 
+    /// <summary>True where the car is not even rolled by hand before it stands: a pedal that nobody has held.</summary>
+    public bool HoldsMove { get; init; }
+
     /// <summary>True where each place has its own; its name then ends with the place: <c>run-out@front-left</c>.</summary>
     public bool OfPlace { get; init; }
 

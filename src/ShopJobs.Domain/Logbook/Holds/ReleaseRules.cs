@@ -115,9 +115,10 @@ public static class ReleaseRules
     }
 
     private static IEnumerable<HoldPoint> ResultsVoid(ReleaseQuestion q) =>
-        q.Kind == ReleaseKind.Move
-            ? []
-            : Undone(q).Where(kind => !q.Now.Register.ResultOf(kind).AfterDrive).Select(name => new HoldPoint(HoldReason.ResultVoid) { Name = name });
+        Undone(q).Where(name => IsAsked(q, name) && !q.Now.Register.ResultOf(name).AfterDrive).Select(name => new HoldPoint(HoldReason.ResultVoid) { Name = name });
+
+    // To be rolled by hand a car waits only for what the register names for it.
+    private static bool IsAsked(ReleaseQuestion q, string name) => q.Kind != ReleaseKind.Move || q.Now.Register.ResultOf(name).HoldsMove;
 
     private static IEnumerable<HoldPoint> ResultsAwaitingDrive(ReleaseQuestion q) =>
         q.Kind == ReleaseKind.Move
@@ -126,20 +127,19 @@ public static class ReleaseRules
                 .Select(name => new HoldPoint(HoldReason.AwaitsDrive) { Name = name });
 
     private static IEnumerable<HoldPoint> ResultsInDoubt(ReleaseQuestion q) =>
-        q.Kind == ReleaseKind.Move
-            ? []
-            : from result in q.State.Results.OrderBy(result => result.Key, StringComparer.Ordinal)
-              where result.Value.VoidBy == 0 && result.Value.DoubtsOn(q.Now.Tool).Any()
-              select new HoldPoint(HoldReason.ResultInDoubt) { Name = result.Key, Tool = null };
+        from result in q.State.Results.OrderBy(result => result.Key, StringComparer.Ordinal)
+        where IsAsked(q, result.Key) && result.Value.VoidBy == 0 && result.Value.DoubtsOn(q.Now.Tool).Any()
+        select new HoldPoint(HoldReason.ResultInDoubt) { Name = result.Key, Tool = null };
 
     private static IEnumerable<string> Undone(ReleaseQuestion q) => q.State.Undone.Keys.Order(StringComparer.Ordinal);
 
     // As good as void, until it is decided.
-    private static IEnumerable<HoldPoint> ResultsHeld(ReleaseQuestion q) => q.Kind == ReleaseKind.Move
-        ? []
-        : from hold in q.State.UndecidedWork()
-          where hold.Fact.Result is { } result && q.State.Correctables[result].Entry is ResultRecorded
-          select new HoldPoint(HoldReason.ResultHeld) { Name = ((ResultRecorded)q.State.Correctables[hold.Fact.Result!.Value].Entry).Name, Entry = hold.Number };
+    private static IEnumerable<HoldPoint> ResultsHeld(ReleaseQuestion q) =>
+        from hold in q.State.UndecidedWork()
+        where hold.Fact.Result is not null
+        let held = q.State.Correctables[hold.Fact.Result!.Value].Entry as ResultRecorded
+        where held is not null && IsAsked(q, held.Name)
+        select new HoldPoint(HoldReason.ResultHeld) { Name = held.Name, Entry = hold.Number };
 
     private static IEnumerable<HoldPoint> StepsHeld(ReleaseQuestion q) =>
         q.State.UndecidedWork().Where(hold => hold.Fact.Step is not null).Select(hold =>

@@ -3,9 +3,10 @@ namespace ShopJobs.Domain.Procedures.Documents;
 /// <summary>Reads the results and settings of the register: their names alone, or what each holds.</summary>
 internal sealed class ResultReader(ProblemBook problems, Consequences consequences)
 {
-    private static readonly string[] Keys = ["name", "measures", "notes", "instrument", "after", "of", "source"];
+    private static readonly string[] Keys = ["name", "measures", "notes", "instrument", "after", "holds", "of", "source"];
     private static readonly string[] NoteKeys = ["id", "text", "one-of", "day"];
     private static readonly Dictionary<string, bool> InstrumentWords = new() { ["needed"] = true, ["none"] = false };
+    private static readonly Dictionary<string, bool> HoldsWords = new() { ["move"] = true, ["road"] = false };
     private static readonly Dictionary<string, bool> AfterWords = new() { ["drive"] = true };
 
     private readonly StepAnswerReader answers = new(problems);
@@ -64,6 +65,7 @@ internal sealed class ResultReader(ProblemBook problems, Consequences consequenc
             Notes = Notes(map),
             NeedsInstrument = map.Choice("instrument", InstrumentWords, false) ?? false,
             AfterDrive = map.Choice("after", AfterWords, false) ?? false,
+            HoldsMove = map.Choice("holds", HoldsWords, false) ?? false,
             OfPlace = map.Choice("of", Vocabulary.AspectOf, false) ?? false,
         };
         if (kind is { Measures.Count: 0, Notes.Count: 0 } && map.Map.Entries.Count > 0)

@@ -55,11 +55,22 @@ internal sealed partial class Ledger
             yield return new(HoldReason.StepToReconfirm);
         }
 
+        foreach (var why in release != ReleaseKind.Move ? [] : Those(
+            (HoldReason.ResultVoid, UndoneNames.Any(name => !IsAfterDrive(name) && KindOf(name)?.HoldsMove == true)),
+            (HoldReason.ResultInDoubt, ResultNames.Any(name => KindOf(name)?.HoldsMove == true && IsDoubted(name)))))
+        {
+            yield return new(why);
+        }
+
         foreach (var why in release == ReleaseKind.Move ? [] : OfDriving(release, accepted, odometer, today, asked, told))
         {
             yield return new(why);
         }
     }
+
+    private IEnumerable<string> ResultNames => lines.Select(line => line.Entry).OfType<ResultRecorded>().Select(fact => fact.Name).Distinct();
+
+    private bool IsDoubted(string name) => !UndoneNames.Contains(name) && IsInDoubt(name);
 
     private IReadOnlyList<HoldReason> OfDriving(ReleaseKind release, bool accepted, decimal? odometer, DateOnly today, Func<JobId, bool> asked, Func<string, bool> told)
     {
@@ -68,7 +79,7 @@ internal sealed partial class Ledger
             (HoldReason.NoRegister, register.Kinds.Count == 0),
             (HoldReason.ResultVoid, UndoneNames.Any(name => !IsAfterDrive(name))),
             (HoldReason.AwaitsDrive, UndoneNames.Any(name => IsAfterDrive(name) && release != ReleaseKind.RoadTest && !(release == ReleaseKind.Road && told(name)))),
-            (HoldReason.ResultInDoubt, lines.Select(line => line.Entry).OfType<ResultRecorded>().Select(fact => fact.Name).Distinct().Any(name => !UndoneNames.Contains(name) && IsInDoubt(name))),
+            (HoldReason.ResultInDoubt, ResultNames.Any(IsDoubted)),
             (HoldReason.StepNotSigned, Running.Any(job => asked(job.Id) && HasBegun(job.Id) && job.Steps.Any(step => StandingOf(job, step) is StepStanding.NotSigned or StepStanding.AwaitsCountersign))),
             (HoldReason.MovedAnyway, ToLookOver.Any()),
             (HoldReason.ReTorqueDue, release == ReleaseKind.Track && !accepted && owing.Count > 0),

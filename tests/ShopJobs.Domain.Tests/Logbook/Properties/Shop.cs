@@ -38,7 +38,7 @@ internal static class Shop
             {
                 ResultKind.Bare("bed-in") with { AfterDrive = true, Measures = [new Measure("value", "Stops", "mm", 100, null)] },
                 ResultKind.Bare("corner-weights") with { NeedsInstrument = true },
-                ResultKind.Bare("bleed") with { Notes = [new ResultNote("grade", "Grade", ["DOT 4"], false)] },
+                ResultKind.Bare("bleed") with { HoldsMove = true, Notes = [new ResultNote("grade", "Grade", ["DOT 4"], false)] },
             }.ToDictionary(kind => kind.Key),
         };
     }

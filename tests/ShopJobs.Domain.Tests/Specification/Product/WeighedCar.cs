@@ -33,7 +33,8 @@ internal sealed class WeighedCar : ProductCar
         return Differ(
             ($"{step} is recorded", step.After.Taken ?? true, taken),
             ("the weights stand", step.After.Stands, Car.State.HasResult(Weights, Car.Tool)),
-            ("the weights let the car go", step.After.MayGo, LetsGo()));
+            ("the weights let the car go", step.After.MayGo, LetsGo(ReleaseKind.Road)),
+            ("the weights let the car roll", step.After.MayRoll, LetsGo(ReleaseKind.Move)));
     }
 
     private static RecordResult Of(decimal cross, ToolId? scales) => new(
@@ -50,13 +51,13 @@ internal sealed class WeighedCar : ProductCar
             Results = [Weights],
             ResultKinds = new Dictionary<string, ResultKind>
             {
-                [Weights] = ResultKind.Bare(Weights) with { NeedsInstrument = true, Measures = [new Measure("cross", "Cross weight", "%", 45, 55)] },
+                [Weights] = ResultKind.Bare(Weights) with { NeedsInstrument = true, HoldsMove = true, Measures = [new Measure("cross", "Cross weight", "%", 45, 55)] },
             },
         };
     }
 
-    private bool LetsGo() =>
-        !HoldRules.Standard.OnRelease(Car.State, Car.As(Zoe), ReleaseKind.Road, customerAccepted: true)
+    private bool LetsGo(ReleaseKind kind) =>
+        !HoldRules.Standard.OnRelease(Car.State, Car.As(Zoe), kind, customerAccepted: true)
             .Any(point => point.Reason is HoldReason.ResultVoid or HoldReason.ResultInDoubt or HoldReason.NotAtStage);
 
     private bool Open()

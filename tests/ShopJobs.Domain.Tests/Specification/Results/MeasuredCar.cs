@@ -22,8 +22,14 @@ internal enum Scales
 /// <param name="Undone">The weights are to be measured: the joint was opened, or what was measured is no good.</param>
 /// <param name="Covered">The record is from before the doubt that stands.</param>
 /// <param name="Taken">Whether what was asked last was recorded.</param>
-internal readonly record struct MeasuredCar(bool JointOpen, Record Weights, bool Undone, Scales Scales, bool InDoubt, bool Covered, bool? Taken)
+/// <param name="MayRoll">May be rolled by hand: the register wants the weights for that too.</param>
+internal readonly record struct MeasuredCar(bool JointOpen, Record Weights, bool Undone, Scales Scales, bool InDoubt, bool Covered, bool? Taken, bool MayRoll)
 {
+    public static readonly MeasuredCar AsItCame = default(MeasuredCar).Told();
+
+    /// <summary>The same car, with what it is told about rolling.</summary>
+    public MeasuredCar Told() => this with { MayRoll = MayGo };
+
     /// <summary>A good result, with nothing in doubt about it.</summary>
     public bool Stands => Weights == Record.Good && !Covered;
 

@@ -6,20 +6,24 @@ namespace ShopJobs.Domain.Tests.Specification.Results;
 internal static class ResultRules
 {
     public static RuleBook<MeasuredCar> Book() => Faults(Courses(
-        new RuleBook<MeasuredCar>("Results", default, car => car.ToString())
-            .Action("Measure", _ => true, car => car.Measure(inside: true))
-            .Action("Measure outside", _ => true, car => car.Measure(inside: false))
-            .Action("Measure without naming the scales", _ => true, car => car.WithoutScales())
-            .Action("Open the joint", car => !car.JointOpen, car => car.Open())
-            .Action("Bring it to torque", car => car.JointOpen, car => car.Close())
-            .Action("Doubt the scales", car => !car.InDoubt, car => car.Doubt())
-            .Action("Find the scales good", car => car.InDoubt, car => car.Clear())
+        new RuleBook<MeasuredCar>("Results", MeasuredCar.AsItCame, car => car.ToString())
+            .Action("Measure", _ => true, car => car.Measure(inside: true).Told())
+            .Action("Measure outside", _ => true, car => car.Measure(inside: false).Told())
+            .Action("Measure without naming the scales", _ => true, car => car.WithoutScales().Told())
+            .Action("Open the joint", car => !car.JointOpen, car => car.Open().Told())
+            .Action("Bring it to torque", car => car.JointOpen, car => car.Close().Told())
+            .Action("Doubt the scales", car => !car.InDoubt, car => car.Doubt().Told())
+            .Action("Find the scales good", car => car.InDoubt, car => car.Clear().Told())
             .On("Measure", "2", "NOT-WHILE-OPEN", "a result isn't recorded as good while a joint it hangs on is open",
                 (before, _) => before.JointOpen, (before, after) => after.Taken == false && after.Weights == before.Weights)
             .On("Open the joint", "2", "OPENING-VOIDS", "A result (alignment, weights, bleed ...) is void when a joint it hangs on is opened after it was recorded",
                 (before, _) => before.Stands, (_, after) => !after.Stands && !after.MayGo)
             .On("Bring it to torque", "2", "TIGHTENING-VOIDS-NOTHING", "tightening, marking, witnessing and re-torque do not void it",
                 (_, _) => true, (before, after) => after.Weights == before.Weights && after.Undone == before.Undone)
+            .On("Bring it to torque", "results", "HOLDS-THE-MOVE", "A result that the register wants for it holds the move as it holds the road",
+                (before, _) => before.Undone, (_, after) => !after.MayRoll)
+            .On("Doubt the scales", "results", "DOUBT-HOLDS-THE-MOVE", "A result that the register wants for it holds the move as it holds the road",
+                (before, _) => before.Stands, (_, after) => !after.MayRoll)
             .On("Measure outside", "results", "OUTSIDE-IS-KEPT-AND-NO-RESULT", "values with limits",
                 (before, _) => !before.JointOpen, (_, after) => after is { Taken: true, Stands: false, MayGo: false })
             .On("Measure", "results", "SCALES-IN-USE", "Gauges, scales and the alignment rig are registered like wrenches",
@@ -40,6 +44,8 @@ internal static class ResultRules
             (before, _) => before.JointOpen, (_, car) => car with { Weights = Record.Good, Undone = false, Taken = true })
         .Fault("weights outlive an opening", "OPENING-VOIDS", "Open the joint", (before, _) => before.Stands, (before, car) => car with { Weights = before.Weights })
         .Fault("tightening voids", "TIGHTENING-VOIDS-NOTHING", "Bring it to torque", (_, _) => true, (_, car) => car with { Undone = !car.Undone })
+        .Fault("a car is rolled before its pedal was held", "HOLDS-THE-MOVE", "Bring it to torque", (before, _) => before.Undone, (_, car) => car with { MayRoll = true })
+        .Fault("a car is rolled on a figure in doubt", "DOUBT-HOLDS-THE-MOVE", "Doubt the scales", (before, _) => before.Stands, (_, car) => car with { MayRoll = true })
         .Fault("figures outside their limits are good", "OUTSIDE-IS-KEPT-AND-NO-RESULT", "Measure outside",
             (before, _) => !before.JointOpen, (_, car) => car with { Weights = Record.Good, Undone = false })
         .Fault("scales out of use measure", "SCALES-IN-USE", "Measure",
