@@ -19,9 +19,9 @@ window.shopTyped = (() => {
 // recorded. Ticks do not: what was seen is seen again. PINs are never kept.
 (() => {
   const FIELD = 'input:not([type=password], [type=file], [type=checkbox], [type=radio], [type=hidden]), textarea, select';
-  const FORM = 'main.page form:not([method=post], [data-typed])';
+  const FORM = 'main.page form:not([data-typed])';
   const HOURS = 12;
-  let sent = null;
+  let sent = null, refused = false;
   const given = new WeakSet();
 
   const who = () => document.querySelector('[data-who]')?.dataset.who;
@@ -31,14 +31,34 @@ window.shopTyped = (() => {
     const kept = JSON.parse(sessionStorage.getItem(key()) ?? 'null');
     return kept && Date.now() - kept.at < HOURS * 3600000 ? kept.fields : {};
   };
+  const write = fields => {
+    if (Object.keys(fields).length === 0) sessionStorage.removeItem(key());
+    // A tablet without room loses only the second copy.
+    else try { sessionStorage.setItem(key(), JSON.stringify({ at: Date.now(), fields })); } catch (full) { console.warn(full); }
+  };
   const keep = event => {
     if (!event.isTrusted || !who() || !isKept(event.target)) return;
     given.add(event.target);
-    const fields = { ...read(), [event.target.id]: event.target.value };
-    try { sessionStorage.setItem(key(), JSON.stringify({ at: Date.now(), fields })); } catch (full) { console.warn(full); }
+    write({ ...read(), [event.target.id]: event.target.value });
     sent = null;
   };
-  const forget = () => { sessionStorage.removeItem(sent); sent = null; };
+
+  // After a form was sent: what the server has emptied, or taken away with its form, is recorded. What it refused it says in the form,
+  // and then nothing is forgotten.
+  const look = () => {
+    if (!sent) return;
+    if (sent !== key()) {
+      if (!refused) sessionStorage.removeItem(sent);
+      sent = null;
+      return;
+    }
+    refused = [...document.querySelectorAll(`${FORM} .form-wrong, main.page .notice-failed`)].some(words => words.textContent.trim() !== '');
+    if (refused) return;
+    const kept = Object.entries(read());
+    const left = kept.filter(([id, value]) => document.getElementById(id)?.value === value);
+    if (left.length < kept.length) write(Object.fromEntries(left));
+  };
+  setInterval(look, 300);
 
   // A field gets its text back once: when its form is shown, or when the page has its line.
   const giveBack = () => {
@@ -54,17 +74,8 @@ window.shopTyped = (() => {
     }
   };
 
-  const isSaid = (nodes, kind) => nodes.some(node => (node.nodeType === Node.ELEMENT_NODE ? node : node.parentElement)?.closest(kind)
-    || (node.nodeType === Node.ELEMENT_NODE && node.querySelector(kind)));
   document.addEventListener('input', keep);
   document.addEventListener('change', keep);
-  document.addEventListener('submit', event => { if (event.target.matches(FORM)) sent = key(); });
-  new MutationObserver(changes => {
-    const added = changes.flatMap(change => [...change.addedNodes]);
-    if (sent && added.length > 0) {
-      if (isSaid(added, '.form-wrong, .notice-failed')) sent = null;
-      else if (isSaid(added, '.answer-good') || sent !== key()) forget();
-    }
-    giveBack();
-  }).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['class'] });
+  document.addEventListener('submit', event => { if (event.target.matches(FORM)) [sent, refused] = [key(), false]; });
+  new MutationObserver(giveBack).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['class'] });
 })();

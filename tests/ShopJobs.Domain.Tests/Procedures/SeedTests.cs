@@ -45,10 +45,10 @@ public class SeedTests
         Seed.Register.Kinds.Values.Where(kind => kind.Behind == "wheel.nut").Select(kind => kind.Key));
 
     [Fact]
-    public void Wheels_and_hubs_are_declared_by_their_place_and_a_cold_engine_for_four_hours()
+    public void Wheels_and_hubs_are_declared_by_their_place_and_a_held_hub_and_a_cold_engine_for_four_hours()
     {
         Assert.Equal((true, true, false, false), (Of("stand").OfPlace, Of("hub").OfPlace, Of("engine").OfPlace, Of("steering").OfPlace));
-        Assert.Equal((null, null, 4m, null), (Of("stand").LastsHours, Of("hub").LastsHours, Of("engine").LastsHours, Of("steering").LastsHours));
+        Assert.Equal((null, 4m, 4m, null), (Of("stand").LastsHours, Of("hub").LastsHours, Of("engine").LastsHours, Of("steering").LastsHours));
         Assert.Equal(["wheel.nut"], Of("stand").EndsAt);
         Assert.Equal(["brake.carrier", "hub.nut"], Of("hub").EndsAt);
 

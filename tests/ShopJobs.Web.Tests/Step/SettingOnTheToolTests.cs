@@ -87,6 +87,8 @@ public sealed class SettingOnTheToolTests : BunitContext
         Assert.Null(read);
         Assert.Contains("12 N·m is above the permitted 2..10 N·m", panel.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         Assert.Contains("HOLD, CALL LEAD", panel.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        // A message that is bare text in its place is taken for none and not shown.
+        Assert.NotEmpty(panel.FindAll("#run-down-wrong > *"));
     }
 
     [Fact]

@@ -169,7 +169,7 @@ public sealed class WorkPanelTests : BunitContext
 
         var panel = StepBench.Draw(this, strut.Scene("in"));
 
-        Assert.Contains("strut clamp bolt front-left 1 is behind wheel nut front-left, which the book says is still on", panel.Markup, StringComparison.Ordinal);
+        Assert.Contains("strut clamp bolt front-left 1: it is behind wheel nut front-left, which is still on in the book", panel.Markup, StringComparison.Ordinal);
         Assert.Contains("?joint=wheel.nut&place=front-left", panel.Find(".work-next a.button").GetAttribute("href"), StringComparison.Ordinal);
     }
 

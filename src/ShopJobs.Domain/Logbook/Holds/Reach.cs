@@ -14,7 +14,7 @@ public static class Reach
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(now);
         return now.Register.Before(position).Select(state.Of).FirstOrDefault(book => !book.IsBare) is { } on
-            ? new HoldPoint(HoldReason.StillOn) { Position = on.Position }
+            ? new HoldPoint(HoldReason.StillOn) { Position = position, Because = new HoldPoint(HoldReason.StillOn) { Position = on.Position } }
             : null;
     }
 

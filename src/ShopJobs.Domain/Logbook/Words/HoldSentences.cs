@@ -7,9 +7,8 @@ namespace ShopJobs.Domain.Logbook;
 // The one place where every reason has its words. A reason without a line here is a bug, and a test finds it.
 internal static class HoldSentences
 {
-    private const string Redo = "call the lead, then back off, inspect and redo";
+    public const string Redo = "call the lead, then back off, inspect and redo";
     private const string Answer = "somebody who may record and stood by countersigns it";
-    private const string OtherTool = "take another tool; call the lead, then back off, inspect and redo";
     private const string OnScreen = "choose it on the screen";
     private const string FromCar = "open it from the car's page";
 
@@ -21,60 +20,6 @@ internal static class HoldSentences
 
     private static (string Words, string Next) Say(HoldPoint point, HoldSubject on) => point.Reason switch
     {
-        // a report of work
-        HoldReason.JobClosed => (on.With("its job has ended"), "ask the lead to put a procedure on the car for it"),
-        HoldReason.JobOnHold => (on.With("its job was on hold"), "the lead resumes the job; then back off, inspect and redo"),
-        HoldReason.ReportedByAnother => (on.With("reported by another for somebody who does not work here any more"), Redo),
-        HoldReason.CellMoved => (on.With("the position was opened after this pull was shown"), Redo),
-        HoldReason.NotOpened => (on.With("it was not recorded as opened"), "call the lead, then back it off, record OPEN, then HAND-TIGHT"),
-        HoldReason.NotHandTight => (on.With("it was not run down by hand first"), Redo),
-        HoldReason.HardwareNotNew => (on.With("new hardware is asked and none is recorded"), "record FITTED NEW, then HAND-TIGHT"),
-        HoldReason.LowerStageMissing => (on.With("the stage below is not done on every position"), Redo),
-        HoldReason.OutOfOrder => (on.With("pulled out of order"), Redo),
-        HoldReason.WrongCarCondition => (on.With("the car was not in the condition asked"), Redo),
-        HoldReason.ToolUnknown => (on.With("the tool is not known"), OtherTool),
-        HoldReason.ToolAtItsLimit => (on.With("the tool has made as many pulls since its calibration as it may"), OtherTool),
-        HoldReason.ToolOverdue => (on.With("the tool is past its calibration"), OtherTool),
-        HoldReason.CalibrationUnknown => (
-            on.With("the clock is in doubt, and the tool's calibration may have ended"), "the lead signs the time; then back off and redo, or the lead decides"),
-        HoldReason.ThreadOtherwise => (
-            on.With("its thread carries something else than this torque is for"), "back it off, clean the thread or put on what the step says, record that, redo"),
-        HoldReason.ToolQuarantined => (on.With("the tool is out of use"), OtherTool),
-        HoldReason.ToolOutOfRange => (on.With("outside the tool's range"), OtherTool),
-        HoldReason.EvidenceNotAllowed => (on.With("this tool can't give the record this step asks for"), OtherTool),
-        HoldReason.SettingNotInstructed => (on.With("not set to the instructed value: with a click tool only that one counts"), Redo),
-        HoldReason.UnderRange => (on.With("under the permitted range"), "do what the step says for a short pull"),
-        HoldReason.OverRange => (on.With("over the permitted maximum"), "do not touch it; call the lead, who decides: use as is, rework or replace"),
-        HoldReason.TurnOutside => (on.With("turned outside the permitted angle"), "do not touch it; call the lead, who decides: use as is, rework or replace"),
-        HoldReason.TurnVoided => (
-            on.With("the record of its angle was voided, and the bolt may be turned already"),
-            "do not turn it again before it is decided: a second person confirms the void where it was never turned, else the lead decides rework or replace"),
-        HoldReason.SecondPull => (on.With("pulled again when already done"), Redo),
-        HoldReason.PositionHeld => (on.With("pulled while held"), Redo),
-        HoldReason.BackOffFirst => (on.With("pulled again without backing off after a short pull"), Redo),
-        HoldReason.JamPairMissing => (on.With("the two jam nuts are not at their torque"), Redo),
-        HoldReason.ReTorqueNotDue => (on.With("no re-torque is due on it"), Redo),
-        HoldReason.ValueMissing => (on.With("the run-down torque was not recorded"), Redo),
-        HoldReason.ValueOutside => (on.With("the run-down torque is not what the nut's maker permits"), Redo),
-
-        HoldReason.NoRightToRecord => (
-            on.With("pulled by somebody without the right to record"), "whoever has the right and stood by countersigns it; else back off and redo"),
-        HoldReason.RidesOnLoose when point.Because is { Position: { } ridden } behind
-            && Say(behind, new HoldSubject(on.Names, ridden.Joint, [ridden.Number])) is var loose => (on.With($"it sits on {loose.Words}"), loose.Next),
-        HoldReason.RidesOnLoose => (on.With("what it sits on was not finished"), Redo),
-        HoldReason.StillOn => (on.With("still on, and the work is behind it"), "press OPEN on each of them as it comes off"),
-        HoldReason.UnfinishedBehind when point.Because is { Position: { } ahead } behind
-            && Say(behind, new HoldSubject(on.Names, ahead.Joint, [ahead.Number])) is var undone => (on.With($"behind it: {undone.Words}"), undone.Next),
-        HoldReason.UnfinishedBehind => (on.With("what is behind it was not finished"), Redo),
-        HoldReason.CureNotSigned => (on.With("its cure is not signed"), "wait for the cure and sign its step"),
-        HoldReason.TooLate => (on.With("done later after hand-tight than the instruction allows"), Redo),
-        HoldReason.ReTorqueEarly => (on.With("not driven far enough to settle"), "drive on and re-torque again"),
-        HoldReason.MovedTooFar => (on.With($"it moved further than the {Procedures.ReTorque.LargestMove:0}° that a joint settles"), "do not drive; call the lead, then back off, inspect and redo"),
-
-        HoldReason.ToolLengthMissing => (
-            on.With("what the adapter makes of the tool's setting is not known: the tool's own length is not entered, or too short for it"),
-            "the lead enters the tool's length, or take another tool; call the lead, then back off, inspect and redo"),
-
         // a fastener
         HoldReason.Held => Held(point, on),
         HoldReason.ToolInDoubt => (
@@ -123,7 +68,7 @@ internal static class HoldSentences
         // a release
         HoldReason.JointNotMadeHere => ($"{on.Joint}: as found, not torqued by us", "put a procedure on the car that torques it"),
         HoldReason.NothingCloses => ($"{on.Joint} is open and no job closes it", "start a job that does"),
-        HoldReason.ResultVoid => ($"{Result(point, on)} is void: a joint it hangs on was opened, or it was not good", "do it again and record it"),
+        HoldReason.ResultVoid => ($"{Result(point, on)} does not stand: a joint it hangs on was opened, or it was not good", "do it and record it"),
         HoldReason.AwaitsDrive => ($"{Result(point, on)} is missing: only a drive gives it", "release it to a road test, then record it"),
         HoldReason.ResultInDoubt => ($"{Result(point, on)} is in doubt: so is the instrument it was measured with", "measure again with another one, or clear it"),
         HoldReason.StepToReconfirm => ($"“{point.Unsigned?.Step.Title()}” is {point.Unsigned?.Standing.Words()}", "look again and sign it"),
@@ -215,7 +160,7 @@ internal static class HoldSentences
         HoldReason.SerialTaken => ($"{point.Tool?.Name} has the serial number {point.Name}", "look at both tools again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
         HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),
-        _ => HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? JointListWords.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
+        _ => ReportSentences.Of(point, on) ?? HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? JointListWords.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
     };
 
     private static (string, string) Held(HoldPoint point, HoldSubject on) => (point.Decision, point.Because) switch

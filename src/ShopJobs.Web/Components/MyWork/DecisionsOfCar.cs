@@ -109,7 +109,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
     {
         var worked = reading.State.RunningJobs.SelectMany(job => reading.Placed(job).Groups).Select(group => group.Joint).ToHashSet();
         return from book in reading.State.Positions.Values
-               where !worked.Contains(book.Position.Joint) && reading.Now.Register.Has(book.Position)
+               where !worked.Contains(book.Position.Joint) && reading.Now.Register.Kinds.TryGetValue(book.Position.Key, out var kind) && !kind.Temporary
                let again = book.Holds.Exists(hold => hold.Decision is not null)
                where again || book.Fitting is Fitting.Open or Fitting.NewHardware
                group again by book.Position.Joint into joint

@@ -74,7 +74,13 @@ public sealed partial class ReTorqueJoint
     private decimal? Turned => TypedNumber.Alone(angle, "°");
 
     private IEnumerable<string> Warnings(JointPosition position) =>
-        new[] { ReTorqueWords.Early(Reading, position, Odometer.Km), ReTorqueWords.TooFar(Turned) }.OfType<string>();
+        new[] { ReTorqueWords.Early(Reading, position, Odometer.Km), ReTorqueWords.TooFar(Turned), Outside }.OfType<string>();
+
+    // By the rules that will judge it: what is on the tool, not what is at the fastener.
+    private string? Outside => Tool is { } on && EnteredTorque.TryParse(value, on.Unit, out var typed, out _) && ToSet == Due.Instance.Group.Final.Value
+        && !Due.Instance.Group.Final.Permitted.Contains(typed)
+        ? $"{typed} is outside the permitted {Due.Instance.Group.Final.Permitted}: it is recorded, holds the fastener and does not settle it."
+        : null;
 
     private async Task RecordAsync(IReadOnlyList<JointPosition> positions, bool moved)
     {
