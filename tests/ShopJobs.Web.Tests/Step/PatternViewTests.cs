@@ -51,6 +51,16 @@ public sealed class PatternViewTests : BunitContext
         Assert.Single(radii.Distinct());
     }
 
+    [Fact]
+    public void Four_begin_at_the_top_left_as_a_seat_seen_from_above_does()
+    {
+        var points = PatternLayout.For(4).Points;
+
+        Assert.True(points[1].X < points[2].X && points[1].X < points[3].X);
+        Assert.True(points[1].Y < points[3].Y && points[1].Y < points[4].Y);
+        Assert.Equal(points[1].Y, points[2].Y, 6);
+    }
+
     [Theory]
     [InlineData(1, 1)]
     [InlineData(2, 1)]

@@ -6,7 +6,7 @@ namespace ShopJobs.Web.Components.Step;
 /// <param name="Width">Width of the drawing.</param>
 /// <param name="Height">Height of the drawing.</param>
 /// <param name="Points">Middle of each position, by number.</param>
-/// <param name="IsRound">True for a circle, position 1 at the top and on clockwise; else rows from the left.</param>
+/// <param name="IsRound">True for a circle, position 1 at the top, of four at the top left, and on clockwise; else rows from the left.</param>
 public sealed record PatternLayout(double Width, double Height, IReadOnlyDictionary<int, (double X, double Y)> Points, bool IsRound)
 {
     /// <summary>Edge of one position's hexagon, in the units of the drawing.</summary>
@@ -34,7 +34,7 @@ public sealed record PatternLayout(double Width, double Height, IReadOnlyDiction
     {
         const double Edge = 400;
         var radius = (Edge / 2) - Margin;
-        var turn = count == 4 ? Math.PI / 4 : 0;
+        var turn = count == 4 ? -Math.PI / 4 : 0;
         return new PatternLayout(Edge, Edge, Enumerable.Range(1, count).ToDictionary(number => number, number =>
         {
             var angle = (2 * Math.PI * (number - 1) / count) + turn;
