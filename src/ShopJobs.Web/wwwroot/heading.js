@@ -6,6 +6,6 @@ window.shopHeading = {
     const heading = document.querySelector('h1');
     if (!heading) return;
     if (!heading.hasAttribute('tabindex')) heading.tabIndex = -1;
-    heading.focus();
+    heading.focus({ preventScroll: true });
   },
 };

@@ -102,6 +102,7 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
             }
             else if (await page.Locator("#run-down").CountAsync() > 0)
             {
+                await MistypeRunDownAsync();
                 await page.Locator("#run-down").FillAsync(RunDown);
                 await page.GetByRole(AriaRole.Button, new() { Name = "RUN-DOWN READ" }).ClickAsync();
                 await page.Locator("[data-keypad]").WaitForAsync();
@@ -122,6 +123,15 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
         }
 
         Assert.Fail($"“{id}” has no end.");
+    }
+
+    // Far above what the nut's maker permits: refused, in words that can be seen.
+    private async Task MistypeRunDownAsync()
+    {
+        await page.Locator("#run-down").FillAsync("99");
+        await page.GetByRole(AriaRole.Button, new() { Name = "RUN-DOWN READ" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#run-down-wrong")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#run-down-wrong")).ToContainTextAsync("above the permitted");
     }
 
     private async Task PullAsync()
