@@ -95,10 +95,17 @@ public sealed class SlowLineTests : IAsyncLifetime
         await Assertions.Expect(page.Locator("#decide-why")).ToHaveValueAsync("Cone was dry");
 
         await page.Locator(".decide-option", new() { HasTextRegex = new Regex("^\\s*REWORK") }).ClickAsync();
+        // Recorded, and the page is left in the same moment.
+        await page.EvaluateAsync(
+            """
+            () => new MutationObserver(() => {
+                if (document.body.innerText.includes('Decided: rework')) location.href = '/cars';
+            }).observe(document.body, { childList: true, subtree: true, characterData: true })
+            """);
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^DECIDE") }).SignWithAsync(page, DemoPeople.Lead, "DECIDE");
-        await page.GetByText(new Regex("Decided: rework")).First.WaitForAsync();
-        await page.OpenAsync($"/cars/{car.Value}/held/wheel.nut/front-left/2");
+        await page.WaitForURLAsync("**/cars");
         await page.OpenAsync(held);
+        await page.GetByText(new Regex("Decided: rework")).First.WaitForAsync();
         Assert.Null(await page.EvaluateAsync<string?>("() => Object.entries(sessionStorage).find(([key]) => key.includes('/held/wheel.nut/front-left/1'))?.[1] ?? null"));
 
         // A new car half entered, and left by a reload.

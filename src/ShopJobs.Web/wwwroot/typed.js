@@ -44,7 +44,7 @@ window.shopTyped = (() => {
   };
 
   // After a form was sent: what the server has emptied, or taken away with its form, is recorded. What it refused it says in the form,
-  // and then nothing is forgotten.
+  // and then nothing is forgotten. A form that is taken away is seen at once, a field that is emptied by the next look or on leaving.
   const look = () => {
     if (!sent) return;
     if (sent !== key()) {
@@ -59,6 +59,7 @@ window.shopTyped = (() => {
     if (left.length < kept.length) write(Object.fromEntries(left));
   };
   setInterval(look, 300);
+  addEventListener('pagehide', look);
 
   // A field gets its text back once: when its form is shown, or when the page has its line.
   const giveBack = () => {
@@ -77,5 +78,5 @@ window.shopTyped = (() => {
   document.addEventListener('input', keep);
   document.addEventListener('change', keep);
   document.addEventListener('submit', event => { if (event.target.matches(FORM)) [sent, refused] = [key(), false]; });
-  new MutationObserver(giveBack).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['class'] });
+  new MutationObserver(() => { look(); giveBack(); }).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['class'] });
 })();
