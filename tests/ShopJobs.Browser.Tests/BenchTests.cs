@@ -32,7 +32,10 @@ public sealed class BenchTests(BenchTests.Shop shop) : IClassFixture<BenchTests.
     {
         var tablet = await shop.Chromium.TabletAsync(shop.Address);
         var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/bench/target");
-        await page.Locator("main.page:not(.is-asleep) #bench-least").FillAsync("48 lbf-ft");
+        await page.Locator("main.page:not(.is-asleep) #bench-least").FillAsync("<b>-1e9</b>");
+        await page.Locator("#bench-least-wrong:visible span").WaitForAsync();
+        await page.RefusalsAreSeenAsync("a torque that is no number");
+        await page.Locator("#bench-least").FillAsync("48 lbf-ft");
         var answer = page.Locator(".bench-sentence");
         await Assertions.Expect(answer).ToHaveTextAsync("Set 80 N·m: 67.8 N·m to 91.3 N·m is safe.");
         await Assertions.Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("least=48%20lbf-ft"));

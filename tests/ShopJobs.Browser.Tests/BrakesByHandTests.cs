@@ -111,6 +111,7 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         await lead.Locator("#back-km").FillAsync("40999");
         await lead.GetByRole(AriaRole.Button, new() { Name = "THE CAR IS BACK" }).ClickAsync();
         await lead.Locator("#back-km-wrong p").WaitForAsync();
+        await lead.RefusalsAreSeenAsync("a return below the odometer it left with");
         await lead.Locator("#back-km").FillAsync("41020");
         await lead.GetByRole(AriaRole.Button, new() { Name = "THE CAR IS BACK" }).ClickAsync();
         await lead.Locator(".road-test").WaitForAsync(new() { State = WaitForSelectorState.Detached });

@@ -79,6 +79,8 @@ public sealed class CustomerReadsTests : IAsyncLifetime
         await page.GetByRole(AriaRole.Link, new() { Name = "Change Benno Hask" }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Give out or erase the data" }).ClickAsync();
         await page.GetByRole(AriaRole.Heading, new() { Name = "Data of Benno Hask" }).WaitForAsync();
+        await page.Locator("#erase-wrong:visible").GetByText("White is here.").WaitForAsync();
+        await page.RefusalsAreSeenAsync("a customer whose car is here");
         await KeepAllAsync(page, "customer-data");
 
         var file = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Take the file" }).ClickAsync());
@@ -96,6 +98,7 @@ public sealed class CustomerReadsTests : IAsyncLifetime
         await page.Locator("#words").FillAsync(new string('x', 1001));
         await page.GetByRole(AriaRole.Button, new() { Name = "I have read this" }).ClickAsync();
         await page.GetByText("Your words have 1,001 letters, and 1,000 fit.").WaitForAsync();
+        await page.RefusalsAreSeenAsync("too many words of a customer");
         Assert.True(await page.Locator("#words-wrong").EvaluateAsync<bool>("box => { const at = box.getBoundingClientRect(); return at.top >= 0 && at.bottom <= innerHeight; }"));
         Assert.Equal(1001, (await page.Locator("#words").InputValueAsync()).Length);
         await KeepBareAsync(page, "customer-too-long");

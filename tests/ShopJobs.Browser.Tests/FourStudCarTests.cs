@@ -118,6 +118,7 @@ public sealed class FourStudCarTests : IAsyncLifetime
         await second.GetByRole(AriaRole.Link, new() { Name = "says that it has fewer joints" }).ClickAsync();
         await second.GetByRole(AriaRole.Button, new() { Name = "SIGN: THEY ARE NOT THERE" }).ClickAsync();
         await second.GetByText("Write what you looked at and what you saw.").WaitForAsync();
+        await second.RefusalsAreSeenAsync("fewer joints without a finding");
         await second.Locator("textarea[id^=fewer-finding]").FillAsync("Three bolts, no fourth hole");
         await second.GetByRole(AriaRole.Button, new() { Name = "SIGN: THEY ARE NOT THERE" }).SignWithAsync(second, DemoPeople.Chassis, "LOOKED");
         await second.GetByText("Its own counts: gearbox mount bolt driveline: 3").WaitForAsync();

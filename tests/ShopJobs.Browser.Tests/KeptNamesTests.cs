@@ -73,6 +73,7 @@ public sealed class KeptNamesTests : IAsyncLifetime
         await Press(page, "Not coming back");
         await Press(page, "Put Blue away now");
         await page.Locator("#away-wrong").GetByText("Blue is here. Send it away first").WaitForAsync();
+        await page.RefusalsAreSeenAsync("a car that is here");
         await page.IsAccessibleEverywhereAsync("car-away");
 
         await page.OpenAsync("/procedures");

@@ -69,6 +69,7 @@ public sealed class PlacesTests : IAsyncLifetime
         await Press(page, "Take it out of use");
         await Press(page, "Take Lift C out of use now");
         await page.Locator("#retire-wrong").GetByText("Silver stands there. Move it or send it away first").WaitForAsync();
+        await page.RefusalsAreSeenAsync("a place that is taken");
         await page.IsAccessibleEverywhereAsync("place-in-use");
         await page.Locator("#place-name").FillAsync("Rig lift");
         await Press(page, "Save the place");

@@ -1,17 +1,21 @@
+using System.Text;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using ShopJobs.Browser.Tests.Harness;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Demo;
 
 namespace ShopJobs.Browser.Tests;
 
 /// <summary>
 /// A form that refuses says why where it can be seen: its button is pressed with the fields empty and with nonsense, and each message has to be
-/// visible words that describe a field or a group of fields.
+/// visible words that describe a field or a group of fields. <see cref="EveryFormPressedTests"/> says which test presses which form.
 /// </summary>
 [Trait("Takes", "long")]
 public sealed class RefusalsSeenTests : IAsyncLifetime
 {
+    private static readonly Regex Words = new(@"\S");
     private readonly ClockedShop shop = ClockedShop.Open();
     private ShopBrowser chromium = default!;
     private IBrowserContext lead = default!;
@@ -22,7 +26,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         lead = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1440, Height = 900 } });
         var start = await lead.NewPageAsync();
         await start.GotoAsync("/start");
-        await PressAsync(start, "Open an empty shop", "", asks: true);
+        await start.PressAsync("Open an empty shop", "", asks: true);
         await start.GotoAsync("/start");
         await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
         await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
@@ -42,6 +46,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         var orange = await shop.CarAsync("Orange");
         var white = await shop.CarAsync("White");
         var tool = await HrefAsync(page, "/tools", "W7");
+        var gauge = await HrefAsync(page, "/instruments", "G1");
         var jorn = await HrefAsync(page, "/people", DemoPeople.Chassis.Name);
         var options = (await HrefAsync(page, $"/cars/{(await shop.CarAsync("Blue")).Value}", "a[href*='/options/']")).Split('?')[0];
         (string Address, string? First, string Button)[] forms =
@@ -56,6 +61,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ($"/cars/{orange.Value}/logbook", "Correct", "VOID ENTRY"),
             ($"/cars/{orange.Value}", "Put a procedure on the car", "Start"),
             ($"/cars/{white.Value}/release", null, "RELEASE TO ROAD"),
+            ($"/cars/{white.Value}/release", null, "RELEASE TO A ROAD TEST"),
             ($"/cars/{white.Value}/release", "Take this release back", "TAKE IT BACK"),
             ($"/cars/{white.Value}/summary", null, "Issue version"),
             ($"/cars/{white.Value}/re-torque", "W7", "NOT MOVED"),
@@ -68,6 +74,8 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ("/open-joints", "Mark it sooner or later", "KEEP"),
             (jorn, null, "Rename"),
             ("/instruments", null, "Add it"),
+            (gauge, null, "ENTER THE CHECK"),
+            (gauge, "Describe it anew", "Save it"),
             ("/my-pin", null, "Take a new PIN"),
             ($"/cars/{orange.Value}/results", "Record it", "RECORD "),
             ($"{options}/new", null, "Save the option"),
@@ -85,14 +93,14 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
                     await page.GetByText(first, new() { Exact = true }).First.ClickAsync();
                 }
 
-                await PressAsync(page, button, typed, asks: typed.Length == 0);
+                await page.PressAsync(button, typed, asks: typed.Length == 0);
             }
         }
 
         // A right without its first day; a PIN that is none; a decision of nothing.
         await page.OpenAsync(jorn);
         await page.Locator("#right-from").FillAsync("");
-        await PressAsync(page, "Give it", null, asks: true);
+        await page.PressAsync("Give it", null, asks: true);
 
         await page.OpenAsync(tool);
         await page.GetByText("Raise doubt", new() { Exact = true }).First.ClickAsync();
@@ -102,11 +110,11 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         foreach (var address in new[] { $"/cars/{white.Value}/held", $"/cars/{white.Value}/held/wheel.nut/front-left/1" })
         {
             await page.OpenAsync(address);
-            await PressAsync(page, "DECIDE", "", asks: true);
+            await page.PressAsync("DECIDE", "", asks: true);
             if (address.EndsWith("/1", StringComparison.Ordinal))
             {
                 await page.Locator(".decide-option", new() { HasText = "USE AS IS" }).ClickAsync();
-                await PressAsync(page, "DECIDE", "x", asks: true);
+                await page.PressAsync("DECIDE", "x", asks: true);
                 await page.GetByText("Nobody is named who accepts it").WaitForAsync();
             }
         }
@@ -116,9 +124,9 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         foreach (var typed in new[] { "", "x" })
         {
             await strange.GotoAsync("/enrol");
-            await PressAsync(strange, "Enrol this tablet", typed, asks: true);
+            await strange.PressAsync("Enrol this tablet", typed, asks: true);
             await page.GotoAsync("/sign-in");
-            await PressAsync(page, "Sign in", typed, asks: true);
+            await page.PressAsync("Sign in", typed, asks: true);
         }
     }
 
@@ -133,14 +141,14 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         await page.OpenAsync($"/cars/{white.Value}/release");
         await page.GetByText("Take this release back", new() { Exact = true }).First.ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "No, it never left" }).First.ClickAsync();
-        await PressAsync(page, "TAKE IT BACK", "It was the wrong car", asks: false);
+        await page.PressAsync("TAKE IT BACK", "It was the wrong car", asks: false);
         var dialog = page.Locator(".sign-dialog");
         foreach (var pin in new[] { "12", "000000" })
         {
             await dialog.Locator("#sign-pin").FillAsync(pin);
             await dialog.Locator("button[type=submit]").ClickAsync();
             await dialog.Locator(".door-refusal:visible").WaitForAsync();
-            Assert.Empty(await page.EvaluateAsync<string[]>(Unseen));
+            await page.RefusalsAreSeenAsync("a PIN");
         }
 
         await dialog.GetByRole(AriaRole.Button, new() { Name = "Not now" }).ClickAsync();
@@ -152,19 +160,79 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         await page.OpenAsync("/my-work");
         await page.GetByRole(AriaRole.Link, new() { Name = "Answer" }).First.ClickAsync();
         await page.Locator("textarea[id^=answer-]").WaitForAsync();
-        await PressAsync(page, "ANSWER", "", asks: true);
+        await page.PressAsync("ANSWER", "", asks: true);
 
         // A car that has left against its gate is looked over; one that comes in again for a warranty case.
         await GoneAsync(page, orange, against: true);
-        await PressAsync(page, "SIGN: LOOKED OVER", "", asks: true);
+        await page.PressAsync("SIGN: LOOKED OVER", "", asks: true);
         await GoneAsync(page, white, against: false);
         foreach (var typed in new[] { "", "\u202e<b>-1e9</b>" })
         {
             await page.OpenAsync($"/cars/{white.Value}/visit");
             await page.GetByRole(AriaRole.Button, new() { Name = "It is a warranty case" }).ClickAsync();
-            await PressAsync(page, "BRING IT IN", typed, asks: true);
+            await page.PressAsync("BRING IT IN", typed, asks: true);
             await page.GetByText("Pick the joints the case is about").WaitForAsync();
         }
+    }
+
+    [Fact]
+    public async Task A_step_a_locked_tablet_and_a_register_that_takes_joints_away_say_it_too()
+    {
+        var page = await ShopBrowser.SignInAsync(lead, DemoPeople.Lead, "/");
+        var orange = await shop.CarAsync("Orange");
+        var job = await shop.JobAsync(orange, "fit-up");
+        var screen = new StepScreen(page, orange, job);
+        await screen.OpenAsync("stage-50@front-right");
+
+        // What is on the thread: nothing chosen, then a product that has no name.
+        await page.GetByText("Something was put on the thread, or it was cleaned").ClickAsync();
+        await page.PressAsync("ON THE THREAD", typed: null, asks: true);
+        await page.Locator(".thread-panel").GetByRole(AriaRole.Button, new() { Name = "Anti-seize" }).ClickAsync();
+        await page.PressAsync("ON THE THREAD", typed: "", asks: true);
+
+        // A HOLD and a correction without their reason.
+        await page.GetByRole(AriaRole.Button, new() { Name = "HOLD, CALL LEAD" }).First.ClickAsync();
+        var dialog = page.Locator(".sign-dialog");
+        await dialog.Locator(".button-main").ClickAsync();
+        await dialog.Locator("#reason-wrong:visible", new() { HasTextRegex = Words }).WaitForAsync();
+        await page.RefusalsAreSeenAsync("HOLD without a reason");
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Not now" }).ClickAsync();
+        await dialog.WaitForAsync(new() { State = WaitForSelectorState.Detached });
+
+        // A value that is no number, where a step measures.
+        var grey = await shop.CarAsync("Grey");
+        await page.PutOnAsync(grey, "P1", "Struts, please", "front-left");
+        await new StepScreen(page, grey, await shop.JobAsync(grey, "strut")).OpenAsync("as-found@front-left");
+        await page.Locator("#m-height").FillAsync("<b>-1e9</b>");
+        await page.Locator("#m-height").BlurAsync();
+        await page.Locator("#p-height:visible").WaitForAsync();
+        await page.RefusalsAreSeenAsync("a value that is no number");
+
+        // A register that takes joints away, and nobody who looked.
+        await page.GotoAsync("/procedures/upload");
+        await page.Locator("#documents").SetInputFilesAsync(new FilePayload { Name = "joint-register.yaml", MimeType = "application/yaml", Buffer = Fewer() });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Import" }).ClickAsync();
+        await page.GetByText("would have fewer joints").WaitForAsync();
+        await page.PressAsync("Take it in", typed: "", asks: true);
+
+        // The lock's curtain, drawn as after a quarter of an hour, and a wrong PIN.
+        await page.OpenAsync("/");
+        await page.EvaluateAsync("document.getElementById('lock').showModal()");
+        var curtain = page.Locator("#lock");
+        await curtain.Locator(".person-tile", new() { HasText = DemoPeople.Lead.Name }).ClickAsync();
+        await curtain.Locator("#lock-pin").FillAsync("000000");
+        await curtain.GetByRole(AriaRole.Button, new() { Name = "Go on" }).ClickAsync();
+        await curtain.Locator("#lock-refusal:visible", new() { HasTextRegex = Words }).WaitForAsync();
+        await page.RefusalsAreSeenAsync("the lock, a wrong PIN");
+    }
+
+    // The seed's register with one wheel nut fewer.
+    private static byte[] Fewer()
+    {
+        var register = SeedDocuments.All.Single(file => file.Name.StartsWith("joint-register", StringComparison.Ordinal));
+        var text = Encoding.UTF8.GetString(register.Bytes);
+        Assert.Contains("positions: 5", text, StringComparison.Ordinal);
+        return Encoding.UTF8.GetBytes(text.Replace("positions: 5", "positions: 4", StringComparison.Ordinal));
     }
 
     private static async Task GoneAsync(IPage page, CarId car, bool against)
@@ -180,56 +248,6 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { Name = against ? "RECORD: IT HAS LEFT" : "LET IT GO" }).ClickAsync();
         await page.GetByText("Left on").First.WaitForAsync();
     }
-
-    // Fills every field in sight, presses the button, and looks at what is said.
-    private static async Task PressAsync(IPage page, string button, string? typed, bool asks)
-    {
-        if (typed is not null)
-        {
-            foreach (var field in await page.Locator("main input:not([type=checkbox]):not([type=radio]):not([type=date]):not([type=hidden]):not([type=file]):visible, main textarea:visible").AllAsync())
-            {
-                await field.FillAsync(typed);
-            }
-        }
-
-        var pressed = page.Locator("main button:not([disabled]):visible", new() { HasText = button }).First;
-        if (await pressed.CountAsync() == 0)
-        {
-            await page.KeepAsync("refusals-no-button");
-        }
-
-        await pressed.ClickAsync(new() { Timeout = 15_000 });
-        if (asks)
-        {
-            try
-            {
-                await page.Locator(".form-wrong:visible, .door-refusal[role=alert]:visible", new() { HasTextRegex = new System.Text.RegularExpressions.Regex(@"\S") }).First.WaitForAsync(new() { Timeout = 30_000 });
-            }
-            catch (TimeoutException)
-            {
-                await page.KeepAsync("refusals-nothing-said");
-                Assert.Fail($"{page.Url}, {button}, typed “{typed}”: nothing is said.");
-            }
-        }
-
-        var unseen = await page.EvaluateAsync<string[]>(Unseen);
-        Assert.True(unseen.Length == 0, $"{page.Url}, {button}, typed “{typed}”: {string.Join("; ", unseen)}");
-    }
-
-    // Messages that nobody sees, or that describe no field or group of fields: each with its words.
-    private const string Unseen = """
-        () => {
-          const described = new Set([...document.querySelectorAll('[aria-describedby]')].flatMap(field => field.getAttribute('aria-describedby').split(/\s+/)));
-          return [...document.querySelectorAll('.form-wrong, .door-refusal[role=alert]:not([hidden])')].filter(message => message.textContent.trim() !== '').flatMap(message => {
-            const place = message.closest('[id]');
-            const seen = message.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && message.getBoundingClientRect().height > 0;
-            return [
-              ...(seen ? [] : [`hidden: ${message.textContent.trim()}`]),
-              ...(place && described.has(place.id) ? [] : [`describes no field: ${message.textContent.trim()}`]),
-            ];
-          });
-        }
-        """;
 
     private static async Task<string> HrefAsync(IPage page, string list, string name)
     {

@@ -84,6 +84,22 @@ public sealed class SlowLineTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_link_touched_while_the_page_gets_its_line_leads_to_its_page()
+    {
+        var tablet = await chromium.TabletAsync(Line.Address);
+        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        Line.OneWay = OneWay;
+        for (var after = 600; after <= 1400; after += 200)
+        {
+            await page.GotoAsync($"/cars/{car.Value}");
+            await Task.Delay(after);
+            await page.Locator("a[href*='/logbook']").First.ClickAsync();
+            await page.WaitForURLAsync("**/logbook*");
+            await page.Locator("main.page:not(.is-asleep) h1", new() { HasText = "Logbook of" }).WaitForAsync();
+        }
+    }
+
+    [Fact]
     public async Task What_was_typed_comes_back_after_a_reload_and_is_gone_once_it_is_recorded()
     {
         var tablet = await chromium.TabletAsync(server.Address);

@@ -40,6 +40,12 @@
         break;
     }
   });
+  // Back, before the page has its line: the page is loaded whole, as by a link.
+  addEventListener('popstate', event => {
+    if (!document.querySelector('main.page.is-asleep')) return;
+    event.stopImmediatePropagation();
+    location.reload();
+  });
   Blazor.start({
     circuit: {
       reconnectionOptions: {

@@ -132,6 +132,7 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
         await page.GetByRole(AriaRole.Button, new() { Name = "RUN-DOWN READ" }).ClickAsync();
         await Assertions.Expect(page.Locator("#run-down-wrong")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("#run-down-wrong")).ToContainTextAsync("above the permitted");
+        await page.RefusalsAreSeenAsync("a run-down torque above the permitted");
     }
 
     private async Task PullAsync()
