@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using ShopJobs.Browser.Tests.Harness;
 using ShopJobs.Domain.Logbook;
@@ -52,6 +53,8 @@ public sealed class BrakesByHandTests : IAsyncLifetime
 
         var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
         var hands = new ProcedureHands(page, shop, car, brakes, DemoPeople.Chassis, DemoPeople.Engines);
+        await hands.FinishAsync(upTo: "pedal");
+        await NotRolledAsync(page, car);
         await hands.FinishAsync(upTo: "bed-in");
         await page.OpenAsync($"/cars/{car.Value}/jobs/{brakes.Value}/steps/bed-in");
         await page.GetByText("Only a drive gives it").First.WaitForAsync();
@@ -84,6 +87,16 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         await lead.Locator("#road .release-stands", new() { HasText = "Released" }).WaitForAsync();
         Assert.False(shop.Read(car).State.Jobs[brakes].IsRunning);
         Assert.Equal([], shop.VerifyAll());
+    }
+
+    // Nobody has held the pedal yet: the car does not roll to another place.
+    private static async Task NotRolledAsync(IPage page, CarId car)
+    {
+        await page.OpenAsync($"/cars/{car.Value}/visit");
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Floor place") }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^MOVE IT") }).ClickAsync();
+        await page.Locator("#move-refused:visible p").WaitForAsync();
+        await page.IsAccessibleEverywhereAsync("not-rolled-before-the-pedal-is-held");
     }
 
     private async Task RoadTestAsync(IPage lead, CarId car)

@@ -69,6 +69,19 @@ public sealed class FloorCarSheetTests : ScreenBench
     }
 
     [Fact]
+    public void A_release_that_lapsed_says_do_not_drive_and_not_released()
+    {
+        var car = Readings.OnTheRoad();
+        car.Wait(TimeSpan.FromDays(31));
+
+        var sheet = Show(car);
+
+        Assert.Equal("Lapsed: do not drive", sheet.Find(".car-suspended strong").TextContent);
+        Assert.EndsWith("/re-torque", sheet.Find(".car-suspended a").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.Empty(sheet.FindAll(".car-released"));
+    }
+
+    [Fact]
     public void A_suspended_release_says_do_not_drive_and_why_and_not_released()
     {
         var car = Readings.OnTheRoad();

@@ -13,6 +13,7 @@ public sealed class ReTorqueJointTests : ScreenBench
     private readonly CarAtWork car = Readings.OnTheRoad();
     private RecordSettled? recorded;
     private ExtendReTorque? extended;
+    private DeclareCondition? declared;
     private Right? needs;
     private string shown = "";
 
@@ -206,8 +207,47 @@ public sealed class ReTorqueJointTests : ScreenBench
         Assert.Contains("It was at 48210 km before", joint.Find("[role=alert]").TextContent, StringComparison.Ordinal);
     }
 
-    private IRenderedComponent<ReTorqueJoint> Show(decimal? km = 48_310, Domain.Procedures.Adapter? adapter = null)
+    [Fact]
+    public async Task Nothing_is_recorded_before_somebody_has_said_how_the_car_stands()
     {
+        var joint = Show(stands: null);
+        await joint.FindAll(".choice").Single(tool => tool.TextContent == "W7").ClickAsync(new());
+        Assert.Empty(joint.FindAll("input.figures"));
+        Assert.Contains("First say how the car stands.", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
+
+        await Button(joint, "IT IS SO").ClickAsync(new());
+
+        Assert.Equal(TestRegister.WheelDown, Assert.Single(declared!.Conditions));
+        car.Do(TestPerson.Tess, declared);
+        joint = Show(stands: null);
+        await ChooseAsync(joint, "110");
+        Assert.Empty(joint.FindAll(".retorque-warning"));
+        await Button(joint, "ALL 5").ClickAsync(new());
+        car.Do(TestPerson.Tess, recorded!);
+        Assert.All(recorded!.Positions, position => Assert.Equal(PositionState.Settled, car.Shows(position)));
+    }
+
+    [Fact]
+    public async Task A_car_that_stands_otherwise_is_said_before_it_is_signed_and_holds()
+    {
+        var joint = Show(stands: TestRegister.WheelUp);
+        await ChooseAsync(joint, "110");
+
+        Assert.StartsWith("The car stands otherwise than asked (up): it is recorded, holds the fastener", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
+        await Button(joint, "NOT MOVED").ClickAsync(new());
+        car.Do(TestPerson.Tess, recorded!);
+        Assert.Equal(PositionState.Held, car.Shows(recorded!.Positions[0]));
+    }
+
+    private IRenderedComponent<ReTorqueJoint> Show(decimal? km = 48_310, Domain.Procedures.Adapter? adapter = null) => Show(TestRegister.WheelDown, km, adapter);
+
+    private IRenderedComponent<ReTorqueJoint> Show(Domain.Procedures.CarCondition? stands, decimal? km = 48_310, Domain.Procedures.Adapter? adapter = null)
+    {
+        if (stands is { } said)
+        {
+            car.Declare(said);
+        }
+
         var reading = Readings.Of(car, TestPerson.Tess);
         var due = Assert.Single(DueJoint.Of(reading));
         var odometer = new OdometerEntry { Text = km?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "" };
@@ -216,6 +256,7 @@ public sealed class ReTorqueJointTests : ScreenBench
             .Add(joint => joint.Reading, reading)
             .Add(joint => joint.Due, due with { Instance = due.Instance with { Group = due.Instance.Group with { Adapter = adapter } } })
             .Add(joint => joint.Odometer, odometer)
+            .Add(joint => joint.OnDeclare, asked => declared = asked)
             .Add(joint => joint.OnRecord, asked =>
             {
                 recorded = asked.Command as RecordSettled;

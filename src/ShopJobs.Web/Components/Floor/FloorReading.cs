@@ -18,8 +18,8 @@ public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IRe
     public IReadOnlyList<string> Resting { get; init; } = [];
 
     /// <summary>The road or track release that stands or only lapsed, the newest; null when none does.</summary>
-    public ReleaseBook? Out => Driven.Where(standing => standing.Kind is ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed)
-        .Select(standing => standing.Release).MaxBy(release => release!.Number);
+    public ReleaseStanding? Out => Driven.Where(standing => standing.Kind is ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed)
+        .MaxBy(standing => standing.Release!.Number);
 
     /// <summary>The road or track release that is suspended, the newest; null when none is.</summary>
     public ReleaseStanding? Suspended => Driven.Where(standing => standing.Kind == ReleaseStandingKind.Suspended)

@@ -14,6 +14,16 @@ public sealed record DueJoint(
 {
     public Joint Joint => Instance.Joint;
 
+    /// <summary>How the car stands at the last stage: at the re-torque it stands so again.</summary>
+    public IReadOnlyList<CarCondition> Conditions => Instance.Group.Final.Conditions;
+
+    /// <summary>What is said of it and still good, the one or the other way; null where nothing is.</summary>
+    public DeclaredCondition? SaidOf(CarReading reading, CarCondition asked)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return reading.State.LastSaid(reading.Now, asked.Aspect, Instance.Place) is { } said && !reading.State.HasEnded(reading.Now, said) ? said : null;
+    }
+
     /// <summary>Every due joint of a car, those too on which it waits for a decision.</summary>
     public static IReadOnlyList<DueJoint> Of(CarReading reading)
     {

@@ -5,6 +5,7 @@ using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Look.Signing;
+using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Desk;
 
@@ -36,6 +37,10 @@ public sealed partial class ReTorqueJoint
     /// <summary>Asks for the signature; true when it was recorded. What was typed stays until it is.</summary>
     [Parameter, EditorRequired]
     public Func<ToSign<SignedCommand>, Task<bool>> OnRecord { get; set; } = default!;
+
+    /// <summary>One touch says how the car stands.</summary>
+    [Parameter]
+    public EventCallback<DeclareCondition> OnDeclare { get; set; }
 
     private string TitleId => $"due-{Due.Joint.Key.Replace('.', '-')}-{Due.Joint.Place}";
 
@@ -74,13 +79,20 @@ public sealed partial class ReTorqueJoint
     private decimal? Turned => TypedNumber.Alone(angle, "°");
 
     private IEnumerable<string> Warnings(JointPosition position) =>
-        new[] { ReTorqueWords.Early(Reading, position, Odometer.Km), ReTorqueWords.TooFar(Turned), Outside }.OfType<string>();
+        new[] { ReTorqueWords.Early(Reading, position, Odometer.Km), ReTorqueWords.TooFar(Turned), ReTorqueWords.Otherwise(Reading, Due), Outside }.OfType<string>();
 
     // By the rules that will judge it: what is on the tool, not what is at the fastener.
     private string? Outside => Tool is { } on && EnteredTorque.TryParse(value, on.Unit, out var typed, out _) && ToSet == Due.Instance.Group.Final.Value
-        && !Due.Instance.Group.Final.Permitted.Contains(typed)
-        ? $"{typed} is outside the permitted {Due.Instance.Group.Final.Permitted}: it is recorded, holds the fastener and does not settle it."
+        ? ReTorqueWords.Outside(Due, typed)
         : null;
+
+    // What the last stage asks of the car and nobody has said since it came back, the one or the other way.
+    private List<CarCondition> Unsaid => [.. Due.Conditions.Where(asked => Due.SaidOf(Reading, asked) is null)];
+
+    private string? PlaceOf(CarCondition condition) => Reading.Now.Register.AspectOf(condition.Aspect).OfPlace ? Due.Joint.Place : null;
+
+    private Task DeclareAsync(CarCondition condition) =>
+        OnDeclare.InvokeAsync(new DeclareCondition([condition]) { Places = PlaceOf(condition) is { } place ? [place] : null });
 
     private async Task RecordAsync(IReadOnlyList<JointPosition> positions, bool moved)
     {

@@ -1,6 +1,8 @@
 using System.Globalization;
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
+using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Releases;
@@ -8,6 +10,8 @@ namespace ShopJobs.Web.Components.Releases;
 /// <summary>What a re-torque would become, said before it is signed, by the rules that will judge it.</summary>
 public static class ReTorqueWords
 {
+    private const string HoldsIt = "it is recorded, holds the fastener and does not settle it.";
+
     /// <summary>"Too early: 20 km more. ..."; null where it is not.</summary>
     public static string? Early(CarReading reading, JointPosition position, decimal? odometerKm)
     {
@@ -28,6 +32,23 @@ public static class ReTorqueWords
     public static string? TooFar(decimal? angleDegrees) => angleDegrees > ReTorque.LargestMove
         ? string.Create(CultureInfo.InvariantCulture, $"Moved by more than {ReTorque.LargestMove:0}°: it was loose. It is held; nobody drives before the lead has decided.")
         : null;
+
+    /// <summary>Said of a torque outside what is permitted; null where it is inside.</summary>
+    public static string? Outside(DueJoint due, EnteredTorque typed)
+    {
+        ArgumentNullException.ThrowIfNull(due);
+        return due.Instance.Group.Final.Permitted.Contains(typed)
+            ? null
+            : $"{typed} is outside the permitted {due.Instance.Group.Final.Permitted}: {HoldsIt}";
+    }
+
+    /// <summary>Said where the car stands otherwise than the last stage asks; null where it does not.</summary>
+    public static string? Otherwise(CarReading reading, DueJoint due)
+    {
+        ArgumentNullException.ThrowIfNull(due);
+        var said = due.Conditions.Select(asked => due.SaidOf(reading, asked) is { } now && now.Value != asked.Value ? ConditionWords.Plain(now.Value) : null).OfType<string>().ToList();
+        return said.Count == 0 ? null : $"The car stands otherwise than asked ({string.Join(", ", said)}): {HoldsIt}";
+    }
 
     /// <summary>From when and until when it is due: "due from 1050 to 1100 km, by 16 Mar 2026"; says where it is overdue.</summary>
     public static string Due(CarReading reading, JointPosition position, decimal? odometerKm)

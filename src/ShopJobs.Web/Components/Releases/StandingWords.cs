@@ -14,6 +14,9 @@ namespace ShopJobs.Web.Components.Releases;
 public sealed record StandingWords(
     CarReading Reading, ShopClock Clock, IReadOnlyDictionary<PersonId, string> Names, IReadOnlyDictionary<long, Recorded> Ended)
 {
+    /// <summary>Said of a release to road or track whose re-torque was not done in time.</summary>
+    public const string Lapsed = "Lapsed: do not drive";
+
     /// <summary>"Suspended: do not drive".</summary>
     public static string Suspended(ReleaseKind kind) => kind == ReleaseKind.Move ? "Suspended: do not move" : "Suspended: do not drive";
 
