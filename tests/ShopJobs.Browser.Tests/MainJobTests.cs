@@ -170,8 +170,13 @@ public sealed class MainJobTests : IAsyncLifetime
         await SignedAsync(step, "threads@front-left");
         await SignedAsync(step, "hold-hub@front-left");
 
+        // The lot on the bag is typed, and the page is loaded again before the studs are in.
         await step.OpenAsync("by-hand@front-left");
+        await page.Locator(".lot input").PressSequentiallyAsync("L-4471");
+        await step.OpenAsync("by-hand@front-left");
+        await Assertions.Expect(page.Locator(".lot input")).ToHaveValueAsync("L-4471");
         await step.ReportAllAsync();
+        Assert.DoesNotContain("L-4471", await page.EvaluateAsync<string>("() => JSON.stringify(sessionStorage)"), StringComparison.Ordinal);
         await step.AnswerAsync();
         await step.SignAsync(DemoPeople.Chassis);
 

@@ -15,11 +15,12 @@ window.shopTyped = (() => {
   return { read, forget: form => localStorage.removeItem(KEY + form) };
 })();
 
-// In any other form of a page what was typed comes back after a reload, for the same person on the same page, until it is
+// In any other form of a page, and beside a button that reports to the step, what was typed comes back after a reload, for the same person on the same page, until it is
 // recorded. Ticks do not: what was seen is seen again. PINs are never kept.
 (() => {
   const FIELD = 'input:not([type=password], [type=file], [type=checkbox], [type=radio], [type=hidden]), textarea, select';
-  const FORM = 'main.page form:not([data-typed])';
+  const REPORT = 'main.page [data-choice]';
+  const FORM = `main.page form:not([data-typed]), ${REPORT}`;
   const HOURS = 12;
   let sent = null, refused = false;
   const given = new WeakSet();
@@ -52,7 +53,7 @@ window.shopTyped = (() => {
       sent = null;
       return;
     }
-    refused = [...document.querySelectorAll(`${FORM} .form-wrong, main.page .notice-failed`)].some(words => words.textContent.trim() !== '');
+    refused = [...document.querySelectorAll(`:is(${FORM}) .form-wrong, main.page .notice-failed`)].some(words => words.textContent.trim() !== '');
     if (refused) return;
     const kept = Object.entries(read());
     const left = kept.filter(([id, value]) => document.getElementById(id)?.value === value);
@@ -78,5 +79,6 @@ window.shopTyped = (() => {
   document.addEventListener('input', keep);
   document.addEventListener('change', keep);
   document.addEventListener('submit', event => { if (event.target.matches(FORM)) [sent, refused] = [key(), false]; });
+  document.addEventListener('click', event => { if (event.target.closest?.(`:is(${REPORT}) [data-report]`)) [sent, refused] = [key(), false]; });
   new MutationObserver(() => { look(); giveBack(); }).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['class'] });
 })();

@@ -100,7 +100,8 @@ public sealed class CarSigningTests : DialogBench
         await SitDownAsync(DemoPeople.Chassis);
         var page = Draw<ReTorquePage>(parameters => parameters.Add(due => due.Id, Car.Value), ".retorque");
         await page.FindAll(".choice").Single(tool => tool.TextContent == "WA").ClickAsync(new());
-        await page.FindAll(".retorque input")[0].InputAsync(new() { Value = "110" });
+        await page.Find(".retorque .retorque-warning button").ClickAsync(new());
+        await page.WaitForElement(".retorque input", Patience).InputAsync(new() { Value = "110" });
         await page.Find("#retorque-km").InputAsync(new() { Value = "48280" });
         await PressAsync(page, "1: NOT MOVED");
 

@@ -31,7 +31,7 @@ namespace ShopJobs.Web.Tests.Signing;
 public abstract class DialogBench : BunitContext, IAsyncLifetime
 {
     protected const string Place = "front-left";
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    protected static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("signing-");
     private readonly ShopOnDisk.FakeCircuit circuit = new();
     private IRenderedComponent<MudDialogProvider> dialogs = default!;

@@ -92,7 +92,7 @@ public sealed class CalibrationFormTests
         var preview = Preview(Form(("40", "36.4", "40"), ("200", "182", "200")));
 
         Assert.True(preview.Doubts);
-        Assert.Contains(preview.Lines, line => line.StartsWith("Found outside its limit: every position it tightened since 2026-01-02 is in doubt", StringComparison.Ordinal));
+        Assert.Contains(preview.Lines, line => line.StartsWith("Found outside its limit: every position it tightened since 2 Jan 2026 is in doubt", StringComparison.Ordinal));
         Assert.Empty(preview.Cautions);
     }
 

@@ -103,16 +103,20 @@ public static class ReleaseRules
             Because = book.Holds is [var hold, ..] ? new HoldPoint(hold.Reason) : null,
         };
 
-    private static IEnumerable<HoldPoint> NothingCloses(ReleaseQuestion q)
+    /// <summary>Lasting positions that no running job works on.</summary>
+    public static IEnumerable<PositionBook> LeftAlone(CarState state, Circumstances now)
     {
-        var closing = q.State.RunningJobs.SelectMany(job => q.Now.Placed(job).Groups).Select(group => group.Joint).ToHashSet();
-        return from book in q.State.Positions.Values
-               where book.Fitting is Fitting.Open or Fitting.NewHardware
-               where q.Now.Register.Kinds.TryGetValue(book.Position.Key, out var kind) && !kind.Temporary
-               where !closing.Contains(book.Position.Joint)
-               group book by book.Position.Joint into joint
-               select new HoldPoint(HoldReason.NothingCloses) { Position = joint.First().Position };
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(now);
+        var worked = state.RunningJobs.SelectMany(job => now.Placed(job).Groups).Select(group => group.Joint).ToHashSet();
+        return state.Positions.Values.Where(book => !worked.Contains(book.Position.Joint) && now.Register.Kinds.TryGetValue(book.Position.Key, out var kind) && !kind.Temporary);
     }
+
+    private static IEnumerable<HoldPoint> NothingCloses(ReleaseQuestion q) =>
+        from book in LeftAlone(q.State, q.Now)
+        where book.Fitting is Fitting.Open or Fitting.NewHardware
+        group book by book.Position.Joint into joint
+        select new HoldPoint(HoldReason.NothingCloses) { Position = joint.First().Position };
 
     private static IEnumerable<HoldPoint> ResultsVoid(ReleaseQuestion q) =>
         Undone(q).Where(name => IsAsked(q, name) && !q.Now.Register.ResultOf(name).AfterDrive).Select(name => new HoldPoint(HoldReason.ResultVoid) { Name = name });

@@ -23,7 +23,7 @@ internal static class VisitSentences
         HoldReason.OdometerBelowLast => (
             $"The odometer is lower than the {on.Names.Distance.Say(point.Km ?? 0)} of last time", "read it again; if the clock was changed, say so"),
         HoldReason.DriverMissing => ("Nobody is named to drive the road test", "name one person"),
-        HoldReason.DistanceMissing => ("No distance is given for the road test", "type how far it goes, in km"),
+        HoldReason.DistanceMissing => ("No distance is given for the road test", "type how far it goes"),
         HoldReason.ClosingCheckMissing => (
             point.Choices.Count > 0 ? $"The closing check is not whole: {string.Join("; ", point.Choices)}" : "The closing check is not whole", "look at the car, then tick what you saw"),
         HoldReason.NoRoadTest => ("The car is not out on a road test", "look at the release page again"),

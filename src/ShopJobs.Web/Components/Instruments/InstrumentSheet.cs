@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data.Logbook;

@@ -105,18 +105,14 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
             string.Create(CultureInfo.InvariantCulture, $"{procedure.Code} {procedure.Title} is on hold since {reading.Now.OnTheWall(job.OnHold!.At):d MMM yyyy}"), "Resume or end it", Links.Car(reading.Car));
 
     // Loose, or to be done again, and no running job works on it.
-    private static IEnumerable<DecisionItem> Left(CarReading reading)
-    {
-        var worked = reading.State.RunningJobs.SelectMany(job => reading.Placed(job).Groups).Select(group => group.Joint).ToHashSet();
-        return from book in reading.State.Positions.Values
-               where !worked.Contains(book.Position.Joint) && reading.Now.Register.Kinds.TryGetValue(book.Position.Key, out var kind) && !kind.Temporary
-               let again = book.Holds.Exists(hold => hold.Decision is not null)
-               where again || book.Fitting is Fitting.Open or Fitting.NewHardware
-               group again by book.Position.Joint into joint
-               orderby joint.Key.Key, joint.Key.Place
-               select new DecisionItem(
-                   $"{reading.Now.Name(joint.Key)}: {(joint.Contains(true) ? "to be done again" : "open")}, and no running job works on it", "Put a procedure on", Links.Car(reading.Car));
-    }
+    private static IEnumerable<DecisionItem> Left(CarReading reading) =>
+        from book in ReleaseRules.LeftAlone(reading.State, reading.Now)
+        let again = book.Holds.Exists(hold => hold.Decision is not null)
+        where again || book.Fitting is Fitting.Open or Fitting.NewHardware
+        group again by book.Position.Joint into joint
+        orderby joint.Key.Key, joint.Key.Place
+        select new DecisionItem(
+            $"{reading.Now.Name(joint.Key)}: {(joint.Contains(true) ? "to be done again" : "open")}, and no running job works on it", "Put a procedure on", Links.Car(reading.Car));
 
     private static IEnumerable<DecisionItem> Suspended(CarReading reading) =>
         from kind in ReleaseKinds.All

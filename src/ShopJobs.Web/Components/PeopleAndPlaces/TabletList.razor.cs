@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data.People;
 
 namespace ShopJobs.Web.Components.PeopleAndPlaces;
@@ -31,7 +32,7 @@ public sealed partial class TabletList
         await LoadAsync();
     }
 
-    private string When(DateTime instant) => Clock.OnTheWall(instant).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    private string When(DateTime instant) => Clock.Words(instant);
 
     private string NameOf(PersonId? id) => People.FirstOrDefault(person => person.Id == id)?.Name ?? "somebody unknown";
 

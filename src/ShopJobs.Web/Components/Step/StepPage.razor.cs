@@ -6,6 +6,7 @@ using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.CarResults;
 using ShopJobs.Web.Components.Look.Signing;
@@ -264,5 +265,5 @@ public sealed partial class StepPage(
 
     private IReadOnlyList<string> Beside(JointGroup group) => ProcedureCautions.BesideTheBand(scene!.Placed.Procedure, group);
 
-    private string Time(DateTime at) => clock.OnTheWall(at).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    private string Time(DateTime at) => clock.Words(at);
 }

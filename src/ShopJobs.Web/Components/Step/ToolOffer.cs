@@ -2,6 +2,7 @@ using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Step;
@@ -27,7 +28,7 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
     public int? FewPullsLeft { get; init; }
 
     /// <summary>Last day of its calibration.</summary>
-    public string DueWords => Due is { } due ? FormattableString.Invariant($"calibrated to {due:yyyy-MM-dd}") : "no calibration";
+    public string DueWords => Due is { } due ? $"calibrated to {due.Day()}" : "no calibration";
 
     /// <summary>How many pulls are left until it is calibrated; null while there are many.</summary>
     public string? FewWords => FewPullsLeft is { } left ? FormattableString.Invariant($"{left} {(left == 1 ? "pull" : "pulls")} left") : null;

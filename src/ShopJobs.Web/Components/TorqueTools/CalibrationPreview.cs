@@ -23,12 +23,12 @@ public sealed record CalibrationPreview(bool Doubts, IReadOnlyList<string> Lines
             calibration.Date, calibration.Due, calibration.Certificate, calibration.AsFound, calibration.AsLeft)));
         var entered = after.Calibrations[^1];
         var doubts = after.Doubts.Count > state.Doubts.Count;
-        var from = state.LastGood is { } good ? good.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "its first use";
+        var from = state.LastGood is { } good ? good.Date.Day() : "its first use";
         string[] lines =
         [
             entered.Left switch
             {
-                true => $"Left good: it may be used until {calibration.Due:yyyy-MM-dd}, that day included.",
+                true => $"Left good: it may be used until {calibration.Due.Day()}, that day included.",
                 false => "Left outside its limit: it is out of use.",
                 null => "No reading as left: it is out of use until it is calibrated.",
             },

@@ -45,6 +45,4 @@ public static class ToolWords
         ArgumentNullException.ThrowIfNull(tool);
         return string.Create(CultureInfo.InvariantCulture, $"{pulls} of {tool.CycleLimit}");
     }
-
-    public static string Day(this DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }
