@@ -38,12 +38,15 @@ public static class SummaryStandings
             return new SummaryStanding.Overtaken(
                 against.Count > 0 ? against.Min(found => found.At) : null,
                 opened,
-                [.. against.Select(found => found.Words!).Where(words => words.Length > 0).Distinct()],
+                [
+                    .. against.Select(found => found.Words!).Where(words => words.Length > 0).Distinct(),
+                    .. noLonger.Any(kind => IsOverdue(state, now, kind)) ? ["its re-torque is not recorded in time"] : Array.Empty<string>(),
+                ],
                 Grave: true)
             { NoLonger = noLonger };
         }
 
-        var good = since.Where(entry => entry.Entry is not (JobStarted or CarConditionDeclared)).ToList();
+        var good = since.Where(entry => entry.Entry is not (JobStarted or CarConditionDeclared or Arrived or CarMoved or Left or LookedOver)).ToList();
         return good.Count > 0
             ? new SummaryStanding.Overtaken(good[0].At, [], [], Grave: false)
             : new SummaryStanding.Current();
@@ -55,7 +58,11 @@ public static class SummaryStandings
         && (release.VoidBy == 0 || release.VoidBy > summary.Number);
 
     private static bool HasFallen(CarState state, Circumstances now, ReleaseKind kind) =>
-        state.StandingOf(now, kind).Kind is ReleaseStandingKind.Suspended or ReleaseStandingKind.Ended or ReleaseStandingKind.Withdrawn;
+        state.StandingOf(now, kind).Kind is ReleaseStandingKind.Suspended or ReleaseStandingKind.Ended or ReleaseStandingKind.Withdrawn
+        || IsOverdue(state, now, kind);
+
+    private static bool IsOverdue(CarState state, Circumstances now, ReleaseKind kind) =>
+        state.StandingOf(now, kind).Kind == ReleaseStandingKind.Lapsed && state.OwesAnyReTorque();
 
     /// <summary>What an entry says against an earlier summary; empty for an opening, null when nothing.</summary>
     private static string? Against(Entry entry, JointRegister register) => entry switch

@@ -64,6 +64,27 @@ public sealed class SummaryReleaseTests
     }
 
     [Fact]
+    public void A_release_whose_re_torque_was_not_done_in_time_says_do_not_drive_and_why()
+    {
+        car.Wait(TimeSpan.FromDays(31));
+
+        var standing = Assert.IsType<SummaryStanding.Overtaken>(car.Standing());
+
+        Assert.True(standing.Grave);
+        Assert.Equal([ReleaseKind.Road], standing.NoLonger);
+        Assert.Equal(["its re-torque is not recorded in time"], standing.Reasons);
+    }
+
+    [Fact]
+    public void A_car_that_only_left_and_came_in_again_owes_no_new_version()
+    {
+        car.Do(TestPerson.Tess, new LetGo(WayOut.Driven, CarAtWork.Reason, null));
+        car.Do(TestPerson.Tess, new ComeIn(null, "LiftA", CarAtWork.Reason) { OdometerWhy = CarAtWork.Reason });
+
+        Assert.IsType<SummaryStanding.Current>(car.Standing());
+    }
+
+    [Fact]
     public void A_hold_after_the_release_suspends_it_and_an_opening_ends_it()
     {
         car.Do(TestPerson.Tess, new HoldPositions([car.Positions(TestRegister.Nut, TestRegister.Left)[0]], CarAtWork.Reason));

@@ -1,7 +1,9 @@
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.MyWork;
+using ShopJobs.Web.Components.Releases;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Jobs;
 using ShopJobs.Web.Tests.CarPage;
@@ -117,16 +119,57 @@ public sealed class WorkSheetTests
     }
 
     [Fact]
-    public void A_joint_to_re_torque_after_its_drive_is_work_of_whoever_may_record()
+    public void A_joint_that_was_driven_far_enough_to_re_torque_is_work_of_whoever_may_record()
     {
         var car = Readings.OnTheRoad();
-        var reading = Readings.Of(car, TestPerson.Tess);
         var here = new Present(TestPerson.Tess.Id, "Tess", "TT", default, default, TestPerson.Tess.Rights);
+        Assert.Empty(WorkSheet.Of(here, [Readings.Of(car, TestPerson.Tess)], new Dictionary<CarId, Car> { [Readings.Of(car, TestPerson.Tess).Car] = StepBench.Row }, []).Due);
+        car.Do(TestPerson.Tess, new LetGo(WayOut.Driven, CarAtWork.Reason, null));
+        car.Do(TestPerson.Tess, new ComeIn(new OdometerReading(48_280, DistanceUnit.Kilometre), "LiftA", CarAtWork.Reason));
+        var reading = Readings.Of(car, TestPerson.Tess);
 
         var due = Assert.Single(WorkSheet.Of(here, [reading], new Dictionary<CarId, Car> { [reading.Car] = StepBench.Row }, []).Due);
 
         var item = Assert.Single(due.Items);
         Assert.Equal(("wheel nut front-left", "Re-torque", $"/cars/{reading.Car.Value}/re-torque"), (item.Words, item.Act, item.Href));
+    }
+
+    [Fact]
+    public void A_release_that_lapsed_while_the_car_is_out_is_for_the_lead_to_call_about()
+    {
+        var car = Readings.OnTheRoad();
+        car.Do(TestPerson.Tess, new LetGo(WayOut.Driven, CarAtWork.Reason, null));
+        car.Wait(TimeSpan.FromDays(31));
+
+        var item = Assert.Single(Decisions(car));
+
+        Assert.Equal(
+            ("The release to road has lapsed: its re-torque is overdue, and the car is not here", "Call its owner"), (item.Words, item.Act));
+    }
+
+    [Fact]
+    public void A_release_whose_re_torque_is_done_and_that_still_runs_out_is_for_the_lead_to_give_anew()
+    {
+        var car = Readings.OnTheRoad();
+        var due = Assert.Single(DueJoint.Of(Readings.Of(car, TestPerson.Tess)));
+        Assert.False(due.IsRipe(Readings.Of(car, TestPerson.Tess)));
+        Assert.Empty(Decisions(car));
+        car.Declare(TestRegister.WheelDown);
+        car.Do(TestPerson.Tess, new RecordSettled(
+            due.Job, due.Instance.Group.Id, due.Due, false, null, TorqueKind.SettingConfirmed, CarAtWork.NewtonMetres(110), TestTools.Click, 48_280, CarAtWork.Shown));
+
+        var item = Assert.Single(Decisions(car));
+
+        Assert.Equal(("Its re-torque is done, and the release to road still runs out", "Release it anew"), (item.Words, item.Act));
+        car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Road, 48_280));
+        Assert.Empty(Decisions(car));
+    }
+
+    private static IReadOnlyList<DecisionItem> Decisions(CarAtWork car)
+    {
+        var reading = Readings.Of(car, TestPerson.Lee);
+        var here = new Present(TestPerson.Lee.Id, "Lee", "LE", default, default, TestPerson.Lee.Rights);
+        return [.. WorkSheet.Of(here, [reading], new Dictionary<CarId, Car> { [reading.Car] = StepBench.Row }, []).Decisions.SelectMany(one => one.Items)];
     }
 
     [Fact]

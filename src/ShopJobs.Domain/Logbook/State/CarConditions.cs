@@ -44,6 +44,11 @@ public static class CarConditions
             return new ConditionEnd.ByRelease(released.Fact.Kind);
         }
 
+        if (state.Visits.Exists(visit => visit.End?.Number > said.Number))
+        {
+            return new ConditionEnd.ByLeaving();
+        }
+
         if (state.ResumedBy > said.Number)
         {
             return new ConditionEnd.ByResumption();

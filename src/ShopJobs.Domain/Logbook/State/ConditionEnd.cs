@@ -8,6 +8,9 @@ public abstract record ConditionEnd
     /// <summary>The car was released since.</summary>
     public sealed record ByRelease(ReleaseKind Kind) : ConditionEnd;
 
+    /// <summary>The car left the shop since.</summary>
+    public sealed record ByLeaving : ConditionEnd;
+
     /// <summary>A joint was opened since, that the aspect depends on.</summary>
     public sealed record ByOpening(Joint Joint) : ConditionEnd;
 

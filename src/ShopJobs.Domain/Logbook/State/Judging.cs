@@ -162,6 +162,13 @@ public static class Judging
         return state.IsAtTorque(book) && !book.IsSettled && book.Last!.Fact.Spec.ReTorque is { IsAsked: true };
     }
 
+    /// <summary>True while a joint that may have been driven waits for its re-torque.</summary>
+    public static bool OwesAnyReTorque(this CarState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return state.Positions.Values.Any(book => state.OwesReTorque(book) && state.DrivenSince(book.Last!.Number));
+    }
+
     /// <summary>Stages done, counted from the first, and the number of stages.</summary>
     public static (int Done, int Of) StagesOf(this CarState state, PositionBook book)
     {

@@ -37,7 +37,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         [
             .. from reading in readings
                where reading.State.Visit is not { IsOpen: false }
-               let due = DueJoint.Of(reading).Where(joint => joint.Due.Count > 0).Select(joint => reading.Now.Name(joint.Joint)).ToList()
+               let due = DueJoint.Of(reading).Where(joint => joint.IsRipe(reading)).Select(joint => reading.Now.Name(joint.Joint)).ToList()
                where due.Count > 0
                select new DecisionsOfCar(cars[reading.Car], [new DecisionItem(string.Join(", ", due), "Re-torque", Links.ReTorque(reading.Car))]),
         ];
@@ -46,7 +46,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
     private static IEnumerable<DecisionItem> ItemsOf(Present here, CarReading reading)
     {
         IEnumerable<DecisionItem> toDecide = [.. Fasteners(reading), .. Work(reading), .. Corrections(reading)];
-        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Witness) ? Fewer(here, reading) : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading).Concat(Resting(reading)).Concat(Left(reading)) : []];
+        return [.. here.May(Right.Decide) ? toDecide : [], .. here.May(Right.Witness) ? Fewer(here, reading) : [], .. here.May(Right.Record) ? Countersigns(here, reading) : [], .. here.May(Right.Lead) ? Suspended(reading).Concat(RunningOut(reading)).Concat(Resting(reading)).Concat(Left(reading)) : []];
     }
 
     // A joint's fasteners together: they are decided at once where there are several.
@@ -113,6 +113,20 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         orderby joint.Key.Key, joint.Key.Place
         select new DecisionItem(
             $"{reading.Now.Name(joint.Key)}: {(joint.Contains(true) ? "to be done again" : "open")}, and no running job works on it", "Put a procedure on", Links.Car(reading.Car));
+
+    // Given until a re-torque: overdue, it is driven by nobody; done, the release is given anew without the limit.
+    private static IEnumerable<DecisionItem> RunningOut(CarReading reading) =>
+        from kind in (ReleaseKind[])[ReleaseKind.Road, ReleaseKind.Track]
+        let standing = reading.StandingOf(kind)
+        where standing is { Kind: ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed, Release.Fact: { LapsesAtKm: not null } or { LapsesOn: not null } }
+        let owed = reading.State.OwesAnyReTorque()
+        where !owed || standing.Kind == ReleaseStandingKind.Lapsed
+        let isOut = reading.State.Visit is { IsOpen: false }
+        select !owed ? new DecisionItem($"Its re-torque is done, and the release {kind.Words()} still runs out", "Release it anew", Links.Release(reading.Car))
+            : new DecisionItem(
+                $"The release {kind.Words()} has lapsed: its re-torque is overdue{(isOut ? ", and the car is not here" : "")}",
+                isOut ? "Call its owner" : "Re-torque",
+                isOut ? Links.Car(reading.Car) : Links.ReTorque(reading.Car));
 
     private static IEnumerable<DecisionItem> Suspended(CarReading reading) =>
         from kind in ReleaseKinds.All

@@ -14,6 +14,14 @@ public sealed record DueJoint(
 {
     public Joint Joint => Instance.Joint;
 
+    /// <summary>True where a fastener may be re-torqued now: driven far enough by the odometer as it was last read, or at its last day.</summary>
+    public bool IsRipe(CarReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return Due.Any(position => reading.State.Of(position) is var book
+            && (!reading.State.IsBelowItsDistance(book, reading.State.Odometer) || reading.State.IsAtItsLastDay(reading.Now, book)));
+    }
+
     /// <summary>How the car stands at the last stage: at the re-torque it stands so again.</summary>
     public IReadOnlyList<CarCondition> Conditions => Instance.Group.Final.Conditions;
 

@@ -33,6 +33,7 @@ public sealed record StandingWords(
         return standing.Kind switch
         {
             ReleaseStandingKind.Lapsed when kind == ReleaseKind.RoadTest => $"{given}. Its day is over: do not drive.",
+            ReleaseStandingKind.Lapsed when !Reading.State.OwesAnyReTorque() => $"{given}. It ran out{Limit(release)}: its re-torque is done, release it anew.",
             ReleaseStandingKind.Lapsed => $"{given}. Lapsed{Limit(release)}: its re-torque is overdue. Do not drive.",
             ReleaseStandingKind.Withdrawn => $"{given}; taken back{Since(release)}. The car was {(release.Withdrawn!.Driven ? "" : "not ")}driven under it.",
             ReleaseStandingKind.Ended => $"{given}; ended{Since(release)}{Why(release)}.",

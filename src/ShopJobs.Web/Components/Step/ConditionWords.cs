@@ -52,6 +52,7 @@ public static class ConditionWords
     public static string Of(ConditionEnd end, Circumstances now) => end switch
     {
         ConditionEnd.ByRelease(var kind) => $"ended: the car was released {kind.Words()} since",
+        ConditionEnd.ByLeaving => "ended: the car has left the shop since",
         ConditionEnd.ByOpening(var joint) => $"ended: {now.Name(joint)} was opened since",
         ConditionEnd.ByResumption => "ended: a job went on since, after a hold",
         ConditionEnd.ByClock => "ended: the clock was set since, and nobody knows how old it is",

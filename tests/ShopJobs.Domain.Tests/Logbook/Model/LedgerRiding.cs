@@ -51,7 +51,7 @@ internal sealed partial class Ledger
             return 0;
         }
 
-        var ended = lines.Skip((int)said.Number).Any(line => line.Entry is Released or JobResumed
+        var ended = lines.Skip((int)said.Number).Any(line => line.Entry is Released or JobResumed or Left
             || line.Opens.Any(at => rules?.EndsAt.Contains(at.Key) == true && (!ofPlace || at.Place == place)));
         return ended || (rules?.LastsHours is { } hours && clock.MayHavePassed(said, TimeSpan.FromHours((double)hours), now)) ? 0 : said.Number;
     }

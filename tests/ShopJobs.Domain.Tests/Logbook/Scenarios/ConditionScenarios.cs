@@ -77,6 +77,22 @@ public class ConditionScenarios
         Assert.False(other.State.Is(other.As(Tess), TestRegister.WheelDown, Left));
     }
 
+    [Fact]
+    public void It_ends_when_the_car_leaves()
+    {
+        var other = new CarAtWork();
+        other.FitLeftWheel();
+        other.Do(Lee, To(ReleaseKind.Road));
+        other.Declare(TestRegister.WheelDown);
+        Assert.True(other.State.Is(other.As(Tess), TestRegister.WheelDown, Left));
+
+        other.Do(Tess, new LetGo(WayOut.Driven, CarAtWork.Reason, null));
+        other.Do(Tess, new ComeIn(null, "LiftA", CarAtWork.Reason) { OdometerWhy = CarAtWork.Reason });
+
+        Assert.False(other.State.Is(other.As(Tess), TestRegister.WheelDown, Left));
+        Assert.IsType<ConditionEnd.ByLeaving>(other.State.EndOf(other.As(Tess), other.State.LastSaid(other.As(Tess), TestRegister.WheelDown.Aspect, Left)!));
+    }
+
     private void Say(TestPerson person, params string[] places) => car.Do(person, new DeclareCondition([TestRegister.WheelUp]) { Places = places });
 
     private TorqueRecorded Pull(string place) => car.Pull(Tess, job, "nuts", new JointPosition(TestRegister.Nut, place, 1), 1, 50);

@@ -13,6 +13,7 @@ internal static class ConditionActions
         .May("HandTight", Corners, (s, corner) => s[corner].Nut == Nut.Open, (s, corner) => s.With(corner, s[corner] with { Nut = Nut.HandTight }))
         .May("Pull", Corners, (s, corner) => s[corner].Nut == Nut.HandTight, (s, corner) => s.With(corner, Pulled(s, corner)))
         .May("Release", s => s.Left.Nut == Nut.Good && s.Right.Nut == Nut.Good, Ended)
+        .May("LeaveAndReturn", s => s.Left.Nut == Nut.Good && s.Right.Nut == Nut.Good, Ended)
         .May("AgePasses", _ => true, Ended);
 
     private static Place Pulled(ConditionState s, Corner corner) => s[corner].Wheel == Wheel.Up && s.Cold

@@ -17,6 +17,7 @@ internal static class ConditionCourses
         .Defect("wheel up at one corner is wheel up at all", "SAID-OF-ONE-PLACE", "WheelUp",
             (_, _) => true, (_, a) => a.Each(place => place with { Wheel = Wheel.Up }))
         .Defect("engine cold lasts over a release", "ENDS-AT-RELEASE", "Release", (_, _) => true, (_, a) => a with { Cold = true })
+        .Defect("the tyre still stands on the ground after a drive", "ENDS-AT-LEAVING", "LeaveAndReturn", (b, _) => b.Left.Wheel == Wheel.Down, (b, a) => a with { Left = a.Left with { Wheel = b.Left.Wheel } })
         .Defect("engine cold lasts thirty days", "ENDS-AT-ITS-AGE", "AgePasses", (b, _) => b.Cold, (_, a) => a with { Cold = true })
         .Defect("the wheel is off and still on the ground", "ENDS-AT-OPENING", "Open",
             (b, a) => b.Left.Wheel == Wheel.Down && a.Left.Wheel == Wheel.NotSaid && b.Right.Wheel == Wheel.Up && b.Right == a.Right, (b, a) => a with { Left = a.Left with { Wheel = b.Left.Wheel } })

@@ -87,6 +87,10 @@ internal static class ConditionProduct
             case "Release":
                 car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Move, null));
                 break;
+            case "LeaveAndReturn":
+                car.Do(TestPerson.Tess, new LetGo(WayOut.OnTrailer, CarAtWork.Reason, null));
+                car.Do(TestPerson.Tess, new ComeIn(null, "LiftA", CarAtWork.Reason) { OdometerWhy = CarAtWork.Reason });
+                break;
             default:
                 car.Wait(TimeSpan.FromDays(3));
                 break;
