@@ -83,6 +83,10 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             // Last: whatever is typed as its reason is one.
             (tool, "Raise doubt", "RAISE DOUBT"),
         ];
+        // A re-torque is recorded only where somebody has said how the car stands.
+        await page.OpenAsync($"/cars/{white.Value}/re-torque");
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^stand tyre on ground, at ") }).ClickAsync();
+        await page.Locator(".retorque-warning button").First.WaitForAsync(new() { State = WaitForSelectorState.Detached });
         foreach (var (address, first, button) in forms)
         {
             foreach (var typed in new[] { "", "\u202e<b>-1e9</b>" })

@@ -88,6 +88,16 @@ public sealed class HoldWordsTests
         Assert.Equal("torque it", said.Next);
     }
 
+    [Fact]
+    public void What_a_trainee_pulled_is_countersigned_and_not_pulled_again()
+    {
+        var said = HoldWords.Say(
+            new HoldPoint(HoldReason.NotAtStage) { Position = Nut, Reached = new StageReached(Fitting.HandTight, 0, 2, false, false) { Awaited = true } }, Names);
+
+        Assert.Equal("wheel nut front-left 3: pulled by a trainee, not countersigned", said.Words);
+        Assert.Equal("do not pull it again: whoever stood by countersigns it", said.Next);
+    }
+
     private static HoldPoint Complete(HoldPoint point) => point with
     {
         Position = Nut,

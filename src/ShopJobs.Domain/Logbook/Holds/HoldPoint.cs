@@ -111,7 +111,11 @@ public sealed record UnsignedStep(StepInstance Step, StepStanding Standing);
 /// <param name="Of">Stages there are.</param>
 /// <param name="NextTurned">The next stage is turned by an angle.</param>
 /// <param name="Undecided">It is held and nobody has decided.</param>
-public sealed record StageReached(Fitting Fitting, int Done, int Of, bool NextTurned, bool Undecided);
+public sealed record StageReached(Fitting Fitting, int Done, int Of, bool NextTurned, bool Undecided)
+{
+    /// <summary>The next stage was pulled by a trainee, and nobody who stood by has countersigned it.</summary>
+    public bool Awaited { get; init; }
+}
 
 /// <summary>A torque of another job's specification beside what is asked here.</summary>
 /// <param name="Procedure">The other job's procedure by its code.</param>

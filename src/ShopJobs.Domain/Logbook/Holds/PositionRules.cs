@@ -40,7 +40,7 @@ public static class PositionRules
 
         var (stagesDone, of) = q.State.StagesOf(q.Book);
         var undecided = q.Book.Holds.Any(hold => hold.Decision is null);
-        return [On(q, HoldReason.NotAtStage) with { Reached = new StageReached(q.Book.Fitting, stagesDone, of, IsNextTurned(q, stagesDone), undecided) }];
+        return [On(q, HoldReason.NotAtStage) with { Reached = new StageReached(q.Book.Fitting, stagesDone, of, IsNextTurned(q, stagesDone), undecided) { Awaited = q.Book.Newest(stagesDone + 1).Any(pull => pull.WaitsForAnswer) } }];
     }
 
     private static bool IsNextTurned(PositionQuestion q, int stagesDone) =>

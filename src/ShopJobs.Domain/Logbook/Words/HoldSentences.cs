@@ -175,6 +175,7 @@ internal static class HoldSentences
         on.With(reached switch
         {
             null => "not at torque",
+            { Awaited: true } => "pulled by a trainee, not countersigned",
             { Fitting: Fitting.AsFound } => "as found, not torqued here",
             { Fitting: Fitting.Open } => "open",
             { Fitting: Fitting.NewHardware } => "fitted new, not run down",
@@ -184,6 +185,7 @@ internal static class HoldSentences
         reached switch
         {
             { Undecided: true } => "leave it until it is decided",
+            { Awaited: true } => "do not pull it again: whoever stood by countersigns it",
             { NextTurned: true } => "turn it on",
             _ => "torque it",
         });
