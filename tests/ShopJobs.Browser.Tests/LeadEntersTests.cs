@@ -20,6 +20,11 @@ public sealed class LeadEntersTests : IAsyncLifetime
 
     public async Task DisposeAsync()
     {
+        foreach (var (page, number) in lead.Pages.Select((page, number) => (page, number)))
+        {
+            await page.KeepAsync($"lead-enters-at-the-end-{number}");
+        }
+
         await chromium.DisposeAsync();
         await shop.DisposeAsync();
     }

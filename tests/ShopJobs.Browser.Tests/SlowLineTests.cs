@@ -83,6 +83,41 @@ public sealed class SlowLineTests : IAsyncLifetime
         Assert.Equal("Back it off, look at the cone", await page.Locator("#decide-why").InputValueAsync());
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_button_that_moves_from_under_the_finger_is_pressed_and_what_lies_there_then_is_not(bool byTouch)
+    {
+        var tablet = await chromium.TabletAsync(server.Address);
+        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        await page.OpenAsync("/customers/new");
+        // As a message that is drawn when a field is left.
+        await page.EvaluateAsync(
+            """
+            () => addEventListener('pointerdown', () => {
+                const other = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Other', id: 'other', onclick: () => document.title = 'wrong' });
+                other.style.cssText = 'display:block;width:100%;height:120px';
+                document.querySelector('main form .actions').before(other);
+            }, { once: true })
+            """);
+        var box = await page.GetByRole(AriaRole.Button, new() { Name = "Save the customer" }).BoundingBoxAsync() ?? throw new InvalidOperationException("Not drawn.");
+        var (x, y) = (box.X + (box.Width / 2), box.Y + (box.Height / 2));
+        if (byTouch)
+        {
+            await page.Touchscreen.TapAsync(x, y);
+        }
+        else
+        {
+            await page.Mouse.MoveAsync(x, y);
+            await page.Mouse.DownAsync();
+            await page.Locator("#other").WaitForAsync();
+            await page.Mouse.UpAsync();
+        }
+
+        await page.Locator("#name-wrong:visible").WaitForAsync();
+        Assert.NotEqual("wrong", await page.TitleAsync());
+    }
+
     [Fact]
     public async Task A_link_touched_while_the_page_gets_its_line_leads_to_its_page()
     {
