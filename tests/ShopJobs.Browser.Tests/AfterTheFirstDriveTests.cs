@@ -103,6 +103,16 @@ public sealed class AfterTheFirstDriveTests : IAsyncLifetime
         await lead.Locator("#leave-refused:visible p").WaitForAsync();
         await lead.IsAccessibleEverywhereAsync("not-let-go");
         Assert.True(shop.Read(car).State.Visit?.IsOpen ?? true);
+
+        // The page that the customer has already says it in its first line.
+        await lead.OpenAsync($"/cars/{car.Value}/summary");
+        await lead.GetByRole(AriaRole.Button, new() { Name = "Make a link" }).ClickAsync();
+        var link = new Uri(await lead.Locator("#made-link").InputValueAsync()).AbsolutePath;
+        var customer = await (await chromium.ContextAsync(shop.Address, new())).NewPageAsync();
+        await customer.GotoAsync(link);
+        await customer.Locator(".sheet-banner.is-grave").GetByText("Do not drive before you have spoken to us").WaitForAsync();
+        await customer.Locator(".sheet-banner.is-grave").GetByText("its re-torque is not recorded in time").WaitForAsync();
+        await customer.IsAccessibleEverywhereAsync("customer-lapsed");
         Assert.Equal(ReleaseStandingKind.Lapsed, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
         Assert.Equal([], shop.VerifyAll());
     }

@@ -127,6 +127,7 @@ public sealed class SlowLineTests : IAsyncLifetime
         for (var after = 600; after <= 1400; after += 200)
         {
             await page.GotoAsync($"/cars/{car.Value}");
+            // The moment of the touch is what is tried here; nothing is waited for.
             await Task.Delay(after);
             await page.Locator("a[href*='/logbook']").First.ClickAsync();
             await page.WaitForURLAsync("**/logbook*");
