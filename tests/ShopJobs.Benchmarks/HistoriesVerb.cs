@@ -10,11 +10,14 @@ internal static class HistoriesVerb
     /// <summary>A stream of its own: not the histories that the tests play.</summary>
     private const uint Stream = 1_000_003;
 
-    /// <summary>Gives 0 when product and model agreed on every command, else 1.</summary>
-    public static int Run(int histories, TextWriter output)
+    /// <summary>
+    /// Plays so many from history <paramref name="first"/> on: parts of one long run may be played one after the other.
+    /// Gives 0 when product and model agreed on every command, else 1.
+    /// </summary>
+    public static int Run(int histories, int first, TextWriter output)
     {
         var started = Stopwatch.GetTimestamp();
-        var (tally, played, differences) = HistoryRun.Play(histories, Stream, Timeout.InfiniteTimeSpan);
+        var (tally, played, differences) = HistoryRun.Play(histories, Stream, Timeout.InfiniteTimeSpan, first);
         var seconds = Stopwatch.GetElapsedTime(started).TotalSeconds;
 
         output.WriteLine(tally);

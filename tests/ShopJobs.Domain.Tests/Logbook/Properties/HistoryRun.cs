@@ -6,14 +6,14 @@ namespace ShopJobs.Domain.Tests.Logbook.Properties;
 /// <summary>Many histories in one fixed order, on every processor; what they reached, and where product and model part.</summary>
 internal static class HistoryRun
 {
-    /// <summary>Runs so many histories of a stream, until the time is over.</summary>
-    public static (Tally Tally, int Played, IReadOnlyList<(int Number, string Difference)> Differences) Play(int histories, uint stream, TimeSpan atMost)
+    /// <summary>Runs so many histories of a stream from its history <paramref name="first"/> on, until the time is over.</summary>
+    public static (Tally Tally, int Played, IReadOnlyList<(int Number, string Difference)> Differences) Play(int histories, uint stream, TimeSpan atMost, int first = 0)
     {
         var tally = new Tally();
         var differences = new ConcurrentBag<(int, string)>();
         var played = 0;
         using var over = new CancellationTokenSource(atMost);
-        Parallel.For(0, histories, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, (number, run) =>
+        Parallel.For(first, first + histories, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, (number, run) =>
         {
             if (over.IsCancellationRequested)
             {
