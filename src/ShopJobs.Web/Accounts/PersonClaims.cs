@@ -1,5 +1,5 @@
 using System.Security.Claims;
-using ShopJobs.Web.Data;
+using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Accounts;
 

@@ -2,6 +2,3 @@ namespace ShopJobs.Web.Data;
 
 /// <summary>One customer of the shop; may own several cars.</summary>
 public readonly record struct CustomerId(Guid Value);
-
-/// <summary>One unbroken stretch of one person at one tablet.</summary>
-public readonly record struct SessionId(Guid Value);

@@ -24,7 +24,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(here);
-        return RunAsync(car, id, new Stamp(here.Person, here.Person, here.Tablet), command, new Kept(contents ?? []), rows, cancellation);
+        return RunAsync(car, id, new Stamp(here.Person, here.Person, here.Tablet) { Session = here.Session }, command, new Kept(contents ?? []), rows, cancellation);
     }
 
     /// <summary>Runs a command that is signed: the entry's person is the signer. What was shown is kept beside the entry.</summary>
@@ -44,7 +44,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
     {
         ArgumentNullException.ThrowIfNull(proof);
         ArgumentNullException.ThrowIfNull(command);
-        var stamp = new Stamp(proof.Signer, proof.SessionPerson, proof.Tablet);
+        var stamp = new Stamp(proof.Signer, proof.SessionPerson, proof.Tablet) { Session = proof.Session };
         var kept = Kept.Signed(proof, shown, contents ?? []);
         return Signing.Covers(proof, id, shown, command.Shown, time)
             ? RunAsync(car, id, stamp, command, kept, null, cancellation)
@@ -58,24 +58,26 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
 
     /// <summary>Reads a car as it stands now.</summary>
     /// <param name="person">Whose rights to judge with; null for nobody's.</param>
-    public CarReading Read(CarId car, PersonId? person) =>
-        snapshots.Read(reader => Read(reader, car, person, Surroundings.AllTools(reader)));
+    /// <param name="session">The session that this person looks from; null for none.</param>
+    public CarReading Read(CarId car, PersonId? person, SessionId? session = null) =>
+        snapshots.Read(reader => Read(reader, car, person, session, Surroundings.AllTools(reader)));
 
     /// <summary>Reads cars as they stand at one moment, in the order asked.</summary>
     /// <param name="person">Whose rights to judge with; null for nobody's.</param>
-    public IReadOnlyList<CarReading> ReadAll(IEnumerable<CarId> cars, PersonId? person) => snapshots.Read(reader =>
+    /// <param name="session">The session that this person looks from; null for none.</param>
+    public IReadOnlyList<CarReading> ReadAll(IEnumerable<CarId> cars, PersonId? person, SessionId? session = null) => snapshots.Read(reader =>
     {
         var tools = Surroundings.AllTools(reader);
-        return cars.Select(car => Read(reader, car, person, tools)).ToList();
+        return cars.Select(car => Read(reader, car, person, session, tools)).ToList();
     });
 
-    private CarReading Read(LogbookReader reader, CarId car, PersonId? person, IReadOnlyDictionary<ToolId, ToolState> tools)
+    private CarReading Read(LogbookReader reader, CarId car, PersonId? person, SessionId? session, IReadOnlyDictionary<ToolId, ToolState> tools)
     {
         var folded = reader.FoldAsFarAsReadable(Folders.LogbookOf(car), Folders.Car);
         return new CarReading(
             car,
             folded.State,
-            Surroundings.About(surroundings.Kept(reader, person ?? default, folded.State, tools), reader, car, folded.State),
+            Surroundings.About(surroundings.Kept(reader, person ?? default, folded.State, tools), reader, car, folded.State) with { Session = session },
             tools,
             folded.Head.Hash.ToString())
         {
@@ -106,7 +108,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
 
                 var state = reader.Fold(logbook, Folders.Car);
                 var seen = watch.Look(reader);
-                var now = Surroundings.About(surroundings.Of(reader, stamp.Person, seen), reader, car, state);
+                var now = Surroundings.About(surroundings.Of(reader, stamp.Person, seen), reader, car, state) with { Session = stamp.Session };
                 var verdict = Retired(reader, command) is { } retired ? new Verdict.Refused([retired]) : state.Decide(command, now);
                 return Answers.ToDecision(reader, logbook, verdict, HoldNames.Of(now), kept, seen, rows);
             },

@@ -27,11 +27,16 @@ public sealed record CarReading(
     public ReleaseStanding StandingOf(ReleaseKind kind) => State.StandingOf(Now, kind);
 
     /// <summary>Every reason why a step can't be signed.</summary>
-    public IReadOnlyList<HoldPoint> HoldsOn(JobBook job, StepInstance step, StepAnswers answers) =>
-        HoldRules.Standard.OnStep(new StepQuestion(State, Now, job, Placed(job), step, answers));
+    /// <param name="with">Finished steps that the same PIN signs.</param>
+    public IReadOnlyList<HoldPoint> HoldsOn(JobBook job, StepInstance step, StepAnswers answers, IReadOnlyList<string>? with = null) =>
+        HoldRules.Standard.OnStep(new StepQuestion(State, Now, job, Placed(job), step, answers) { With = with ?? [] });
+
+    /// <summary>Every reason why a step is not done: what its signature asks, over what the same hand has just finished.</summary>
+    public IReadOnlyList<HoldPoint> HoldsOnFinishing(JobBook job, StepInstance step, StepAnswers answers) =>
+        HoldRules.Standard.OnStep(new StepQuestion(State, Now, job, Placed(job), step, answers) { ForWork = true });
 
     /// <summary>Why the work of a step should not start yet.</summary>
     public IReadOnlyList<HoldPoint> HoldsBeforeStart(JobBook job, StepInstance step) => JobEnds.BeforeWork(job) is { Count: > 0 } rests
         ? rests
-        : HoldRules.Standard.BeforeStart(new StepQuestion(State, Now, job, Placed(job), step, StepAnswers.None));
+        : HoldRules.Standard.BeforeStart(new StepQuestion(State, Now, job, Placed(job), step, StepAnswers.None) { ForWork = true });
 }

@@ -52,7 +52,8 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
         var placed = state.Jobs.Values.ToDictionary(job => job.Id, job => documents.Placed(reader, job));
         var names = state.Positions.Values.Select(book => book.LastDecision).Concat(state.WorkHolds.Values.Select(hold => hold.Decision))
             .OfType<DecisionMade>().Select(made => made.By).Concat(state.Corrections.Values.Select(correction => correction.Person)).Concat(state.FewerAsked.Values.Select(asked => asked.Person))
-            .Concat(state.Jobs.Values.SelectMany(job => job.SignOffs.Values).Where(sign => sign.AwaitsCountersign).Select(sign => sign.Person)).Distinct().ToDictionary(id => id, id => NameOf(reader, id));
+            .Concat(state.Jobs.Values.SelectMany(job => job.SignOffs.Values).Where(sign => sign.AwaitsCountersign).Select(sign => sign.Person))
+            .Concat(state.Jobs.Values.SelectMany(job => job.Finished.Values).Select(finished => finished.Person)).Distinct().ToDictionary(id => id, id => NameOf(reader, id));
         var pulls = tools.Where(tool => tool.Value.Tool is not null).ToDictionary(tool => tool.Key, tool => ToolUsers.PullsWith(reader, tool.Key));
         return Of(reader, person) with
         {

@@ -31,6 +31,7 @@ public sealed partial class EntryWordsTests
         new JobTakenBack(Job, [Nut], Text, "s"),
         new RevisionAdopted(Job, "3", "d3", "r2", ["Final torque"], [7, 8], "s"),
         new CarConditionDeclared([new CarCondition("stand", "wheel-up")]),
+        new StepFinished(Job, "Final torque", ["even"], [new MeasuredValue("gap", 0.05m, "mm")], [4], null),
         new StepConfirmed(Job, "Final torque", ["even"], [new MeasuredValue("gap", 0.05m, "mm")], [4], false, null, "s"),
         new ResultRecorded("alignment", [new MeasuredValue("toe", 1.5m, "mm")], ResultBasis.Measured, null, [], Job, null, []),
         new Opened([Nut], [], [new Undone(UndoneKind.Result, "alignment")], Job, Text),

@@ -45,6 +45,9 @@ public sealed record Circumstances(
         return tool is { Tool: { Id: { } id } entered, OutOfUseBy: 0 } && PullsWith(id) >= entered.CycleLimit;
     }
 
+    /// <summary>The session of the tablet that is acted or looked at from; null where there is none.</summary>
+    public SessionId? Session { get; init; }
+
     /// <summary>What the car's odometer counts in.</summary>
     public DistanceUnit Distance { get; init; }
 
@@ -111,6 +114,9 @@ public sealed record Circumstances(
         return Register.Kinds.GetValueOrDefault(key)
             ?? state.RunningJobs.Select(job => Placed(job).Register.Kinds.GetValueOrDefault(key)).FirstOrDefault(kind => kind is not null);
     }
+
+    /// <summary>True where a report was made in another session than the one it comes from now; false where it names none.</summary>
+    public bool IsEarlier(SessionId? madeIn) => madeIn is { } made && made != Session;
 
     /// <summary>True when the actor has the right.</summary>
     public bool May(Right right) => Rights.Contains(right);

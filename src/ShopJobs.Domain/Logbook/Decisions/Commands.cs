@@ -33,7 +33,14 @@ public sealed record DeclareCondition(IReadOnlyList<CarCondition> Conditions) : 
     /// <summary>The places it is said of; needed for an aspect that is of a place.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<string>? Places { get; init; }
+
+    /// <summary>The session it was made in, as its screen was drawn: in a later one it is not taken. Null where it comes from no screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public SessionId? MadeIn { get; init; }
 }
+
+/// <summary>Report a step done that is signed later, with ticks and values given.</summary>
+public sealed record FinishStep(JobId Job, string Step, IReadOnlyList<string> Ticks, IReadOnlyList<MeasuredValue> Values) : Report;
 
 /// <summary>Sign a step: ticks and values given, and a digest of what was on the screen.</summary>
 public sealed record ConfirmStep(
@@ -43,7 +50,12 @@ public sealed record ConfirmStep(
     IReadOnlyList<MeasuredValue> Values,
     bool NotApplicable,
     ContentDigest? Reason,
-    string Shown) : SignedCommand(Shown);
+    string Shown) : SignedCommand(Shown)
+{
+    /// <summary>Steps before it that the signer finished and the same PIN signs; null where it is signed by itself.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? With { get; init; }
+}
 
 /// <summary>Record a result.</summary>
 public sealed record RecordResult(
@@ -83,6 +95,10 @@ public sealed record FitNew(JobId Job, string Group, IReadOnlyList<JointPosition
     /// <summary>Who did it, where somebody else reports it for a person who does not work here any more: then it does not count. Null otherwise.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public PersonId? ReportedFor { get; init; }
+
+    /// <summary>The session it was made in, as its screen was drawn: in a later one it does not count. Null where it comes from no screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public SessionId? MadeIn { get; init; }
 }
 
 /// <summary>Report what was put on threads, or that they were cleaned dry.</summary>
@@ -102,6 +118,10 @@ public sealed record HandTighten(
     /// <summary>Who did it, where somebody else reports it for a person who does not work here any more: then it does not count. Null otherwise.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public PersonId? ReportedFor { get; init; }
+
+    /// <summary>The session it was made in, as its screen was drawn: in a later one it does not count. Null where it comes from no screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public SessionId? MadeIn { get; init; }
 }
 
 /// <summary>Report one pull on the cell that was shown.</summary>
@@ -137,6 +157,10 @@ public sealed record RecordTorque(
     /// <summary>Who did it, where somebody else reports it for a person who does not work here any more: then it does not count. Null otherwise.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public PersonId? ReportedFor { get; init; }
+
+    /// <summary>The session it was made in, as its screen was drawn: in a later one it does not count. Null where it comes from no screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public SessionId? MadeIn { get; init; }
 }
 
 /// <summary>Report a re-torque after the drive.</summary>

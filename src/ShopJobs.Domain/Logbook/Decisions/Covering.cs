@@ -30,7 +30,7 @@ public static class Coverings
         return command switch
         {
             ConfirmStep { NotApplicable: false } confirm when StepOf(state, now, confirm) is var (job, placed, step) =>
-                WithCorrections(state, SignOffs.RestsOn(state, job, placed, step)),
+                WithCorrections(state, SignOffs.RestsOn(state, job, placed, step).Concat(OfFinished(state, job, placed, confirm.With))),
             Witness witness => WithCorrections(state, Witnessing.Awaiting(state, now, witness).Select(pull => pull.Number)),
             DecideHold decide => new Covering(
                 WithCorrections(state, Deciding.About(state, now, decide.Position)).Entries,
@@ -67,6 +67,14 @@ public static class Coverings
             Covering.Of(each.SelectMany(one => one.Covers.Entries.Append(one.Book.Last?.Number ?? 0))).Entries,
             [.. each.SelectMany(one => one.Covers.Doubts)]);
     }
+
+    // The words that the steps signed with it are done, and what each rests on.
+    private static IEnumerable<long> OfFinished(CarState state, JobBook job, Procedures.PlacedProcedure placed, IReadOnlyList<string>? steps) =>
+        from id in steps ?? []
+        let step = placed.Step(id)
+        where step is not null
+        from number in SignOffs.RestsOn(state, job, placed, step).Append(job.Finished.GetValueOrDefault(id)?.Number ?? 0)
+        select number;
 
     // Whoever answers for a step was shown what its sign-off rests on.
     private static IEnumerable<long> RestsOfSteps(CarState state, Countersign countersign) =>

@@ -41,6 +41,7 @@ public static partial class Decider
             HoldWork hold => Hold(state, hold, now),
             DecideRow row => DecideOn(state, row, now, rules),
             DecideWork decide => DecideOn(state, decide, now, rules),
+            FinishStep finish => Finish(state, finish, now, rules),
             ConfirmStep confirm => Confirm(state, confirm, now, rules),
             Witness witness => Look(state, witness, now, rules),
             DecideHold decide => DecideOn(state, decide, now, rules),
@@ -155,6 +156,11 @@ public static partial class Decider
 
     private static Verdict Declare(CarState state, DeclareCondition declare, Circumstances now)
     {
+        if (now.IsEarlier(declare.MadeIn))
+        {
+            return Refuse(HoldReason.SaidEarlier);
+        }
+
         JointRegister[] registers = [now.Register, .. state.RunningJobs.Select(job => now.Placed(job).Register)];
         if (declare.Conditions.Count == 0 || declare.Conditions.Any(condition =>
             !registers.Any(register => register.Conditions.TryGetValue(condition.Aspect, out var values) && values.Contains(condition.Value))))

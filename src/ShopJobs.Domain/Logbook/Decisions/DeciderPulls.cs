@@ -36,6 +36,7 @@ public static partial class Decider
             RunDownGiven = pull.RunDown,
             ToolId = pull.Tool,
             ReportedFor = pull.ReportedFor,
+            MadeIn = pull.MadeIn,
             ValueProblem = pull.Value is { } value ? Judging.ValueProblem(pull.Kind, value.NewtonMetres, spec, runDown) : null,
         };
         return Accept(new TorqueRecorded(

@@ -5,11 +5,31 @@ namespace ShopJobs.Domain.Logbook;
 // Signatures and decisions: refused with every reason, or recorded.
 public static partial class Decider
 {
+    // It lets the same hand go on, and is no signature: what is asked of that is asked of it.
+    private static Verdict Finish(CarState state, FinishStep finish, Circumstances now, HoldRules rules)
+    {
+        if (!state.Jobs.TryGetValue(finish.Job, out var job) || now.Placed(job) is not { } placed || placed.Step(finish.Step) is not { } step)
+        {
+            return Refuse(HoldReason.UnknownStep);
+        }
+
+        var refused = Permissions(rules, new PermissionQuestion(state, now, finish, Right.Record));
+        refused.AddRange(rules.OnStep(new StepQuestion(state, now, job, placed, step, new StepAnswers(finish.Ticks, finish.Values)) { ForWork = true }));
+        return refused.Count > 0
+            ? new Verdict.Refused(refused)
+            : Accept(new StepFinished(finish.Job, finish.Step, finish.Ticks, finish.Values, SignOffs.RestsOn(state, job, placed, step), now.Session));
+    }
+
     private static Verdict Confirm(CarState state, ConfirmStep confirm, Circumstances now, HoldRules rules)
     {
         if (!state.Jobs.TryGetValue(confirm.Job, out var job) || now.Placed(job).Step(confirm.Step) is not { } step)
         {
             return Refuse(HoldReason.UnknownStep);
+        }
+
+        if (confirm is { NotApplicable: false, With.Count: > 0 })
+        {
+            return ConfirmTogether(state, confirm, now, rules, job, step);
         }
 
         var placed = now.Placed(job);
@@ -30,6 +50,36 @@ public static partial class Decider
         {
             ByTrainee = !confirm.NotApplicable && !now.May(Right.Record) ? true : null,
         });
+    }
+
+    // One PIN for several: each is asked for all that its own signature is, and becomes an entry of its own.
+    private static Verdict ConfirmTogether(CarState state, ConfirmStep confirm, Circumstances now, HoldRules rules, JobBook job, StepInstance step)
+    {
+        var placed = now.Placed(job);
+        var finished = state.FinishedBefore(now.Person, job, placed, step).Where(before => before.Place == step.Place && confirm.With!.Contains(before.Id)).ToList();
+        var together = finished.ConvertAll(before => before.Id);
+        var refused = Permissions(rules, new PermissionQuestion(state, now, confirm, Right.Record));
+        if (confirm.With!.Except(together).Any())
+        {
+            refused.Add(new HoldPoint(HoldReason.NotFinished) { Job = confirm.Job, Step = confirm.Step });
+        }
+
+        refused.AddRange(finished.Append(step).Where(FinishedSteps.IsSignedByItself)
+            .Select(alone => new HoldPoint(HoldReason.SignedByItself) { Job = confirm.Job, Step = alone.Id, Name = alone.Title() }));
+        var answered = finished.ConvertAll(before => (Step: before, Answers: new StepAnswers(job.Finished[before.Id].Fact.Ticks, job.Finished[before.Id].Fact.Values)));
+        var entries = new List<StepConfirmed>();
+        foreach (var (signed, answers) in answered.Append((step, new StepAnswers(confirm.Ticks, confirm.Values))))
+        {
+            refused.AddRange(rules.OnStep(new StepQuestion(state, now, job, placed, signed, answers) { With = together }));
+            entries.Add(new StepConfirmed(
+                confirm.Job, signed.Id, answers.Ticks, answers.Values, SignOffs.RestsOn(state, job, placed, signed), false, null, confirm.Shown));
+
+            // The next one rests on this one, which becomes the next entry of the book.
+            var sign = new SignOff(state.Number + entries.Count, now.At, now.Person, entries[^1]);
+            job = job with { SignOffs = job.SignOffs.SetItem(signed.Id, sign) };
+        }
+
+        return refused.Count > 0 ? new Verdict.Refused(refused) : Accept(entries);
     }
 
     // A trainee signs too: it counts once somebody who stood by has countersigned.

@@ -56,6 +56,7 @@ public static partial class Decider
         IReadOnlyList<HoldReason> problems =
         [
             .. fit.ReportedFor is null ? Array.Empty<HoldReason>() : [HoldReason.ReportedByAnother],
+            .. now.IsEarlier(fit.MadeIn) ? [HoldReason.EarlierSession] : Array.Empty<HoldReason>(),
             .. state.IsBarred(fit.Lot) ? [HoldReason.LotHeld] : Array.Empty<HoldReason>(),
         ];
 
@@ -92,6 +93,7 @@ public static partial class Decider
             {
                 Cycle = late.Contains(position) ? book.Cycle - 1 : book.Cycle,
                 ReportedFor = hand.ReportedFor,
+                MadeIn = hand.MadeIn,
             };
             return (Position: position, Problems: rules.HandTight.Where(rule => rule.Fails(question)).Select(rule => rule.Reason).ToList());
         }).ToList();

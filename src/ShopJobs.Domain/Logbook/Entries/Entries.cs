@@ -55,6 +55,20 @@ public sealed record CarConditionDeclared(IReadOnlyList<CarCondition> Conditions
     public override EntryFacets Facets() => EntryFacets.None;
 }
 
+/// <summary>A step is done and not signed yet: whoever did it goes on at its place, and signs it with the steps after it.</summary>
+/// <param name="RestsOn">As at a sign-off.</param>
+/// <param name="Session">In which session; null where it was in none, and nobody goes on over it.</param>
+public sealed record StepFinished(
+    JobId Job,
+    string Step,
+    IReadOnlyList<string> Ticks,
+    IReadOnlyList<MeasuredValue> Values,
+    IReadOnlyList<long> RestsOn,
+    SessionId? Session) : Entry
+{
+    public override EntryFacets Facets() => new() { Job = Job };
+}
+
 /// <summary>A step was signed, with what it rests on. Not applicable is a sign-off with a reason, and no result.</summary>
 public sealed record StepConfirmed(
     JobId Job,

@@ -20,6 +20,7 @@ public static class EntryCodec
         Add("job-taken-back", json.JobTakenBack, JobIn.Job, PositionIn.LeftOpenIfAny);
         Add("revision-adopted", json.RevisionAdopted, JobIn.Job);
         Add("condition-declared", json.CarConditionDeclared);
+        Add("step-finished", json.StepFinished, JobIn.Job);
         Add("step-confirmed", json.StepConfirmed, JobIn.Job);
         Add("result-recorded", json.ResultRecorded, JobIn.JobIfAny, tool: ToolIn.ToolIfAny);
         Add("opened", json.Opened, JobIn.JobIfAny, PositionIn.Positions);

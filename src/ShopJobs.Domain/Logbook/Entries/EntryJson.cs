@@ -55,6 +55,7 @@ internal static class EntryJson
         options.Converters.Add(new AsText<JobId>(id => Text(id.Value), text => new JobId(ReadId(text)), Jobs));
         options.Converters.Add(new AsText<PersonId>(id => Text(id.Value), text => new PersonId(ReadId(text)), People));
         options.Converters.Add(new AsText<ToolId>(id => Text(id.Value), text => new ToolId(ReadId(text)), Tools));
+        options.Converters.Add(new AsText<SessionId>(id => Text(id.Value), text => new SessionId(ReadId(text))));
         options.Converters.Add(new AsText<CarId>(id => Text(id.Value), text => new CarId(ReadId(text))));
         options.Converters.Add(new AsText<ContentDigest>(digest => digest.ToString(), ReadDigest));
         options.Converters.Add(new AsText<Joint>(joint => $"{joint.Key}/{joint.Place}", ReadJoint));
@@ -154,6 +155,7 @@ internal static class EntryJson
 [JsonSerializable(typeof(JobCancelled))]
 [JsonSerializable(typeof(JobTakenBack))]
 [JsonSerializable(typeof(CarConditionDeclared))]
+[JsonSerializable(typeof(StepFinished))]
 [JsonSerializable(typeof(StepConfirmed))]
 [JsonSerializable(typeof(ResultRecorded))]
 [JsonSerializable(typeof(Opened))]

@@ -9,6 +9,9 @@ public readonly record struct JobId(Guid Value);
 /// <summary>One person. Names live outside the logbook.</summary>
 public readonly record struct PersonId(Guid Value);
 
+/// <summary>One unbroken stretch of one person at one tablet: a lock and return by the same person is the same.</summary>
+public readonly record struct SessionId(Guid Value);
+
 /// <summary>The tablet or scanner a command came from.</summary>
 public readonly record struct DeviceId(Guid Value);
 

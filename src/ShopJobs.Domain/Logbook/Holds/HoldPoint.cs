@@ -104,7 +104,11 @@ public enum Change
 }
 
 /// <summary>A step whose sign-off is missing or stands no more.</summary>
-public sealed record UnsignedStep(StepInstance Step, StepStanding Standing);
+public sealed record UnsignedStep(StepInstance Step, StepStanding Standing)
+{
+    /// <summary>Its work is done, and only the signature is missing.</summary>
+    public bool Finished { get; init; }
+}
 
 /// <summary>How far a fastener has come on its way to torque.</summary>
 /// <param name="Done">Stages that count.</param>

@@ -8,6 +8,10 @@ public enum HoldReason
     JobClosed,
     JobOnHold,
     ReportedByAnother,
+
+    /// <summary>It was made before whoever made it was signed in anew.</summary>
+    EarlierSession,
+    SaidEarlier,
     CellMoved,
     NotOpened,
     NotHandTight,
@@ -71,6 +75,8 @@ public enum HoldReason
     CureNotSigned,
     StepHeld,
     ResultHeld,
+    SignedByItself,
+    NotFinished,
 
     // why a car is not released
     JointNotMadeHere,

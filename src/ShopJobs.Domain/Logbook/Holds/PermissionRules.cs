@@ -50,14 +50,19 @@ public static class PermissionRules
     private static bool IsOnHold(PermissionQuestion q) => q.Command switch
     {
         ConfirmStep confirm => confirm.Job,
+        FinishStep finish => finish.Job,
         Witness witness => witness.Job,
         RecordResult result => result.Job,
         _ => (JobId?)null,
     } is { } job && q.State.Jobs.TryGetValue(job, out var book) && book.OnHold is not null;
 
     // Steps of a job that was cancelled or taken back have fallen.
-    private static bool WasGivenUp(PermissionQuestion q) => q.Command is ConfirmStep confirm
-        && q.State.Jobs.TryGetValue(confirm.Job, out var book) && book is { IsRunning: false, End: JobEnd.Cancelled or JobEnd.TakenBack };
+    private static bool WasGivenUp(PermissionQuestion q) => q.Command switch
+    {
+        ConfirmStep confirm => confirm.Job,
+        FinishStep finish => finish.Job,
+        _ => (JobId?)null,
+    } is { } job && q.State.Jobs.TryGetValue(job, out var book) && book is { IsRunning: false, End: JobEnd.Cancelled or JobEnd.TakenBack };
 
     // What only somebody else may sign.
     private static bool IsOfASecond(PermissionQuestion q) => q.Command is Witness or DecideHold or DecideWork or ConfirmCorrection or Countersign or LookOver or LookAtJoints;

@@ -42,6 +42,9 @@ public sealed record PullQuestion(
     /// <summary>Who did it, where another reports it for him; null otherwise.</summary>
     public PersonId? ReportedFor { get; init; }
 
+    /// <summary>The session the report was made in; null where it comes from no screen.</summary>
+    public SessionId? MadeIn { get; init; }
+
     /// <summary>The tool, as its own logbook has it.</summary>
     public ToolState Tool => Now.Tool(ToolId);
 
@@ -62,6 +65,7 @@ public static class PullRules
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
         new(HoldReason.JobOnHold, q => q.Job.OnHold is not null),
         new(HoldReason.ReportedByAnother, q => q.ReportedFor is not null),
+        new(HoldReason.EarlierSession, q => q.Now.IsEarlier(q.MadeIn)),
         new(HoldReason.CellMoved, q => q.Cycle != q.Book.Cycle),
         new(HoldReason.NotOpened, q => !q.Instance.Group.Temporary && (q.Book.Fitting == Fitting.AsFound || q.Book.Last is not null)),
         new(HoldReason.HardwareNotNew, q => q.Book.NeedsNew(q.Instance.Group)),
@@ -79,6 +83,7 @@ public static class PullRules
         new(HoldReason.JobClosed, q => !q.Job.IsRunning),
         new(HoldReason.JobOnHold, q => q.Job.OnHold is not null),
         new(HoldReason.ReportedByAnother, q => q.ReportedFor is not null),
+        new(HoldReason.EarlierSession, q => q.Now.IsEarlier(q.MadeIn)),
         new(HoldReason.SecondPull, q => q.State.IsDone(q.Book, q.Stage!.Number) || q.Book.Highest > q.Stage.Number || TurnedAlready(q)),
         new(HoldReason.PositionHeld, q => !q.Book.Holds.IsEmpty),
         new(HoldReason.BackOffFirst, q => q.Book.BackOffFirst || q.State.HasFallen(q.Book)),
@@ -90,7 +95,7 @@ public static class PullRules
         new(HoldReason.UnfinishedBehind, UnfinishedBehind),
         new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Book.HandTightBy > 0 && IsTooLate(q)),
         new(HoldReason.StepBefore, q => q.Step is { } step && HoldRules.Standard.BeforeStart(
-            new StepQuestion(q.State, q.Now, q.Job, q.Placed, step, StepAnswers.None)).Count > 0),
+            new StepQuestion(q.State, q.Now, q.Job, q.Placed, step, StepAnswers.None) { ForWork = true }).Count > 0),
         new(HoldReason.LowerStageMissing, LowerStageMissing),
         new(HoldReason.OutOfOrder, OutOfOrder),
         new(HoldReason.JamPairMissing, JamPairMissing),

@@ -15,6 +15,12 @@ public sealed record StepQuestion(
 {
     /// <summary>The rules by which positions of groups that it waits for count.</summary>
     public IReadOnlyList<PositionRule> PositionRules { get; init; } = Logbook.PositionRules.All;
+
+    /// <summary>May its work go on; false where it is about the signature. Work goes on over what the same hand has just finished.</summary>
+    public bool ForWork { get; init; }
+
+    /// <summary>Finished steps that the same PIN signs.</summary>
+    public IReadOnlyList<string> With { get; init; } = [];
 }
 
 /// <summary>Ticks and values given on the screen.</summary>
@@ -69,8 +75,10 @@ public static class StepRules
     private static IEnumerable<HoldPoint> StepsBefore(StepQuestion q) =>
         from before in q.Placed.AllBefore(q.Step)
         let standing = q.State.StandingOf(q.Job, q.Placed, before)
-        where standing != StepStanding.Signed
-        select Point(q, HoldReason.StepBefore) with { Unsigned = new UnsignedStep(before, standing) };
+        where standing != StepStanding.Signed && !q.With.Contains(before.Id)
+        let finished = q.State.FinishedOf(q.Job, q.Placed, before)
+        where finished is null || !q.ForWork || !FinishedSteps.GoesOn(q, before, finished)
+        select Point(q, HoldReason.StepBefore) with { Unsigned = new UnsignedStep(before, standing) { Finished = finished is not null } };
 
     private static IEnumerable<HoldPoint> GroupsBefore(StepQuestion q) =>
         from wait in q.Step.Step.WaitsFor.OfType<WaitsFor.ForGroup>()

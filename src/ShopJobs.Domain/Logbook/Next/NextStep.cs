@@ -53,7 +53,7 @@ public static class NextSteps
     {
         var placed = now.Placed(job);
         var waiting = placed.Steps.Where(step => state.StandingOf(job, placed, step) != StepStanding.Signed)
-            .Select(step => (Step: step, Before: HoldRules.Standard.BeforeStart(new StepQuestion(state, now, job, placed, step, StepAnswers.None))))
+            .Select(step => (Step: step, Before: HoldRules.Standard.BeforeStart(new StepQuestion(state, now, job, placed, step, StepAnswers.None) { ForWork = true })))
             .ToList();
         if (waiting.Count == 0)
         {

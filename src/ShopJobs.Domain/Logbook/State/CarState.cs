@@ -170,6 +170,7 @@ public sealed partial record CarState
             JobCancelled fact => WithEnd(recorded, fact.Job, JobEnd.Cancelled, fact.Reason),
             JobTakenBack fact => WithTakenBack(recorded, fact),
             CarConditionDeclared fact => WithConditions(recorded, fact),
+            StepFinished fact => WithFinished(recorded, fact),
             StepConfirmed fact => Signed(recorded, fact),
             ResultRecorded fact => WithResult(recorded, fact),
             Opened fact => WithOpened(recorded, fact),

@@ -40,10 +40,13 @@ public sealed partial record CarState
     }
 
     // What was signed falls; its job runs until it is signed anew.
-    private CarState WithStepRedone(long by, JobId job, string step) =>
-        Jobs.TryGetValue(job, out var book) && book.SignOffs.TryGetValue(step, out var sign)
-            ? Fell(by, sign.Number).RunAgain(by).SuspendReleases(by)
-            : this;
+    private CarState WithStepRedone(long by, JobId job, string step)
+    {
+        var next = Jobs.TryGetValue(job, out var book) && book.Finished.TryGetValue(step, out var finished) ? Fell(by, finished.Number) : this;
+        return book is not null && book.SignOffs.TryGetValue(step, out var sign)
+            ? next.Fell(by, sign.Number).RunAgain(by).SuspendReleases(by)
+            : next;
+    }
 
     private CarState WithResultRedone(long by, long number) =>
         Results.Values.FirstOrDefault(result => result.Number == number) is { } stands

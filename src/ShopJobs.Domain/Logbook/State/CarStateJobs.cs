@@ -12,12 +12,15 @@ public sealed partial record CarState
     /// <summary>Newest entry by which a job went on after a hold: what was said of the car's condition before it has ended. 0 when none did.</summary>
     public long ResumedBy { get; init; }
 
+    // What is not signed when a job rests, ends or asks something else is said anew before it is.
+    private static readonly ImmutableDictionary<string, FinishedStep> NoneFinished = ImmutableDictionary<string, FinishedStep>.Empty;
+
     private CarState WithJob(JobId job, Func<JobBook, JobBook> change) => this with { Jobs = Jobs.SetItem(job, change(Jobs[job])) };
 
     private static JobWord WordOf(Recorded recorded, ContentDigest? reason) => new(recorded.Number, recorded.At, recorded.Person, reason);
 
     private CarState WithEnd(Recorded recorded, JobId id, JobEnd end, ContentDigest? reason) =>
-        WithJob(id, job => job with { ClosedBy = recorded.Number, End = end, Word = WordOf(recorded, reason), OnHold = null }) with
+        WithJob(id, job => job with { ClosedBy = recorded.Number, End = end, Word = WordOf(recorded, reason), OnHold = null, Finished = NoneFinished }) with
         {
             Summaries = Superseded(recorded.Number),
         };
@@ -32,6 +35,7 @@ public sealed partial record CarState
         return WithJob(fact.Job, book => book with
         {
             Fact = book.Fact with { Revision = fact.Revision, ProcedureDigest = fact.ProcedureDigest, RegisterDigest = fact.RegisterDigest, Joints = fact.Joints },
+            Finished = NoneFinished,
         })
             .Fell(recorded.Number, fact.Steps.Select(step => job.SignOffs[step].Number))
             .Put(outside, book => book.Holds.Exists(decided => decided.Decision is not null) ? book : book with { Holds = book.Holds.Add(hold with { Workers = book.Workers }) })
@@ -39,7 +43,7 @@ public sealed partial record CarState
     }
 
     private CarState WithHold(Recorded recorded, JobPutOnHold fact) =>
-        WithJob(fact.Job, job => job with { OnHold = WordOf(recorded, fact.Reason) }) with { Summaries = Superseded(recorded.Number) };
+        WithJob(fact.Job, job => job with { OnHold = WordOf(recorded, fact.Reason), Finished = NoneFinished }) with { Summaries = Superseded(recorded.Number) };
 
     // Nobody knows what happened to a nut that was only run down by hand: it stands no more, nor does what was pulled on it.
     private CarState WithResumption(Recorded recorded, JobResumed fact)

@@ -14,6 +14,13 @@ public sealed partial record CarState
         return next with { Jobs = next.Jobs.SetItem(fact.Job, job with { SignOffs = job.SignOffs.SetItem(fact.Step, sign) }) };
     }
 
+    private CarState WithFinished(Recorded recorded, StepFinished fact)
+    {
+        var next = Begin(fact.Job).Remember(recorded);
+        var finished = new FinishedStep(recorded.Number, recorded.At, recorded.Person, fact);
+        return next.WithJob(fact.Job, job => job with { Finished = job.Finished.SetItem(fact.Step, finished) });
+    }
+
     private CarState WithWitness(Recorded recorded, Witnessed fact)
     {
         var next = Remember(recorded) with { LookedAt = LookedAt.Add(fact.Joint) };

@@ -48,6 +48,8 @@ public static class EntryStandings
                 new EntryStanding(false, $"no longer says what is so since entry {by}"),
             StepConfirmed fact when state.Jobs[fact.Job].SignOffs[fact.Step].Number is var newest && newest > recorded.Number =>
                 new EntryStanding(true, $"signed anew in entry {newest}"),
+            StepFinished fact when state.Jobs[fact.Job].SignOffs.GetValueOrDefault(fact.Step) is { Number: var signed } && signed > recorded.Number =>
+                new EntryStanding(false, $"signed in entry {signed}"),
             FewerJointsAsked when state.FewerAsked.ContainsKey(recorded.Number) => new EntryStanding(false, "waits for a second person who looked"),
             CarMoved or Left when state.ToLookOver.Exists(move => move.Number == recorded.Number) => new EntryStanding(false, "waits to be looked over"),
             StepConfirmed fact when state.Jobs[fact.Job].SignOffs[fact.Step] is { AwaitsCountersign: true } && !state.Fallen.ContainsKey(recorded.Number) =>

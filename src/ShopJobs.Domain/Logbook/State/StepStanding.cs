@@ -50,9 +50,7 @@ public static class StepStandings
             }
 
             // Where a step before it fell, this one is only to be confirmed again.
-            if (state.Fallen.ContainsKey(sign.Number)
-                || sign.Fact.RestsOn.Any(number => HasFallen(number, sign.Number) && !IsSignOff(number))
-                || JointsOf(placed, instance).Any(position => WasOpenedAgain(state.Of(position), sign.Number)))
+            if (!state.IsIntact(job, placed, instance, sign.Number, sign.Fact.RestsOn))
             {
                 return StepStanding.Void;
             }
@@ -63,17 +61,26 @@ public static class StepStandings
                 ? sign.AwaitsCountersign ? StepStanding.AwaitsCountersign : StepStanding.Signed
                 : StepStanding.ToReconfirm;
         }
+    }
+
+    /// <summary>True while what a step's sign-off, or the word that it is done, rests on stands; the steps before it apart.</summary>
+    /// <param name="number">Its entry.</param>
+    internal static bool IsIntact(this CarState state, JobBook job, PlacedProcedure placed, StepInstance step, long number, IReadOnlyList<long> restsOn)
+    {
+        return !state.Fallen.ContainsKey(number)
+            && !restsOn.Any(on => HasFallen(on) && !IsSignOff(on))
+            && !JointsOf(placed, step).Any(position => WasOpenedAgain(state.Of(position)));
 
         // What an opening takes away after the job's end leaves its sign-offs standing; a correction has the job run again.
-        bool HasFallen(long number, long signed) => state.Fallen.GetValueOrDefault(number) is var by && by > signed && IsOfTheJob(by);
+        bool HasFallen(long on) => state.Fallen.GetValueOrDefault(on) is var by && by > number && IsOfTheJob(by);
 
         // The first opening of a joint in a job is what the job is there for; one that ends a cycle somebody had begun is not.
-        bool WasOpenedAgain(PositionBook book, long signed) =>
-            book.OpenedBy > signed && book.TouchedBefore > job.Number && IsOfTheJob(book.OpenedBy);
+        bool WasOpenedAgain(PositionBook book) =>
+            book.OpenedBy > number && book.TouchedBefore > job.Number && IsOfTheJob(book.OpenedBy);
 
-        bool IsOfTheJob(long number) => job.IsRunning || number < job.ClosedBy;
+        bool IsOfTheJob(long by) => job.IsRunning || by < job.ClosedBy;
 
-        bool IsSignOff(long number) => state.Correctables.TryGetValue(number, out var target) && target.Entry is StepConfirmed;
+        bool IsSignOff(long on) => state.Correctables.TryGetValue(on, out var target) && target.Entry is StepConfirmed;
     }
 
     /// <summary>

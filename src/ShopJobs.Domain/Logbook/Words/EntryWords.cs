@@ -21,6 +21,7 @@ public static class EntryWords
             JobCancelled fact => $"Cancelled {names.Job(fact.Job)}: what is open stays open.",
             JobTakenBack fact => $"Took {names.Job(fact.Job)} back: it was put on the wrong car{LeftOpen(fact, names)}.",
             CarConditionDeclared fact => $"Declared the car's condition{At(fact.Places)}: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
+            StepFinished fact => $"Finished “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}, to be signed{Values(fact.Values)}.",
             StepConfirmed { NotApplicable: true } fact => $"Declared “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} not applicable.",
             StepConfirmed { ByTrainee: true } fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} as a trainee{Values(fact.Values)}.",
             StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",

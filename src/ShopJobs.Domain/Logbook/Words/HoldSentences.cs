@@ -35,6 +35,7 @@ internal static class HoldSentences
 
         // a step
         HoldReason.AlreadySigned => ("This step is signed already", "go on with the next step"),
+        HoldReason.StepBefore when point.Unsigned is { Finished: true } done => ($"“{done.Step.Title()}” is done and not signed", "sign it first"),
         HoldReason.StepBefore when point.Unsigned is { } before => (
             $"“{before.Step.Title()}” is {before.Standing.Words()}",
             before.Standing switch
@@ -44,6 +45,8 @@ internal static class HoldSentences
                 _ => "look at it again and sign it first",
             }),
         HoldReason.StepBefore => (on.With("the step before it is not signed"), Redo),
+        HoldReason.SignedByItself => ($"“{point.Name}” brings class A joints to their final torque: it is signed by itself", "sign the steps before it, then this one"),
+        HoldReason.NotFinished => ("One of the steps before it is not done any more, or somebody else did it", "look again, then sign"),
         HoldReason.GroupBefore when point.Because is { } behind => Say(behind, on),
         HoldReason.GroupBefore => (on.With("not where this step needs it"), "finish it first"),
         HoldReason.ResultMissing => ($"{Result(point, on)} is not measured, or no longer stands", "record it"),

@@ -12,6 +12,8 @@ internal static class ReportSentences
         HoldReason.JobClosed => (on.With("its job has ended"), "ask the lead to put a procedure on the car for it"),
         HoldReason.JobOnHold => (on.With("its job was on hold"), "the lead resumes the job; then back off, inspect and redo"),
         HoldReason.ReportedByAnother => (on.With("reported by another for somebody who does not work here any more"), Redo),
+        HoldReason.EarlierSession => (on.With("reported before its person signed in anew: nobody knows what happened since"), Redo),
+        HoldReason.SaidEarlier => ("This was said of the car before you signed in anew", "look at the car, and say how it stands now"),
         HoldReason.CellMoved => (on.With("the position was opened after this pull was shown"), Redo),
         HoldReason.NotOpened => (on.With("it was not recorded as opened"), "call the lead, then back it off, record OPEN, then HAND-TIGHT"),
         HoldReason.NotHandTight => (on.With("it was not run down by hand first"), Redo),

@@ -24,7 +24,7 @@ public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDes
         var cars = await shop.Cars.AsNoTracking().Where(car => car.RetiredAt == null).ToListAsync(cancellation);
         var assigned = await shop.Assignments.AsNoTracking().Where(row => row.To == null).ToListAsync(cancellation);
         var places = cars.ToDictionary(car => car.Id);
-        var readings = desk.ReadAll(places.Keys, here.Person);
+        var readings = desk.ReadAll(places.Keys, here.Person, here.Session);
         var sheet = WorkSheet.Of(here, readings, places, assigned, await states.OfAsync(readings.Select(reading => reading.State)));
         return sheet with
         {

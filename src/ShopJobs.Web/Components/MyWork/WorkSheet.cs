@@ -88,15 +88,26 @@ public sealed record WorkSheet(
         }
 
         return from step in placed.Steps
-               where reading.State.StandingOf(job, placed, step) != StepStanding.Signed
+               where reading.State.StandingOf(job, placed, step) != StepStanding.Signed && !IsSignedWithALaterOne(reading, job, step)
                let gate = reading.HoldsBeforeStart(job, step)
                let next = reading.State.NextOn(reading.Now, job, placed, step)
-               select new OpenStep(reading, job, step, WordsOf(step, next, reading.Now), WhyItWaits(gate, next, reading.Now));
+               select new OpenStep(reading, job, step, WordsOf(reading, job, step, next), WhyItWaits(gate, next, reading.Now));
+    }
+
+    // Of what this person has finished at one place the last one is named: one PIN signs it with those before it.
+    private static bool IsSignedWithALaterOne(CarReading reading, JobBook job, StepInstance step)
+    {
+        var placed = reading.Placed(job);
+        return !job.Finished.IsEmpty && !step.IsSignedByItself() && placed.Steps.Any(later => later != step && later.Place == step.Place && !later.IsSignedByItself()
+            && reading.State.FinishedOf(job, placed, later)?.Person == reading.Now.Person
+            && reading.State.FinishedBefore(reading.Now.Person, job, placed, later).Contains(step));
     }
 
     // A step without joints of its own has no next action on one.
-    private static string WordsOf(StepInstance step, NextAction next, Circumstances now) =>
-        next is NextAction.Done && step.Work.Count == 0 ? "Do what the step says and sign it" : NextWords.Of(next, now);
+    private static string WordsOf(CarReading reading, JobBook job, StepInstance step, NextAction next) =>
+        reading.State.FinishedOf(job, reading.Placed(job), step) is { } finished
+            ? finished.Person == reading.Now.Person ? "Done by you: sign it" : $"Done by {reading.Now.PersonName(finished.Person)} and not signed: look at it and sign it"
+        : next is NextAction.Done && step.Work.Count == 0 ? "Do what the step says and sign it" : NextWords.Of(next, reading.Now);
 
     private static string? WhyItWaits(IReadOnlyList<HoldPoint> gate, NextAction next, Circumstances now) => gate is [var first, ..] && now.Say(first) is var said
         ? $"{said.Words}. Next: {said.Next}."

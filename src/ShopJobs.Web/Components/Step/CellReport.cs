@@ -46,6 +46,16 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     };
 
+    /// <summary>The session it was made in; null in what a tablet kept from before sessions were sent.</summary>
+    public Guid? Session { get; init; }
+
+    /// <summary>A report by whoever this page was drawn for.</summary>
+    public static CellReport By(StepScene scene, CellReportKind what)
+    {
+        ArgumentNullException.ThrowIfNull(scene);
+        return new(what, scene.Here.Person.Value, scene.Car.Id.Value) { Session = scene.Here.Session.Value };
+    }
+
     /// <summary>Command id.</summary>
     public Guid? Id { get; init; }
 
@@ -110,7 +120,7 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         if (What == CellReportKind.Condition)
         {
             return Conditions is { Count: > 0 and < 20 } && Places is not { Count: > 20 }
-                ? (new DeclareCondition(Conditions) { Places = Places }, null)
+                ? (new DeclareCondition(Conditions) { Places = Places, MadeIn = MadeIn }, null)
                  : (null, "no condition is named");
         }
 
@@ -134,8 +144,8 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
 
         return What switch
         {
-            CellReportKind.FittedNew => (new FitNew(inJob, Group, at, LotRead()) { Cycles = cycles, ReportedFor = Leaver }, null),
-            CellReportKind.HandTight => (new HandTighten(inJob, Group, at, WithMe()) { Cycles = cycles, ReportedFor = Leaver }, null),
+            CellReportKind.FittedNew => (new FitNew(inJob, Group, at, LotRead()) { Cycles = cycles, ReportedFor = Leaver, MadeIn = MadeIn }, null),
+            CellReportKind.HandTight => (new HandTighten(inJob, Group, at, WithMe()) { Cycles = cycles, ReportedFor = Leaver, MadeIn = MadeIn }, null),
             CellReportKind.Pull => Pull(inJob, Group, at[0]),
             _ => (null, "nothing is reported"),
         };
@@ -157,7 +167,7 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         if (kind == TorqueKind.AngleTurned)
         {
             return Turn.Read(Value) is { } degrees
-                ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, null, new ToolId(tool), WithMe()) { AngleDegrees = degrees, ReportedFor = Leaver }, null)
+                ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, null, new ToolId(tool), WithMe()) { AngleDegrees = degrees, ReportedFor = Leaver, MadeIn = MadeIn }, null)
                 : (null, FormattableString.Invariant($"the angle is one number from 0 to {Turn.Largest} degrees"));
         }
 
@@ -173,9 +183,12 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
         }
 
         return EnteredTorque.TryParse(Value, unit, out var value, out var problem)
-            ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, value, new ToolId(tool), WithMe()) { RunDown = runDown, ReportedFor = Leaver }, null)
+            ? (new RecordTorque(job, group, position, cycle, stage, visit, kind, value, new ToolId(tool), WithMe()) { RunDown = runDown, ReportedFor = Leaver, MadeIn = MadeIn }, null)
             : (null, problem);
     }
+
+    // What the lead reports for somebody else was made in no session of his.
+    private SessionId? MadeIn => Session is { } session && ForLeaver != true ? new SessionId(session) : null;
 
     private PersonId? Leaver => ForLeaver == true ? new PersonId(Person) : null;
 

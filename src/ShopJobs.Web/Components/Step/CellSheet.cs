@@ -43,7 +43,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
     public string Label => Scene.Reading.Now.Name(Cell.Position);
 
     /// <summary>The report but for its id and value, as JSON.</summary>
-    public string Report => new CellReport(CellReportKind.Pull, Scene.Here.Person.Value, Scene.Car.Id.Value)
+    public string Report => (CellReport.By(Scene, CellReportKind.Pull) with
     {
         Job = Scene.Job.Id.Value,
         Group = Cell.Instance.Group.Id,
@@ -55,7 +55,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
         Unit = Tool.Tool.Unit,
         Tool = Tool.Id.Value,
         RunDown = Recorded is null && Typed is { Value: var typed } ? typed.NewtonMetres.ToString(CultureInfo.InvariantCulture) : null,
-    }.ToJson();
+    }).ToJson();
 
     /// <summary>Which numbers are asked for again, as JSON.</summary>
     public string Guard => Cell.Stage.Turn is { Degrees: var degrees }

@@ -30,6 +30,20 @@ public sealed class StepAnswersDraft
         redone = opening;
     }
 
+    /// <summary>What the same person said when the step was finished stands, until it is given otherwise.</summary>
+    public void Start(StepFinished? said)
+    {
+        foreach (var tick in said?.Ticks ?? [])
+        {
+            given.TryAdd(TickMark + tick, "yes");
+        }
+
+        foreach (var value in said?.Values ?? [])
+        {
+            given.TryAdd(ValueMark + value.Name, value.Value.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        }
+    }
+
     /// <summary>True when ticked.</summary>
     public bool IsTicked(Tick tick) => given.GetValueOrDefault(NameOf(tick)) is { Length: > 0 };
 

@@ -22,7 +22,7 @@ public sealed class StepDesk(
 
         await using var shop = await database.CreateDbContextAsync(cancellation);
         var row = await shop.Cars.AsNoTracking().SingleOrDefaultAsync(candidate => candidate.Id == car, cancellation);
-        var reading = desk.Read(car, here.Person);
+        var reading = desk.Read(car, here.Person, here.Session);
         return row is not null && reading.State.Jobs.TryGetValue(job, out var book) && reading.Placed(book).Step(step) is { } instance
             ? new StepScene(row, reading, book, instance, here, await people.NamesAsync(cancellation))
             : null;

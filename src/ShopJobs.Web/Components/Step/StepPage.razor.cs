@@ -17,7 +17,7 @@ namespace ShopJobs.Web.Components.Step;
 
 /// <summary>The technician's screen: one step of one car.</summary>
 public sealed partial class StepPage(
-    StepDesk desk, CarSigning signing, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock) : IDisposable
+    StepDesk desk, CarSigning signing, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock, NavigationManager navigation) : IDisposable
 {
     private readonly Dictionary<string, ReasonGiven> typed = [];
     private StepAnswersDraft draft = new();
@@ -105,6 +105,7 @@ public sealed partial class StepPage(
         if (scene is not null)
         {
             draft.For(scene.Redone);
+            draft.Start(scene.Finished is { } finished && finished.Person == scene.Here.Person ? finished.Fact : null);
         }
 
         others = scene is null ? [] : await desk.OthersAsync(scene.Here.Person);
@@ -129,15 +130,6 @@ public sealed partial class StepPage(
         await script.InvokeVoidAsync("shopStep.note", "run-down", read.Text);
         await ReadAsync();
     }
-
-    private Task SignAsync() => OnceAsync(async () =>
-    {
-        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, draft.Of(scene.Step)));
-        if (answer is { Recorded: true })
-        {
-            await script.InvokeVoidAsync("shopStep.forget");
-        }
-    });
 
     private Task WitnessAsync(WitnessAsked asked) => OnceAsync(async () =>
     {

@@ -29,9 +29,21 @@ public sealed record StepScene(
     /// <summary>The step of this job to go on with, at the same place where there is one; null when none may begin now.</summary>
     public StepInstance? Onward => Placed.Steps
         .Where(step => step.Id != Step.Id && State.StandingOf(Job, Placed, step) != StepStanding.Signed
+            && State.FinishedOf(Job, Placed, step)?.Person != Here.Person
             && Reading.HoldsBeforeStart(Job, step).Count == 0 && State.NextOn(Reading.Now, Job, Placed, step) is not (NextAction.Stopped or NextAction.CountersignStep))
         .OrderBy(step => step.Place == Step.Place ? 0 : 1)
         .FirstOrDefault();
+
+    /// <summary>Who has said that it is done, where that stands and nobody has signed it; null otherwise.</summary>
+    public FinishedStep? Finished => State.FinishedOf(Job, Placed, Step);
+
+    /// <summary>Steps before it that this person has finished and that one PIN signs with it.</summary>
+    public IReadOnlyList<StepInstance> SignedWith => Step.IsSignedByItself() ? [] : [.. Before.Where(step => step.Place == Step.Place && !step.IsSignedByItself())];
+
+    /// <summary>Steps before it that this person has finished and that are signed before it, those of one PIN together.</summary>
+    public IReadOnlyList<IReadOnlyList<StepInstance>> SignedBefore => FinishedSteps.ByOnePin([.. Before.Except(SignedWith)]);
+
+    private IReadOnlyList<StepInstance> Before => State.FinishedBefore(Here.Person, Job, Placed, Step);
 
     /// <summary>The newest sign-off, standing or not.</summary>
     public SignOff? SignOff => Job.SignOffs.GetValueOrDefault(Step.Id);

@@ -13,15 +13,33 @@ namespace ShopJobs.Web.Components.Step;
 internal static class StepSheet
 {
     /// <summary>The sign-off: car, step, every tick, value and record it rests on.</summary>
-    public static ToSign<SignedCommand> ToSign(StepScene scene, StepAnswers answers) => new(
+    public static ToSign<SignedCommand> ToSign(StepScene scene, StepAnswers answers) => ToSign(scene, scene.Step, answers, scene.SignedWith);
+
+    /// <summary>The sign-off of steps that were finished before: each is named, with all of its own.</summary>
+    public static ToSign<SignedCommand> ToSign(StepScene scene, IReadOnlyList<StepInstance> finished) =>
+        ToSign(scene, finished[^1], Said(scene, finished[^1]), [.. finished.SkipLast(1)]);
+
+    /// <summary>What stands on the button that signs so many.</summary>
+    public static string SignWords(int steps) => steps == 1 ? "SIGN: done by me" : FormattableString.Invariant($"SIGN {steps} STEPS: done by me");
+
+    private static ToSign<SignedCommand> ToSign(StepScene scene, StepInstance step, StepAnswers answers, IReadOnlyList<StepInstance> with) => new(
         new SignRequest(
-            "SIGN: done by me",
-            $"{CarOf(scene)}: {scene.Step.Title()}",
-            LinesOf(scene, answers),
+            SignWords(with.Count + 1),
+            with.Count == 0 ? $"{CarOf(scene)}: {step.Title()}" : $"{CarOf(scene)}: {with.Count + 1} steps{(step.Place is null ? "" : $", {step.Place}")}",
+            [
+                ProcedureOf(scene),
+                .. with.SelectMany(one => LinesOf(scene, one, Said(scene, one)).Prepend($"{one.Step.Title}:")),
+                .. with.Count == 0 ? [] : new[] { $"{step.Step.Title}:" },
+                .. LinesOf(scene, step, answers),
+            ],
             new CommandId(Guid.NewGuid()))
-        { Needs = Right.Record, OrNeeds = Right.Trainee },
+        { Needs = Right.Record, OrNeeds = with.Count == 0 ? Right.Trainee : null, Only = with.Count == 0 ? null : scene.Here.Person },
         shown => scene.State.AsShown(
-            scene.Reading.Now, new ConfirmStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values, false, null, shown)));
+            scene.Reading.Now,
+            new ConfirmStep(scene.Job.Id, step.Id, answers.Ticks, answers.Values, false, null, shown) { With = with.Count == 0 ? null : [.. with.Select(one => one.Id)] }));
+
+    private static StepAnswers Said(StepScene scene, StepInstance finished) =>
+        scene.Job.Finished[finished.Id].Fact is var said ? new StepAnswers(said.Ticks, said.Values) : StepAnswers.None;
 
     /// <summary>The answer for a step that a trainee signed: all that he signed, and who it was.</summary>
     public static ToSign<SignedCommand> ToCountersign(StepScene scene, SignOff sign) => new(
@@ -30,7 +48,8 @@ internal static class StepSheet
             $"{CarOf(scene)}: {scene.Step.Title()}",
             [
                 $"Signed by {scene.NameOf(sign.Person)}, a trainee",
-                .. LinesOf(scene, new StepAnswers(sign.Fact.Ticks, sign.Fact.Values)),
+                ProcedureOf(scene),
+                .. LinesOf(scene, scene.Step, new StepAnswers(sign.Fact.Ticks, sign.Fact.Values)),
                 "Whoever signs has the right to record, stood by at this step and answers for it like the doer.",
             ],
             new CommandId(Guid.NewGuid()))
@@ -40,12 +59,13 @@ internal static class StepSheet
         },
         shown => scene.State.AsShown(scene.Reading.Now, new Countersign([sign.Number], shown)));
 
-    private static IEnumerable<string> LinesOf(StepScene scene, StepAnswers answers) =>
+    private static string ProcedureOf(StepScene scene) => $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}";
+
+    private static IEnumerable<string> LinesOf(StepScene scene, StepInstance step, StepAnswers answers) =>
     [
-        $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}",
-        .. scene.Step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
-        .. answers.Values.Select(value => $"{scene.Step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
-        .. from work in scene.Step.Work
+        .. step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
+        .. answers.Values.Select(value => $"{step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
+        .. from work in step.Work
            where !work.Instance.Group.Temporary
            from stage in work.Stages
            select $"{StepScene.NameOf(work.Instance)}{NextWords.StageOf(work.Instance.Group, work.Instance.Group.Stages[stage - 1])}: {RecordsOf(scene, work.Instance, stage)}",

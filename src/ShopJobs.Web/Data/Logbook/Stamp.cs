@@ -8,6 +8,9 @@ namespace ShopJobs.Web.Data.Logbook;
 /// <param name="Device">The tablet or scanner.</param>
 public sealed record Stamp(PersonId Person, PersonId? SessionPerson, DeviceId Device)
 {
+    /// <summary>The tablet's session that it comes from; null where it comes from none.</summary>
+    public SessionId? Session { get; init; }
+
     /// <summary>The command sets the time anew: its entry alone may be earlier than the newest one.</summary>
     public bool SetsClock { get; init; }
 }

@@ -47,7 +47,7 @@ public class GoldenLogbookTests
             [
                 "arrived", "calibration-withdrawn", "cleared", "clock-set", "clock-stepped", "countersigned", "fewer-joints-asked", "instrument-checked",
                 "instrument-entered", "job-cancelled", "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "joint-list-changed", "joint-list-kept", "left", "left-half-done", "looked-over", "moved", "owner-told", "re-torque-extended",
-                "release-upheld", "release-withdrawn", "revision-adopted", "road-test-ended", "taken-over", "thread-treated", "tool-brought-back", "tool-retired", "work-decided", "work-held",
+                "release-upheld", "release-withdrawn", "revision-adopted", "road-test-ended", "step-finished", "taken-over", "thread-treated", "tool-brought-back", "tool-retired", "work-decided", "work-held",
             ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));
     }

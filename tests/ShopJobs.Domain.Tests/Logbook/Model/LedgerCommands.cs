@@ -27,7 +27,8 @@ internal sealed partial class Ledger
                 (HoldReason.AlreadyStarted, jobs.ContainsKey(start.Job) && lines.Any(line => line.Entry is JobStarted fact && fact.Job == start.Job)),
                 (HoldReason.UnknownPlace, !start.Places.Any() || start.Places.Any(place => !PlacesOf(start.Procedure).Contains(place))))
                 .Select(why => new Reason(why)),
-            ConfirmStep confirm => OfSigning(rights, confirm, at).Concat(OfResting(confirm.Job)).Concat(OfGivenUp(confirm.Job)),
+            FinishStep finish => OfFinishing(person, rights, finish, at).Concat(OfResting(finish.Job)).Concat(OfGivenUp(finish.Job)),
+            ConfirmStep confirm => OfSigning(person, rights, confirm, at).Concat(OfResting(confirm.Job)).Concat(OfGivenUp(confirm.Job)),
             Witness witness => OfWitness(person, rights, ties, witness).Concat(OfResting(witness.Job)),
             PutJobOnHold or JobCommand => OfJob(rights, command),
             DecideHold decide => OfDecision(person, rights, ties, decide, at),
@@ -71,10 +72,12 @@ internal sealed partial class Ledger
         RecordTorque pull => Unknown([pull.Position], pull.Job, pull.Group) ?? (IsCell(pull) ? null : HoldReason.NotInGroup),
         DecideHold decide => Unknown([decide.Position], null, null),
         ExtendReTorque extend => Unknown(extend.Positions, null, null),
+        DeclareCondition { MadeIn: { } made } when IsOfAnotherSession(made) => HoldReason.SaidEarlier,
         DeclareCondition declare => declare.Conditions.Count > 0
             && declare.Conditions.All(one => register.Conditions.TryGetValue(one.Aspect, out var values) && values.Contains(one.Value))
             ? declare.Places is null or [] && declare.Conditions.Any(one => register.Aspects.GetValueOrDefault(one.Aspect)?.OfPlace == true) ? HoldReason.NoPlaceNamed : null
             : HoldReason.UnknownCondition,
+        FinishStep finish => IsStarted(finish.Job) && jobs[finish.Job].Step(finish.Step) is not null ? null : HoldReason.UnknownStep,
         ConfirmStep confirm => IsStarted(confirm.Job) && jobs[confirm.Job].Step(confirm.Step) is not null ? null : HoldReason.UnknownStep,
         PutJobOnHold hold => IsStarted(hold.Job) ? null : HoldReason.UnknownJob,
         JobCommand job => IsStarted(job.Job) ? null : HoldReason.UnknownJob,
@@ -100,13 +103,18 @@ internal sealed partial class Ledger
             && stages[pull.Stage - 1].Visits[pull.Visit] == pull.Position.Number;
     }
 
-    private IEnumerable<Reason> OfSigning(IReadOnlySet<Right> rights, ConfirmStep confirm, DateTime at)
+    private IEnumerable<Reason> OfSigning(PersonId person, IReadOnlySet<Right> rights, ConfirmStep confirm, DateTime at)
     {
         var job = jobs[confirm.Job];
         var step = job.Step(confirm.Step)!;
+        if (confirm is { NotApplicable: false, With.Count: > 0 })
+        {
+            return OfSigningTogether(person, rights, confirm, at);
+        }
+
         if (!confirm.NotApplicable)
         {
-            return WaitsOf(job, step, confirm, rights, at).Concat(rights.Contains(Right.Record) || rights.Contains(Right.Trainee) ? [] : [new Reason(HoldReason.NoRight)]);
+            return WaitsOf(job, step, confirm.Ticks, confirm.Values, rights, at).Concat(rights.Contains(Right.Record) || rights.Contains(Right.Trainee) ? [] : [new Reason(HoldReason.NoRight)]);
         }
 
         var touched = job.WorkOf(step).SelectMany(work => work.Group.Positions).Where(position => !IsAsFound(position) && !IsAtTorque(position)).ToList();
@@ -196,7 +204,7 @@ internal sealed partial class Ledger
     private IEnumerable<Reason> OfCorrection(PersonId person, IReadOnlySet<Right> rights, long number, bool restates)
     {
         var target = number >= 1 && number <= lines.Count ? At(number) : null;
-        HoldReason? why = target?.Entry is not (StepConfirmed or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed or Countersigned or Opened or CarConditionDeclared or FittedNew) ? HoldReason.NotCorrectable
+        HoldReason? why = target?.Entry is not (StepConfirmed or StepFinished or ResultRecorded or HandTightened or TorqueRecorded or Settled or Witnessed or Countersigned or Opened or CarConditionDeclared or FittedNew) ? HoldReason.NotCorrectable
             : target.Person != person && !rights.Contains(Right.Lead) ? HoldReason.OthersEntry
             : IsVoid(number) ? HoldReason.AlreadyVoid
             : target.Entry is Opened && !CanBeTakenBack(target) ? HoldReason.OpenedAndGoneOn

@@ -21,7 +21,13 @@ internal sealed partial class Ledger
     private IEnumerable<long> ShownWith(SignedCommand command) => command switch
     {
         ConfirmStep { NotApplicable: false } confirm when jobs.TryGetValue(confirm.Job, out var job) && job.Step(confirm.Step) is { } step =>
-            WithCorrections(RestsOfStep(job, step)),
+            WithCorrections(RestsOfStep(job, step).Concat(
+                from id in confirm.With ?? []
+                let other = job.Step(id)
+                where other is not null
+                from number in RestsOfStep(job, other).Append(WordOn(job, other)?.Number ?? 0)
+                where number > 0
+                select number)),
         Witness witness when IsStarted(witness.Job) && jobs[witness.Job].Group(witness.Group, witness.Place) is not null => WithCorrections(SeenNow(witness)),
         DecideHold decide => WithCorrections(AboutNow(decide.Position)),
         Restate restate => WithCorrections([restate.Target]),
@@ -48,12 +54,8 @@ internal sealed partial class Ledger
             (HoldReason.OwnWork, doers.Contains(person)),
             (HoldReason.Tied, doers.Overlaps(ties)),
             (HoldReason.NothingToCountersign, countersign.Records.Count == 0 || !countersign.Records.All(answered.Contains))).Select(why => new Reason(why))
-            .Concat(steps.SelectMany(step => WaitsOf(step.Job, step.Step, Given(SignOff(step.Job, step.Step)!), rights, at)));
+            .Concat(steps.SelectMany(step => SignOff(step.Job, step.Step)!.Entry is StepConfirmed given ? WaitsOf(step.Job, step.Step, given.Ticks, given.Values, rights, at) : []));
     }
-
-    private static ConfirmStep Given(Line sign) => sign.Entry is StepConfirmed fact
-        ? new ConfirmStep(fact.Job, fact.Step, fact.Ticks, fact.Values, false, null, fact.Shown)
-        : throw new ArgumentException("No sign-off.", nameof(sign));
 
     /// <summary>The steps whose newest sign-off is among these lines.</summary>
     private IEnumerable<(JobReading Job, StepAt Step)> Signed(IReadOnlyList<long> records) =>

@@ -98,6 +98,7 @@ internal sealed partial class Ledger
         FittedNew fact => fact.Job == job,
         HandTightened fact => fact.Job == job,
         TorqueRecorded fact => fact.Job == job,
+        StepFinished fact => fact.Job == job,
         StepConfirmed fact => fact.Job == job,
         _ => false,
     });

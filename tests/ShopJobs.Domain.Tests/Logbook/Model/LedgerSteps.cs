@@ -21,7 +21,11 @@ internal sealed partial class Ledger
         ResultOf(name) is { Entry: ResultRecorded { Tool: { } tool } } line && Tool(tool).DoubtsOn(line.Day, line.At).Any();
 
     /// <summary>Why a step may not be signed.</summary>
-    private IEnumerable<Reason> WaitsOf(JobReading job, StepAt step, ConfirmStep given, IReadOnlySet<Right> rights, DateTime at)
+    /// <param name="goesOn">Who may go on over what he finished; null for a signature.</param>
+    /// <param name="with">Steps that are signed with it.</param>
+    private IEnumerable<Reason> WaitsOf(
+        JobReading job, StepAt step, IReadOnlyList<string> ticks, IReadOnlyList<MeasuredValue> values, IReadOnlySet<Right> rights, DateTime at,
+        PersonId? goesOn = null, IReadOnlyList<StepAt>? with = null)
     {
         if (StandingOf(job, step) is var standing
             && (standing == StepStanding.Signed || (standing == StepStanding.AwaitsCountersign && !rights.Contains(Right.Record))))
@@ -29,7 +33,7 @@ internal sealed partial class Ledger
             yield return new(HoldReason.AlreadySigned);
         }
 
-        foreach (var reason in GatesOf(job, step, at))
+        foreach (var reason in GatesOf(job, step, at, goesOn, with))
         {
             yield return reason;
         }
@@ -60,17 +64,17 @@ internal sealed partial class Ledger
             yield return new(HoldReason.TemporaryFitted);
         }
 
-        if (step.Rules.Ticks.Any(tick => !given.Ticks.Contains(tick.Id)))
+        if (step.Rules.Ticks.Any(tick => !ticks.Contains(tick.Id)))
         {
             yield return new(HoldReason.TickMissing);
         }
 
-        if (step.Rules.Measures.Any(measure => !given.Values.Any(value => value.Name == measure.Id && value.Unit == measure.Unit)))
+        if (step.Rules.Measures.Any(measure => !values.Any(value => value.Name == measure.Id && value.Unit == measure.Unit)))
         {
             yield return new(HoldReason.MeasureMissing);
         }
 
-        if (step.Rules.Measures.Any(measure => given.Values.Any(value => value.Name == measure.Id && (value.Value < measure.Minimum || value.Value > measure.Maximum))))
+        if (step.Rules.Measures.Any(measure => values.Any(value => value.Name == measure.Id && (value.Value < measure.Minimum || value.Value > measure.Maximum))))
         {
             yield return new(HoldReason.MeasureOutside);
         }
@@ -102,9 +106,10 @@ internal sealed partial class Ledger
         select new Reason(why, position);
 
     /// <summary>What must be before the work of a step begins: steps, groups, cures.</summary>
-    private IEnumerable<Reason> GatesOf(JobReading job, StepAt step, DateTime at)
+    private IEnumerable<Reason> GatesOf(JobReading job, StepAt step, DateTime at, PersonId? goesOn = null, IReadOnlyList<StepAt>? with = null)
     {
-        if (job.AllBefore(step).Any(before => StandingOf(job, before) != StepStanding.Signed))
+        if (job.AllBefore(step).Any(before => StandingOf(job, before) != StepStanding.Signed
+            && with?.Contains(before) != true && !(goesOn is { } person && MayGoOn(job, before, step, person))))
         {
             yield return new(HoldReason.StepBefore);
         }

@@ -23,6 +23,7 @@ internal sealed partial class Ledger
             (HoldReason.JobClosed, IsClosed(hand.Job)),
             (HoldReason.JobOnHold, IsOnHold(hand.Job)),
             (HoldReason.ReportedByAnother, hand.ReportedFor is not null),
+            (HoldReason.EarlierSession, IsOfAnotherSession(hand.MadeIn)),
             (HoldReason.NotOpened, !group.Temporary && (WhatIsOn(position) == On.AsFound || LastPull(position) is not null)),
             (HoldReason.HardwareNotNew, AsksNewHardware(position, group)));
     }
@@ -46,6 +47,7 @@ internal sealed partial class Ledger
             (HoldReason.JobClosed, IsClosed(pull.Job)),
             (HoldReason.JobOnHold, IsOnHold(pull.Job)),
             (HoldReason.ReportedByAnother, pull.ReportedFor is not null),
+            (HoldReason.EarlierSession, IsOfAnotherSession(pull.MadeIn)),
             (HoldReason.SecondPull, done || PullsOn(position).Any(earlier => Fact(earlier).Stage > pull.Stage
                 || (IsTurn(earlier) && Fact(earlier).Stage == pull.Stage && Fact(earlier).Visit == pull.Visit))),
             (HoldReason.PositionHeld, held),
@@ -53,7 +55,7 @@ internal sealed partial class Ledger
             (HoldReason.CellMoved, pull.Cycle != CycleOf(position)),
             (HoldReason.NotHandTight, !group.Rules.Temporary && WhatIsOn(position) != On.Run),
             (HoldReason.HardwareNotNew, AsksNewHardware(position, group.Rules)),
-            (HoldReason.StepBefore, step is not null && GatesOf(job, step, line.At).Any()),
+            (HoldReason.StepBefore, step is not null && GatesOf(job, step, line.At, line.Person).Any()),
             (HoldReason.LowerStageMissing, Enumerable.Range(1, pull.Stage - 1).Any(lower => group.Positions.Any(at => !IsDone(at, lower)))),
             (HoldReason.OutOfOrder, !group.Rules.Temporary && !done && !held && NextVisit(group, stage) != pull.Visit),
             (HoldReason.JamPairMissing, group.Rules.Jam is { } jam && job.Group(jam.Group, group.Place) is { } pair && !IsAtTorque(pair.Joint.At(position.Number))),

@@ -8,12 +8,14 @@ internal sealed partial class Ledger
 {
     /// <summary>The lines of an accepted command. Positions, values and people are the entry's facts; the rest is the model's own.</summary>
     public IReadOnlyList<Line> LinesOf(Command command, IReadOnlyList<Recorded> entries, DateTime at, DateOnly day, IReadOnlySet<Right> rights) =>
-        [.. entries.Select(recorded => Understood(command, new Line(recorded.Number, at, day, recorded.Person, recorded.Entry) { Off = clock.Off }, rights))];
+        entries.Select(recorded => new Line(recorded.Number, at, day, recorded.Person, recorded.Entry) { Off = clock.Off }).ToList() is var lines && command is ConfirmStep { With.Count: > 0 } together
+            ? Together(together, lines, rights)
+            : [.. lines.Select(line => Understood(command, line, rights))];
 
     private Line Understood(Command command, Line line, IReadOnlySet<Right> rights) => (line.Entry, command) switch
     {
         (Opened, OpenPositions open) => WithoutLate(Opening(line, LateOf(open, late: false)), LateOf(open, late: false), LateOf(open, late: true)),
-        (FittedNew fact, FitNew fit) => line with { Problems = IsLate(fit.Positions, fit.Cycles, fact.Positions[0]) ? [HoldReason.CellMoved] : fit.ReportedFor is null ? [] : [HoldReason.ReportedByAnother] },
+        (FittedNew fact, FitNew fit) => line with { Problems = IsLate(fit.Positions, fit.Cycles, fact.Positions[0]) ? [HoldReason.CellMoved] : Those((HoldReason.ReportedByAnother, fit.ReportedFor is not null), (HoldReason.EarlierSession, IsOfAnotherSession(fit.MadeIn))) },
         (Opened, FitNew fit) => Opening(line, ClosedOf(fit)),
         (ResultRecorded, RecordResult result) => ProblemsOfResult(result, line) is var problems
             ? line with { Problems = problems, Undoes = [.. OpeningOf([], HangsOn(result)).Undoes, .. problems.Count > 0 ? [result.Name] : Array.Empty<string>()] }
@@ -32,6 +34,7 @@ internal sealed partial class Ledger
         (Settled fact, RecordSettled settled) => line with { Problems = ProblemsOfSettling(settled, fact.Positions[0], line, rights) },
         (Witnessed, Witness witness) => line with { About = SeenNow(witness) },
         (Decided fact, DecideHold) => line with { About = AboutNow(fact.Position), Doubts = [.. DoubtsOn(fact.Position).Distinct()] },
+        (StepFinished fact, FinishStep) => line with { Rests = RestsOfStep(jobs[fact.Job], jobs[fact.Job].Step(fact.Step)!) },
         (StepConfirmed fact, ConfirmStep signed) => line with
         {
             Rests = RestsOfStep(jobs[fact.Job], jobs[fact.Job].Step(fact.Step)!),
@@ -110,6 +113,7 @@ internal sealed partial class Ledger
                 ?? Differ("run-down", [fact.RunDown], [line.RunDown]) ?? Differ("rides on", [fact.RidesOn], [line.RidesOn])
                 ?? Differ("driven by", fact.DrivenBy ?? [], line.DrivenBy) ?? Differ("conditions", fact.Conditions ?? [], line.Conditions),
             (Settled fact, _) => Differ("problems", fact.Problems, line.Problems),
+            (StepFinished fact, _) => Differ("rests", fact.RestsOn, line.Rests),
             (StepConfirmed fact, _) => Differ("rests", fact.RestsOn, line.Rests) ?? Differ("by a trainee", [fact.ByTrainee == true], [line.ByTrainee]),
             (Witnessed fact, _) => Differ("records", fact.Records, line.About),
             (Decided fact, _) => Differ("about", fact.About, line.About) ?? Differ("doubts", fact.Doubts, line.Doubts),

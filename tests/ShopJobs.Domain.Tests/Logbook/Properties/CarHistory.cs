@@ -84,6 +84,10 @@ internal sealed partial class CarHistory
                 return MovedOpen(move);
             case MoveKind.Misweighed:
                 return Misweighed(move);
+            case MoveKind.SignIn:
+                return SignIn(Choices.Person(move.A));
+            case MoveKind.InOneGo:
+                return InOneGo(move);
             case MoveKind.Slow:
                 return GoOnFor(6, move, until: static entry => entry is HandTightened) ?? Pause() ?? GoOnFor(1, move);
             case MoveKind.Uncured:
@@ -167,6 +171,7 @@ internal sealed partial class CarHistory
         {
             var pulls = Choices.Tools.ToDictionary(tool => tool, tool => Car.As(person).PullsWith(tool));
             ledger.PullsWith = tool => pulls.GetValueOrDefault(tool);
+            ledger.Session = Car.SessionOf(person);
         }
 
         var expected = ledger?.RefusalsOf(person.Id, person.Rights, Car.As(person).TiedTo, command, at);
@@ -265,6 +270,43 @@ internal sealed partial class CarHistory
                 ?? Enumerable.Range(0, 12).Select(i => GoOn(new Move(move.Kind, studs + (running.Count * move.A), 2 * (move.B + i), move.C / (i + 1))))
                     .FirstOrDefault(difference => difference is not null)
                 ?? Give(TestPerson.Lee, CarWork.To(ReleaseKind.Road, (Car.State.Odometer ?? 1000) + 10, accepted: true));
+    }
+
+    private string? SignIn(TestPerson person)
+    {
+        Car.SignInAnew(person);
+        told.Add($"    {person} signs in anew");
+        return null;
+    }
+
+    // One pair of hands does step after step, says that each is done, and signs them with one PIN. Now and then something comes between.
+    private string? InOneGo(Move move)
+    {
+        var hands = move.C % 4 == 0 ? TestPerson.Theo : TestPerson.Tess;
+        StepInstance? last = null;
+        for (var i = 0; i < 14 && Running(move.A) is { } job && Guide.NextInOneGo(Car, job, hands, move with { B = move.B + (move.C % 5 == 0 ? i : 0) }) is var (worker, command); i++)
+        {
+            var finish = command is ConfirmStep sign && move.C % 11 > 0 ? new FinishStep(sign.Job, sign.Step, sign.Ticks, sign.Values) : null;
+            last = finish is not null ? Car.Placed(job).Step(finish.Step) : last;
+            var before = Car.Last;
+            var difference = Give(command is Witness or DecideHold ? worker : (move.B + i) % 17 == 0 ? TestPerson.Theo : hands, finish ?? command)
+                ?? ((move.B + i) % 13 == 0 ? SignIn(hands) : null)
+                ?? ((move.A + i) % 11 == 0 ? Make(move with { Kind = MoveKind.Correct }) : null)
+                ?? ((move.A + i) % 19 == 0 ? Make(move with { Kind = MoveKind.Open }) : null);
+            if (difference is not null)
+            {
+                return difference;
+            }
+
+            if (Car.Last == before)
+            {
+                break;
+            }
+        }
+
+        return last is not null && Running(move.A) is { } at && Choices.SignTogether(Car, at, hands, last, move) is { } together
+            ? Give(move.B % 9 == 0 ? TestPerson.Theo : hands, together)
+            : null;
     }
 
     private string? Pause()

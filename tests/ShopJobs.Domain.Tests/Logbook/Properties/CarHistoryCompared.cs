@@ -44,6 +44,13 @@ internal sealed partial class CarHistory
                 {
                     return $"{step.Id} is {standing}, the model says {model}";
                 }
+
+                var finished = Car.State.FinishedOf(job, Car.Placed(job), step)?.Number;
+                var word = ledger.Finished(readings[job.Id], readings[job.Id].Step(step.Id)!)?.Number;
+                if (finished != word)
+                {
+                    return $"{step.Id} is done by entry {finished}, the model says {word}";
+                }
             }
         }
 

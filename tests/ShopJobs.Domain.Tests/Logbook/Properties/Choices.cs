@@ -149,6 +149,23 @@ internal static partial class Choices
             : new Restate(target, Value(car, move), CarAtWork.Reason, CarAtWork.Shown);
     }
 
+    /// <summary>A step that was finished, signed with those before it that the same person finished; now and then with one too many or too few.</summary>
+    public static ConfirmStep SignTogether(CarAtWork car, JobBook job, TestPerson person, StepInstance step, Move move)
+    {
+        var placed = car.Placed(job);
+        var with = car.State.FinishedBefore(person.Id, job, placed, step).Select(before => before.Id).ToList();
+        var said = job.Finished.GetValueOrDefault(step.Id)?.Fact;
+        return new ConfirmStep(job.Id, step.Id, said?.Ticks ?? [], said?.Values ?? [], false, null, CarAtWork.Shown)
+        {
+            With = (move.A % 7) switch
+            {
+                0 => [.. with.Skip(1)],
+                1 => [.. with, placed.Steps.ElementAt(move.B % placed.Steps.Count).Id],
+                _ => with,
+            },
+        };
+    }
+
     private static ConfirmStep? Sign(CarAtWork car, Move move)
     {
         if (Job(car, move.A) is not { } job)
@@ -160,7 +177,10 @@ internal static partial class Choices
         return new ConfirmStep(
             job.Id, step.Id, [.. step.Step.Ticks.Select(tick => tick.Id)],
             [.. step.Step.Measures.Select(measure => new MeasuredValue(measure.Id, measure.Minimum ?? 0, measure.Unit))],
-            move.C % 4 == 0, move.C % 12 == 0 ? null : CarAtWork.Reason, CarAtWork.Shown);
+            move.C % 4 == 0, move.C % 12 == 0 ? null : CarAtWork.Reason, CarAtWork.Shown)
+        {
+            With = move.C % 5 == 1 ? [car.Placed(job).Steps.ElementAt(move.A % car.Placed(job).Steps.Count).Id] : null,
+        };
     }
 
     private static RecordSettled? Settle(CarAtWork car, Move move)

@@ -14,6 +14,8 @@ internal static class CommandWords
         FitNew fit => $"fits new {string.Join(", ", fit.Positions)}",
         OpenPositions open => $"opens {string.Join(", ", open.Positions)} cycles {string.Join(",", open.Cycles ?? [])}",
         HoldPositions hold => $"holds {string.Join(", ", hold.Positions)}",
+        FinishStep finish => $"finishes {finish.Step} job {finish.Job.Value.ToString()[..8]}",
+        ConfirmStep { With: { Count: > 0 } with } confirm => $"signs {confirm.Step} with {string.Join(", ", with)} job {confirm.Job.Value.ToString()[..8]}",
         ConfirmStep confirm => $"signs {confirm.Step} n/a {confirm.NotApplicable} job {confirm.Job.Value.ToString()[..8]}",
         Witness look => $"looks at {look.Group} {look.Place} stage {look.Stage} accepted {look.Accepted}",
         DecideHold decide => $"decides {decide.Position} {decide.Disposition}",

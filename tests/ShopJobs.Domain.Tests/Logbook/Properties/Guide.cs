@@ -13,13 +13,27 @@ internal static class Guide
     public static (TestPerson Person, Command Command)? Next(CarAtWork car, JobBook job, Move move)
     {
         var placed = car.Placed(job);
-        var open = placed.Steps.Where(step => car.State.StandingOf(job, placed, step) != StepStanding.Signed).ToList();
+        return Next(car, job, move, step => car.State.StandingOf(job, placed, step) == StepStanding.Signed);
+    }
+
+    /// <summary>The same for somebody who goes on over what he has finished himself.</summary>
+    public static (TestPerson Person, Command Command)? NextInOneGo(CarAtWork car, JobBook job, TestPerson person, Move move)
+    {
+        var placed = car.Placed(job);
+        return Next(car, job, move, step => car.State.StandingOf(job, placed, step) == StepStanding.Signed
+            || car.State.FinishedOf(job, placed, step)?.Person == person.Id);
+    }
+
+    private static (TestPerson Person, Command Command)? Next(CarAtWork car, JobBook job, Move move, Func<StepInstance, bool> isDone)
+    {
+        var placed = car.Placed(job);
+        var open = placed.Steps.Where(step => !isDone(step)).ToList();
         if (open.Count == 0)
         {
             return null;
         }
 
-        var ready = open.FindAll(step => placed.Before(step).All(before => car.State.StandingOf(job, placed, before) == StepStanding.Signed));
+        var ready = open.FindAll(step => placed.Before(step).All(isDone));
         var step = ready.Count == 0 ? open[0] : ready[move.B % ready.Count];
         var worker = move.C % 4 == 0 ? Theo : Tess;
         var cycles = move.B % 2 == 0 ? 1 : 0;

@@ -8,6 +8,8 @@ namespace ShopJobs.Domain.Tests.Logbook.Properties;
 /// <summary>The next command with something wrong about it.</summary>
 internal static class Mistakes
 {
+    private static readonly SessionId Earlier = new(new Guid(99, 9, 0, new byte[8]));
+
     /// <summary>The same command with something wrong about it.</summary>
     public static Command Spoilt(CarAtWork car, Command command, Move move) => command switch
     {
@@ -23,6 +25,7 @@ internal static class Mistakes
             6 => pull with { Cycle = pull.Cycle - 1 },
             7 => pull with { Kind = (TorqueKind)(move.B % 6) },
             9 => pull with { ReportedFor = TestPerson.Theo.Id },
+            10 => pull with { MadeIn = Earlier },
             8 => Reordered(car, pull, move) with { Stage = pull.Stage == 1 ? 2 : 1 },
             _ => Reordered(car, pull, move),
         },
@@ -38,7 +41,10 @@ internal static class Mistakes
         DecideHold decide => decide with { Acceptance = null },
         Release { CustomerAcceptance: { } said } release => release with { CustomerAcceptance = Lacking(car, said, move) },
         HandTighten or FitNew or OpenPositions when move.C % 4 == 0 => Choices.Cycled(car, command, move.A % 2 == 0 ? 7 : 23),
+        DeclareCondition declare when move.A % 3 == 0 => declare with { MadeIn = Earlier },
         DeclareCondition declare => declare with { Places = null },
+        HandTighten hand when move.B % 4 == 3 => hand with { MadeIn = Earlier },
+        FitNew fit when move.B % 4 == 3 => fit with { MadeIn = Earlier },
         HandTighten hand when move.B % 4 == 1 => hand with { ReportedFor = TestPerson.Theo.Id },
         FitNew fit when move.B % 4 == 1 => fit with { ReportedFor = TestPerson.Theo.Id },
         HandTighten hand => hand with { Positions = [hand.Positions[0]], Helpers = [TestPerson.Theo.Id], Cycles = null },

@@ -46,6 +46,8 @@ internal readonly record struct Move(MoveKind Kind, int A, int B, int C)
         (3, MoveKind.Trailered),
         (2, MoveKind.Misweighed),
         (2, MoveKind.MovedOpen),
+        (4, MoveKind.InOneGo),
+        (2, MoveKind.SignIn),
         (4, MoveKind.Nonsense),
     ];
 
@@ -134,5 +136,11 @@ internal enum MoveKind
 
     /// <summary>A car with an open joint was moved all the same; somebody looks it over, and a release is asked for.</summary>
     MovedOpen,
+
+    /// <summary>One person does several steps, says of each that it is done, and signs them with one PIN.</summary>
+    InOneGo,
+
+    /// <summary>Somebody signs in anew.</summary>
+    SignIn,
     Nonsense,
 }

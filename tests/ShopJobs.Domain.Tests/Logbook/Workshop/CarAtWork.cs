@@ -21,6 +21,7 @@ internal sealed class CarAtWork
     private ClockAnchor anchor = ClockAnchor.First(ShopState.Empty, Start, Start, TimeSpan.Zero);
     private readonly Dictionary<JobId, PlacedProcedure> placed = [];
     private readonly Dictionary<string, Procedure> revisions = [];
+    private readonly Dictionary<PersonId, int> signedIn = [];
 
     public CarAtWork(int nuts = 5, ToolShelf? shelf = null, HoldRules? rules = null, JointRegister? register = null)
     {
@@ -37,6 +38,7 @@ internal sealed class CarAtWork
         procedures = new(other.procedures);
         placed = new(other.placed);
         revisions = new(other.revisions);
+        signedIn = new(other.signedIn);
         State = other.State;
         Book = [.. other.Book];
         (Places, OnLiftB) = (other.Places, other.OnLiftB);
@@ -86,6 +88,12 @@ internal sealed class CarAtWork
     public long Last => State.Number;
 
     public void Wait(TimeSpan time) => passed += time;
+
+    /// <summary>The session that a person is in.</summary>
+    public SessionId SessionOf(TestPerson person) => new(new Guid(signedIn.GetValueOrDefault(person.Id) + 1, 9, 0, person.Id.Value.ToByteArray()[..8]));
+
+    /// <summary>A person signs in anew: another session.</summary>
+    public void SignInAnew(TestPerson person) => signedIn[person.Id] = signedIn.GetValueOrDefault(person.Id) + 1;
 
     /// <summary>Somebody sets the clock of the machine, and the program sees it.</summary>
     public void SetClock(TimeSpan by)
@@ -193,6 +201,7 @@ internal sealed class CarAtWork
     public Circumstances As(TestPerson person) => new Circumstances(person.Id, person.Rights, Now, Today, Register, Placed, Tool)
     {
         TiedTo = Ties.GetValueOrDefault(person.Id) ?? new HashSet<PersonId>(),
+        Session = SessionOf(person),
         Shop = Look(),
         Ahead = Now - (passed + off),
         Places = Places,

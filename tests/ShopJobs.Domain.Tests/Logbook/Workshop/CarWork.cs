@@ -59,6 +59,9 @@ internal static class CarWork
     public static ConfirmStep Sign(JobId job, string step, params string[] ticks) =>
         new(job, step, ticks, [], false, null, CarAtWork.Shown);
 
+    /// <summary>The word that a step is done, to be signed later.</summary>
+    public static FinishStep Finish(JobId job, string step, params string[] ticks) => new(job, step, ticks, []);
+
     /// <summary>A written acceptance that lacks nothing.</summary>
     public static readonly Acceptance Written = new("Rhea Quill", new DateOnly(2026, 3, 2), SaidHow.InWriting, "folder 7", "go ahead with it") { Kept = CarAtWork.Reason };
 

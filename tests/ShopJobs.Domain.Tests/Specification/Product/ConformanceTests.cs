@@ -6,6 +6,7 @@ using ShopJobs.Domain.Tests.Specification.Corrections;
 using ShopJobs.Domain.Tests.Specification.Counts;
 using ShopJobs.Domain.Tests.Specification.Cycles;
 using ShopJobs.Domain.Tests.Specification.JobEnds;
+using ShopJobs.Domain.Tests.Specification.LateReports;
 using ShopJobs.Domain.Tests.Specification.Proof;
 using ShopJobs.Domain.Tests.Specification.Releases;
 using ShopJobs.Domain.Tests.Specification.Results;
@@ -16,6 +17,7 @@ using ShopJobs.Domain.Tests.Specification.Shown;
 using ShopJobs.Domain.Tests.Specification.SignOffs;
 using ShopJobs.Domain.Tests.Specification.Trainees;
 using ShopJobs.Domain.Tests.Specification.Visits;
+using ShopJobs.Domain.Tests.Specification.Waits;
 using ShopJobs.Domain.Tests.Specification.Witnesses;
 using ShopJobs.Domain.Tests.Specification.WrongCars;
 using Xunit.Abstractions;
@@ -80,6 +82,12 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void A_trainees_step_counts_when_one_who_stood_by_answers_for_it() => Conforms(TraineeRules.Book(), () => new TaughtWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void Work_goes_on_over_an_unsigned_step_in_one_hand_and_one_PIN_signs_both() => Conforms(WaitRules.Book(), () => new WaitedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void A_report_that_comes_late_counts_in_its_own_cycle_and_session() => Conforms(LateReportRules.Book(), () => new LateNut(), (car, step) => car.Take(step));
 
     [Fact]
     public void Nobody_drives_before_the_closing_check() => Conforms(ClosingRules.Book(), () => new ClosedWheel(), (car, step) => car.Take(step));

@@ -22,22 +22,22 @@ internal readonly record struct Plan(Between Between, bool ClassAFinal)
 
 /// <summary>Two steps; the second waits for the first.</summary>
 /// <param name="Who">Whose session it is.</param>
-/// <param name="Session">The session's number; from the second one on it does not matter which.</param>
-/// <param name="FirstBy">Who completed the first step, in which session.</param>
+/// <param name="FirstBy">Who completed the first step.</param>
+/// <param name="InSession">It is still the session in which that was.</param>
 /// <param name="Second">The second step's work is done.</param>
 /// <param name="Counts">It counts.</param>
 internal readonly record struct TwoSteps(
-    Plan Plan, People Who, int Session, People FirstBy, int FirstIn, bool FirstSigned, bool Second, bool Counts, bool BothSigned, bool Refused)
+    Plan Plan, People Who, People FirstBy, bool InSession, bool FirstSigned, bool Second, bool Counts, bool BothSigned, bool Refused)
 {
     public static readonly TwoSteps Start = new() { Who = People.Ann };
 
-    public bool SameHand => FirstBy == Who && FirstIn == Session;
+    public bool SameHand => FirstBy == Who && InSession;
 
     public bool Flows => FirstBy != People.Nobody && (FirstSigned || (SameHand && Plan.Between == Between.Nothing));
 
-    public TwoSteps Finish(Plan plan) => this with { Plan = plan, FirstBy = Who, FirstIn = Session };
+    public TwoSteps Finish(Plan plan) => this with { Plan = plan, FirstBy = Who, InSession = true };
 
-    public TwoSteps TakeOver(People person) => this with { Who = person, Session = Math.Min(Session + 1, 2), Refused = false };
+    public TwoSteps TakeOver(People person) => this with { Who = person, InSession = false, Refused = false };
 
     public TwoSteps Pull() => this with { Second = true, Counts = Flows, Refused = false };
 

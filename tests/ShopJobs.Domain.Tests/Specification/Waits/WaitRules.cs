@@ -11,11 +11,12 @@ internal static class WaitRules
     public static RuleBook<TwoSteps> Book() => Faults(Courses(
         new RuleBook<TwoSteps>("Work over an unsigned step", TwoSteps.Start, steps => steps.ToString())
             .Action("Finish the first step", Plan.All, (steps, _) => steps.FirstBy == People.Nobody, (steps, plan) => steps.Finish(plan))
-            .Action("Sign the first step", steps => steps is { FirstBy: not People.Nobody, FirstSigned: false }, steps => steps with { FirstSigned = true })
+            .Action("Sign the first step", steps => steps is { FirstBy: not People.Nobody, FirstSigned: false }, steps => steps with { FirstSigned = true, Refused = false })
             .Action("Lock and return", _ => true, steps => steps with { Refused = false })
             .Action("Begin a new session", Persons.Each, (steps, _) => !steps.Second, (steps, person) => steps.TakeOver(person))
             .Action("Do the second step", steps => steps is { FirstBy: not People.Nobody, Second: false }, steps => steps.Pull())
             .Action("Sign both with one PIN", steps => steps is { Second: true, FirstSigned: false, BothSigned: false }, steps => steps.SignTogether())
+            .Action("Sign the second step by itself", steps => steps is { Counts: true, FirstSigned: true, BothSigned: false }, steps => steps with { BothSigned = true, Refused = false })
             .On("Do the second step", "15", "SAME-HAND", Satisfies,
                 (before, after) => after.Counts && !before.FirstSigned, (before, _) => before.SameHand)
             .On("Do the second step", "15", "NEVER-ACROSS", "never across a witness, a cure or a result",
@@ -33,6 +34,7 @@ internal static class WaitRules
 
     private static RuleBook<TwoSteps> Courses(RuleBook<TwoSteps> book) => book
         .Ends("15", "IN-ONE-GO", "Hand, snug and ground in one go, then one PIN", steps => steps.BothSigned)
+        .Ends("15", "ONE-AFTER-THE-OTHER", "A class A final step: those before it with one PIN, then this one", steps => steps is { BothSigned: true, Plan.ClassAFinal: true })
         .Ends("15", "TAKEN-OVER", "An idle lock in mid-star: somebody else signs before he goes on", steps => steps is { Counts: true, FirstSigned: true, FirstBy: People.Ann, Who: People.Bob });
 
     private static RuleBook<TwoSteps> Faults(RuleBook<TwoSteps> book) => book
@@ -47,7 +49,7 @@ internal static class WaitRules
         .Fault("a signed step does not satisfy who waits for it", "SIGNED-SATISFIES", "Do the second step",
             (before, _) => before is { FirstSigned: true, SameHand: false }, (_, steps) => steps with { Counts = false })
         .Fault("an idle lock ends the session", "LOCK-IS-NO-END", "Lock and return",
-            (before, _) => before.SameHand, (before, steps) => steps with { Session = before.Session + 1 })
+            (before, _) => before.SameHand, (_, steps) => steps with { InSession = false })
         .Fault("a class A final step is signed with others", "CLASS-A-BY-ITSELF", "Sign both with one PIN",
             (before, _) => before.Plan.ClassAFinal, (_, steps) => steps with { BothSigned = true })
         .Fault("each step asks for its own PIN", "ONE-PIN-FOR-SEVERAL", "Sign both with one PIN",
