@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Http.Headers;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -226,6 +227,50 @@ public sealed class CellEndpointTests : IDisposable
     }
 
     [Fact]
+    public async Task What_was_pulled_before_its_person_signed_in_anew_is_recorded_and_held()
+    {
+        var browser = await SignedInAsync(DemoPeople.Chassis);
+        var report = await PullAsync("50");
+        report["session"] = (await SessionAsync()).ToString();
+        browser = await SignedInAsync(DemoPeople.Chassis);
+
+        var answer = await SendAsync(browser, report);
+
+        Assert.Equal(HttpStatusCode.OK, answer.Status);
+        Assert.Contains("before its person signed in anew", answer.Body["words"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains(HoldReason.EarlierSession, StateOf().Positions.Values.SelectMany(book => book.Pulls).Single().Problems);
+    }
+
+    [Fact]
+    public async Task What_was_pulled_in_this_session_is_of_it()
+    {
+        var browser = await SignedInAsync(DemoPeople.Chassis);
+        var report = await PullAsync("50");
+        report["session"] = (await SessionAsync()).ToString();
+
+        await SendAsync(browser, report);
+
+        Assert.DoesNotContain(HoldReason.EarlierSession, StateOf().Positions.Values.SelectMany(book => book.Pulls).Single().Problems);
+    }
+
+    [Fact]
+    public async Task How_the_car_stood_before_its_person_signed_in_anew_is_not_taken()
+    {
+        var browser = await SignedInAsync(DemoPeople.Chassis);
+        var report = await ReportAsync("Condition");
+        report["conditions"] = JsonNode.Parse("""[{"aspect":"stand","value":"wheel-up"}]""");
+        report["places"] = JsonNode.Parse("""["front-left"]""");
+        report["session"] = (await SessionAsync()).ToString();
+        browser = await SignedInAsync(DemoPeople.Chassis);
+
+        var answer = await SendAsync(browser, report);
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
+        Assert.Contains("say how it stands now", answer.Body["words"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Empty(StateOf().Conditions);
+    }
+
+    [Fact]
     public async Task Huge_body_is_refused()
     {
         var browser = await SignedInAsync(DemoPeople.Chassis);
@@ -261,6 +306,16 @@ public sealed class CellEndpointTests : IDisposable
         Assert.Equal(HttpStatusCode.UnsupportedMediaType, answer.Status);
     }
 
+    /// <summary>The session that this tablet is in.</summary>
+    private Task<Guid> SessionAsync()
+    {
+        var token = SHA256.HashData(Encoding.ASCII.GetBytes(WorkSeed.TabletToken));
+        return shop.RowsAsync(async rows => (await (
+            from session in rows.Sessions
+            join one in rows.Tablets on session.TabletId equals one.Id
+            where one.TokenHash == token && session.EndedAt == null
+            select session).SingleAsync()).Id.Value);
+    }
 
     private CarState StateOf() => shop.Services.GetRequiredService<CarDesk>().Read(car, null).State;
 

@@ -8,6 +8,7 @@ namespace ShopJobs.Web.Tests.Step;
 
 public sealed class SignPanelTests : BunitContext
 {
+    private const string Faces = $"faces@{TestRegister.Left}";
     private readonly StepBench bench = StepBench.Wheel();
 
     [Fact]
@@ -52,6 +53,72 @@ public sealed class SignPanelTests : BunitContext
 
         Assert.Empty(ready.FindAll(".hold-first li"));
         Assert.False(ready.Find(".sign-button").HasAttribute("disabled"));
+    }
+
+    [Fact]
+    public void A_step_that_is_done_may_be_signed_later_where_its_work_goes_on()
+    {
+        Assert.Empty(Draw("faces", StepAnswers.None).FindAll(".finish-button"));
+        Assert.Single(Draw("faces", new StepAnswers(["clean"], [])).FindAll(".finish-button"));
+    }
+
+    [Fact]
+    public void What_the_same_hand_has_finished_is_signed_with_the_step_after_it_and_named()
+    {
+        bench.Car.Do(TestPerson.Tess, CarWork.Finish(bench.Job, Faces, "clean"));
+
+        var panel = Draw("seat", StepAnswers.None);
+
+        Assert.Equal("SIGN 2 STEPS: done by me", panel.Find(".sign-button").TextContent);
+        Assert.Contains("what you have finished before: faces", panel.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("is done and not signed", panel.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_signed_with_one_PIN_is_shown_step_by_step()
+    {
+        bench.Car.Do(TestPerson.Tess, CarWork.Finish(bench.Job, Faces, "clean"));
+
+        var asked = StepSheet.ToSign(bench.Scene("seat"), StepAnswers.None).Request;
+
+        Assert.Equal("SIGN 2 STEPS: done by me", asked.Shown.Meaning);
+        Assert.Equal(["faces:", "Ticked: Faces and cones bare and dry", "seat:"], asked.Shown.Lines.Skip(1).Take(3));
+        Assert.Equal(TestPerson.Tess.Id, asked.Only);
+    }
+
+    [Fact]
+    public void Another_pair_of_hands_is_told_that_the_step_before_is_done_and_not_signed()
+    {
+        bench.Car.Do(TestPerson.Tess, CarWork.Finish(bench.Job, Faces, "clean"));
+
+        Assert.Contains($"“faces, {TestRegister.Left}” is done and not signed", Draw("seat", StepAnswers.None, TestPerson.Theo).Markup, StringComparison.Ordinal);
+        Assert.Single(bench.Scene("seat", TestPerson.Theo).Gate);
+        Assert.Empty(bench.Scene("seat").Gate);
+    }
+
+    [Fact]
+    public void Ticks_of_a_finished_step_stand_when_its_page_is_drawn_again()
+    {
+        bench.Car.Do(TestPerson.Tess, CarWork.Finish(bench.Job, Faces, "clean"));
+        var draft = new StepAnswersDraft();
+
+        draft.Start(bench.Scene("faces").Finished!.Fact);
+
+        Assert.Equal(["clean"], draft.Of(bench.Scene("faces").Step).Ticks);
+    }
+
+    [Fact]
+    public void The_final_torque_asks_for_the_signature_of_the_steps_before_it_first()
+    {
+        bench.HandTight();
+        bench.Car.PullStage(TestPerson.Tess, bench.Job, "nuts", TestRegister.Left, 1);
+        bench.Car.Do(TestPerson.Tess, CarWork.Finish(bench.Job, $"seat@{TestRegister.Left}"));
+
+        var panel = Draw("final", StepAnswers.None);
+
+        Assert.Equal("SIGN: done by me", panel.Find(".unsigned .button").TextContent);
+        Assert.Contains("seat", panel.Find(".unsigned").TextContent, StringComparison.Ordinal);
+        Assert.Equal("SIGN: done by me", panel.Find(".sign-button").TextContent);
     }
 
     [Fact]
@@ -122,8 +189,8 @@ public sealed class SignPanelTests : BunitContext
         .Add(panel => panel.Scene, bench.Scene("final", person))
         .Add(panel => panel.Time, _ => "08:00")).Markup;
 
-    private IRenderedComponent<SignPanel> Draw(string step, StepAnswers answers) => Render<SignPanel>(parameters => parameters
-        .Add(panel => panel.Scene, bench.Scene(step))
+    private IRenderedComponent<SignPanel> Draw(string step, StepAnswers answers, TestPerson? person = null) => Render<SignPanel>(parameters => parameters
+        .Add(panel => panel.Scene, bench.Scene(step, person))
         .Add(panel => panel.Answers, answers)
         .Add(panel => panel.Time, _ => "08:00"));
 }

@@ -50,7 +50,7 @@ internal sealed class StepBench
         var tools = new[] { TestTools.Click, TestTools.Dial, TestTools.Overdue, TestTools.Small, TestTools.Angle }.ToDictionary(id => id, Car.Tool);
         var now = Car.As(who) with { Tool = id => tools.GetValueOrDefault(id, ToolState.Empty) };
         var reading = new CarReading(Row.Id, Car.State, now, tools, "");
-        var here = new Present(who.Id, who.Name, "TT", default, default, who.Rights);
+        var here = new Present(who.Id, who.Name, "TT", default, Car.SessionOf(who), who.Rights);
         var names = TestPerson.All.ToDictionary(one => one.Id, one => one.Name);
         return new StepScene(Row, reading, Car.State.Jobs[Job], Car.Placed(Job).Step($"{step}@{place}")!, here, names);
     }
