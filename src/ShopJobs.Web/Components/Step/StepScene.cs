@@ -40,8 +40,11 @@ public sealed record StepScene(
     /// <summary>Steps before it that this person has finished and that one PIN signs with it.</summary>
     public IReadOnlyList<StepInstance> SignedWith => Step.IsSignedByItself() ? [] : [.. Before.Where(step => step.Place == Step.Place && !step.IsSignedByItself())];
 
-    /// <summary>Steps before it that this person has finished and that are signed before it, those of one PIN together.</summary>
-    public IReadOnlyList<IReadOnlyList<StepInstance>> SignedBefore => FinishedSteps.ByOnePin([.. Before.Except(SignedWith)]);
+    /// <summary>
+    /// Steps before it that this person has finished and that are signed before it, those of one PIN together: all of them where its work
+    /// may not begin over them.
+    /// </summary>
+    public IReadOnlyList<IReadOnlyList<StepInstance>> SignedBefore => FinishedSteps.ByOnePin(Gate.Count > 0 ? Before : [.. Before.Except(SignedWith)]);
 
     private IReadOnlyList<StepInstance> Before => State.FinishedBefore(Here.Person, Job, Placed, Step);
 

@@ -28,9 +28,8 @@ internal static class StepSheet
             with.Count == 0 ? $"{CarOf(scene)}: {step.Title()}" : $"{CarOf(scene)}: {with.Count + 1} steps{(step.Place is null ? "" : $", {step.Place}")}",
             [
                 ProcedureOf(scene),
-                .. with.SelectMany(one => LinesOf(scene, one, Said(scene, one)).Prepend($"{one.Step.Title}:")),
-                .. with.Count == 0 ? [] : new[] { $"{step.Step.Title}:" },
-                .. LinesOf(scene, step, answers),
+                .. with.Select(one => LineOf(scene, one, Said(scene, one))),
+                .. with.Count == 0 ? LinesOf(scene, step, answers) : [LineOf(scene, step, answers)],
             ],
             new CommandId(Guid.NewGuid()))
         { Needs = Right.Record, OrNeeds = with.Count == 0 ? Right.Trainee : null, Only = with.Count == 0 ? null : scene.Here.Person },
@@ -61,9 +60,22 @@ internal static class StepSheet
 
     private static string ProcedureOf(StepScene scene) => $"{scene.Placed.Procedure.Code} {scene.Placed.Procedure.Title}, revision {scene.Placed.Procedure.Revision}";
 
+    // Several steps stand above one PIN pad: a line each.
+    private static string LineOf(StepScene scene, StepInstance step, StepAnswers answers)
+    {
+        var ticked = TickedOf(step, answers).ToList();
+        IReadOnlyList<string> all = [.. ticked.Count == 0 ? [] : new[] { $"ticked {string.Join(", ", ticked.Select(tick => $"“{tick}”"))}" }, .. FiguresOf(scene, step, answers)];
+        return all.Count == 0 ? step.Step.Title : $"{step.Step.Title}: {string.Join("; ", all)}";
+    }
+
     private static IEnumerable<string> LinesOf(StepScene scene, StepInstance step, StepAnswers answers) =>
+        [.. TickedOf(step, answers).Select(tick => $"Ticked: {tick}"), .. FiguresOf(scene, step, answers)];
+
+    private static IEnumerable<string> TickedOf(StepInstance step, StepAnswers answers) =>
+        step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => tick.Text);
+
+    private static IEnumerable<string> FiguresOf(StepScene scene, StepInstance step, StepAnswers answers) =>
     [
-        .. step.Step.Ticks.Where(tick => answers.Ticks.Contains(tick.Id)).Select(tick => $"Ticked: {tick.Text}"),
         .. answers.Values.Select(value => $"{step.Step.Measures.First(measure => measure.Id == value.Name).Text}: {value.Amount()}"),
         .. from work in step.Work
            where !work.Instance.Group.Temporary
