@@ -5,7 +5,7 @@ namespace ShopJobs.Domain.Tests.Specification.LateReports;
 /// <param name="OtherCycle">The nut was opened since, and run down again.</param>
 internal readonly record struct LateReport(bool Made, bool OtherSession, bool OtherCycle, bool Sent, bool Counts)
 {
-    public static readonly LateReport Start = new();
+    public static LateReport Start => default;
 
     public bool Waits => Made && !Sent;
 

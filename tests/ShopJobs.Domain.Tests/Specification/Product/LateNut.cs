@@ -30,7 +30,8 @@ internal sealed class LateNut : ProductCar
         {
             case "Make it":
                 report = new RecordTorque(
-                    Job, "nuts", Nut, Book.Cycle, 1, 0, TorqueKind.Reading, CarAtWork.NewtonMetres(110), TestTools.Dial, []) { MadeIn = Car.SessionOf(Zoe) };
+                    Job, "nuts", Nut, Book.Cycle, 1, 0, TorqueKind.Reading, CarAtWork.NewtonMetres(110), TestTools.Dial, [])
+                { MadeIn = Car.SessionOf(Zoe) };
                 break;
             case "Sign in anew":
                 Car.SignInAnew(Zoe);
