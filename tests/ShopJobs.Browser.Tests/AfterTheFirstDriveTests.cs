@@ -9,54 +9,32 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>A car on new studs is driven, comes back, is re-torqued and goes to the track; another is not brought back in time.</summary>
 [Trait("Takes", "long")]
-public sealed class AfterTheFirstDriveTests : IAsyncLifetime
+public sealed class AfterTheFirstDriveTests : OneTabletTests
 {
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        await tablet.OpenDemoShopAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        foreach (var (page, number) in tablet.Pages.Select((page, number) => (page, number)))
-        {
-            await page.KeepAsync($"after-the-first-drive-at-the-end-{number}");
-        }
-
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
-
     [Fact]
     public async Task New_studs_and_their_wheel_are_driven_torqued_again_and_go_to_the_track()
     {
-        var car = await shop.CarAsync("White");
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var car = await Shop.CarAsync("White");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.PutOnAsync(car, "P3", "Studs, please", "front-left");
         await lead.PutOnAsync(car, "P5", "And the wheel on them", "front-left");
         await lead.CloseAsync();
-        var studs = await shop.JobAsync(car, "stud");
-        var wheel = await shop.JobAsync(car, "fit-up");
+        var studs = await Shop.JobAsync(car, "stud");
+        var wheel = await Shop.JobAsync(car, "fit-up");
         await FinishAsync(car, studs, upToCure: true);
-        shop.Time.Advance(TimeSpan.FromHours(25));
+        Shop.Time.Advance(TimeSpan.FromHours(25));
         await FinishAsync(car, studs, upToCure: false);
         await FinishAsync(car, wheel, upToCure: false);
 
-        lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await ReleaseAsync(lead, car, "Road", "road", "48220");
         Assert.Equal("NO", await lead.Locator("#track h2 strong").InnerTextAsync());
         await LetGoAsync(lead, car, "Its owner");
         await lead.CloseAsync();
 
         // A week and 70 km later it comes in for its re-torque.
-        shop.Time.Advance(TimeSpan.FromDays(7));
-        lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        Shop.Time.Advance(TimeSpan.FromDays(7));
+        lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync($"/cars/{car.Value}/visit");
         await lead.Locator("#come-in-km").FillAsync("48290");
         await lead.Locator("#come-in-why").FillAsync("Re-torque after the first drive");
@@ -81,16 +59,16 @@ public sealed class AfterTheFirstDriveTests : IAsyncLifetime
 
         await ReleaseAsync(lead, car, "Track", "track", "48290");
         await lead.IsAccessibleEverywhereAsync("released-to-track");
-        Assert.True(shop.Read(car).StandingOf(ReleaseKind.Track).IsGood);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.True(Shop.Read(car).StandingOf(ReleaseKind.Track).IsGood);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
     public async Task A_release_whose_re_torque_was_not_done_in_its_days_lapses_on_every_page_and_the_car_is_not_let_go()
     {
-        var car = await shop.CarAsync("White");
-        shop.Time.Advance(TimeSpan.FromDays(31));
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var car = await Shop.CarAsync("White");
+        Shop.Time.Advance(TimeSpan.FromDays(31));
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.GetByText("Lapsed: do not drive").First.WaitForAsync();
         await lead.IsAccessibleEverywhereAsync("floor-lapsed");
         await lead.OpenAsync($"/cars/{car.Value}/release");
@@ -102,25 +80,25 @@ public sealed class AfterTheFirstDriveTests : IAsyncLifetime
         await lead.GetByRole(AriaRole.Button, new() { Name = "LET IT GO" }).ClickAsync();
         await lead.Locator("#leave-refused:visible p").WaitForAsync();
         await lead.IsAccessibleEverywhereAsync("not-let-go");
-        Assert.True(shop.Read(car).State.Visit?.IsOpen ?? true);
+        Assert.True(Shop.Read(car).State.Visit?.IsOpen ?? true);
 
         // The page that the customer has already says it in its first line.
         await lead.OpenAsync($"/cars/{car.Value}/summary");
         await lead.GetByRole(AriaRole.Button, new() { Name = "Make a link" }).ClickAsync();
         var link = new Uri(await lead.Locator("#made-link").InputValueAsync()).AbsolutePath;
-        var customer = await (await chromium.ContextAsync(shop.Address, new())).NewPageAsync();
+        var customer = await (await Chromium.ContextAsync(Shop.Address, new())).NewPageAsync();
         await customer.GotoAsync(link);
         await customer.Locator(".sheet-banner.is-grave").GetByText("Do not drive before you have spoken to us").WaitForAsync();
         await customer.Locator(".sheet-banner.is-grave").GetByText("its re-torque is not recorded in time").WaitForAsync();
         await customer.IsAccessibleEverywhereAsync("customer-lapsed");
-        Assert.Equal(ReleaseStandingKind.Lapsed, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal(ReleaseStandingKind.Lapsed, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     private async Task FinishAsync(CarId car, JobId job, bool upToCure)
     {
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
-        var hands = new ProcedureHands(page, shop, car, job, DemoPeople.Chassis, DemoPeople.Engines);
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        var hands = new ProcedureHands(page, Shop, car, job, DemoPeople.Chassis, DemoPeople.Engines);
         await hands.FinishAsync(upToCure ? hands.FirstCure : null);
         await page.CloseAsync();
     }

@@ -11,65 +11,44 @@ namespace ShopJobs.Browser.Tests;
 /// Brakes at one corner (P4) and the wheel (P5) on the screens alone, from the first OPEN to the track: run-out with the gauge, bleed
 /// with its fluid, a road test for the bed-in, and the release to track that waited for it.
 /// </summary>
-public sealed class BrakesByHandTests : IAsyncLifetime
+public sealed class BrakesByHandTests : OneTabletTests
 {
     private static readonly (string Name, int Width, int Height, ColorScheme Look)[] Sizes =
     [
         ("tablet", 1024, 768, ColorScheme.Light), ("desktop-dark", 1440, 900, ColorScheme.Dark), ("phone-dark", 390, 844, ColorScheme.Dark),
     ];
 
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        await tablet.OpenDemoShopAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        foreach (var (page, number) in tablet.Pages.Select((page, number) => (page, number)))
-        {
-            await page.KeepAsync($"brakes-at-the-end-{number}");
-        }
-
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
 
     [Fact]
     public async Task Brakes_go_from_the_first_open_joint_to_the_track_by_a_road_test()
     {
-        var car = await shop.CarAsync("Grey");
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var car = await Shop.CarAsync("Grey");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.PutOnAsync(car, "P4", "New discs and pads, one corner", "front-left");
         await lead.PutOnAsync(car, "P5", "And its wheel back on", "front-left");
-        var brakes = await shop.JobAsync(car, "pads");
-        var wheel = await shop.JobAsync(car, "fit-up");
+        var brakes = await Shop.JobAsync(car, "pads");
+        var wheel = await Shop.JobAsync(car, "fit-up");
         await lead.CloseAsync();
 
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
-        var hands = new ProcedureHands(page, shop, car, brakes, DemoPeople.Chassis, DemoPeople.Engines);
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        var hands = new ProcedureHands(page, Shop, car, brakes, DemoPeople.Chassis, DemoPeople.Engines);
         await hands.FinishAsync(upTo: "pedal");
         await NotRolledAsync(page, car);
         await hands.FinishAsync(upTo: "bed-in");
         await page.OpenAsync($"/cars/{car.Value}/jobs/{brakes.Value}/steps/bed-in");
         await page.GetByText("Only a drive gives it").First.WaitForAsync();
         await page.IsAccessibleAsync("bed-in-before-the-drive");
-        await new ProcedureHands(page, shop, car, wheel, DemoPeople.Chassis, DemoPeople.Engines).FinishAsync();
+        await new ProcedureHands(page, Shop, car, wheel, DemoPeople.Chassis, DemoPeople.Engines).FinishAsync();
         await page.OpenAsync($"/cars/{car.Value}/results");
         await page.IsAccessibleAsync("results");
         await page.CloseAsync();
 
-        lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await RoadTestAsync(lead, car);
         await lead.CloseAsync();
 
-        page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
-        await new ProcedureHands(page, shop, car, brakes, DemoPeople.Chassis, DemoPeople.Engines).FinishStepAsync("bed-in");
+        page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        await new ProcedureHands(page, Shop, car, brakes, DemoPeople.Chassis, DemoPeople.Engines).FinishStepAsync("bed-in");
         await page.OpenAsync($"/cars/{car.Value}/results");
         foreach (var (name, width, height, look) in Sizes)
         {
@@ -79,14 +58,14 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         }
 
         await page.CloseAsync();
-        lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.Locator("#km-Road").FillAsync("41020");
         await lead.TickClosingCheckAsync("Road");
         await lead.Locator("#road button[type=submit]:not([disabled])").SignWithAsync(lead, DemoPeople.Lead, "RELEASE TO ROAD");
         await lead.Locator("#road .release-stands", new() { HasText = "Released" }).WaitForAsync();
-        Assert.False(shop.Read(car).State.Jobs[brakes].IsRunning);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.False(Shop.Read(car).State.Jobs[brakes].IsRunning);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     // Nobody has held the pedal yet: the car does not roll to another place.
@@ -119,7 +98,7 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         await lead.Locator("#roadtest button[type=submit]:not([disabled])").SignWithAsync(lead, DemoPeople.Lead, "RELEASE TO A ROAD TEST");
         await lead.Locator(".road-test").WaitForAsync();
         await lead.IsAccessibleAsync("out-on-a-road-test");
-        Assert.True(shop.Read(car).StandingOf(ReleaseKind.RoadTest).IsGood);
+        Assert.True(Shop.Read(car).StandingOf(ReleaseKind.RoadTest).IsGood);
 
         await lead.Locator("#back-km").FillAsync("40999");
         await lead.GetByRole(AriaRole.Button, new() { Name = "THE CAR IS BACK" }).ClickAsync();
@@ -128,6 +107,6 @@ public sealed class BrakesByHandTests : IAsyncLifetime
         await lead.Locator("#back-km").FillAsync("41020");
         await lead.GetByRole(AriaRole.Button, new() { Name = "THE CAR IS BACK" }).ClickAsync();
         await lead.Locator(".road-test").WaitForAsync(new() { State = WaitForSelectorState.Detached });
-        Assert.Equal(ReleaseStandingKind.Ended, shop.Read(car).StandingOf(ReleaseKind.RoadTest).Kind);
+        Assert.Equal(ReleaseStandingKind.Ended, Shop.Read(car).StandingOf(ReleaseKind.RoadTest).Kind);
     }
 }

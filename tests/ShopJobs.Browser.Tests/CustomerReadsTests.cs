@@ -6,7 +6,7 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>A summary is typed, survives a reload, is issued, and is read and confirmed by the customer on a phone without script.</summary>
 [Trait("Takes", "long")]
-public sealed class CustomerReadsTests : IAsyncLifetime
+public sealed class CustomerReadsTests : OneTabletTests
 {
     private static readonly (string Name, int Width, int Height, ColorScheme Look)[] Sizes =
     [
@@ -14,32 +14,12 @@ public sealed class CustomerReadsTests : IAsyncLifetime
         ("phone", 390, 844, ColorScheme.Light), ("phone-dark", 390, 844, ColorScheme.Dark),
     ];
 
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        var start = await tablet.NewPageAsync();
-        await start.GotoAsync("/");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
-        await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
-        await start.CloseAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
 
     [Fact]
     public async Task What_is_typed_survives_a_reload_and_the_customer_confirms_what_was_issued()
     {
-        var car = await shop.CarAsync("White");
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var car = await Shop.CarAsync("White");
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await page.OpenAsync($"/cars/{car.Value}/summary");
         await page.Locator("#contact").FillAsync("Ninth Bay, 01632 960100");
         await page.Locator("#advice").PressAsync("Control+A");
@@ -68,13 +48,13 @@ public sealed class CustomerReadsTests : IAsyncLifetime
         await page.GetByText("Read by the customer").First.WaitForAsync();
         await page.Locator(".summary-read").GetByText("All clear <b>now</b>.").WaitForAsync();
         await KeepAllAsync(page, "summary-confirmed");
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
     public async Task The_lead_reads_what_goes_and_what_stays_before_a_customer_is_erased()
     {
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await page.OpenAsync("/cars");
         await page.GetByRole(AriaRole.Link, new() { Name = "Change Benno Hask" }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Give out or erase the data" }).ClickAsync();
@@ -91,7 +71,7 @@ public sealed class CustomerReadsTests : IAsyncLifetime
     // Without script, and without anything the shop put into this browser.
     private async Task ConfirmAsync(string link)
     {
-        var phone = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 390, Height = 844 }, HasTouch = true, JavaScriptEnabled = false });
+        var phone = await Chromium.ContextAsync(Shop.Address, new() { ViewportSize = new() { Width = 390, Height = 844 }, HasTouch = true, JavaScriptEnabled = false });
         var page = await phone.NewPageAsync();
         await page.GotoAsync(link);
         await KeepBareAsync(page, "customer-to-confirm");
@@ -111,7 +91,7 @@ public sealed class CustomerReadsTests : IAsyncLifetime
         await KeepBareAsync(page, "customer-confirmed");
         Assert.Empty(await phone.CookiesAsync());
 
-        var button = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 390, Height = 844 } });
+        var button = await Chromium.ContextAsync(Shop.Address, new() { ViewportSize = new() { Width = 390, Height = 844 } });
         var checkedPage = await button.NewPageAsync();
         await checkedPage.GotoAsync(link);
         await checkedPage.IsAccessibleAsync("customer-confirmed-axe");

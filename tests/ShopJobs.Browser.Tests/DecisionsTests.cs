@@ -9,34 +9,13 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>What waits for a decision, by hand on the screens alone: a wrench's recall decided in one go, a step held and decided, a race lost.</summary>
 [Trait("Takes", "long")]
-public sealed class DecisionsTests : IAsyncLifetime
+public sealed class DecisionsTests : OneTabletTests
 {
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        var start = await tablet.NewPageAsync();
-        await start.GotoAsync("/");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
-        await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
-        await start.CloseAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
-
     [Fact]
     public async Task A_wrenchs_recall_is_told_to_its_owner_and_decided_in_one_go_each_nut_by_its_own_entry()
     {
-        var car = await shop.CarAsync("White");
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/tools");
+        var car = await Shop.CarAsync("White");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/tools");
         await lead.GetByRole(AriaRole.Link, new() { Name = "W7" }).First.ClickAsync();
         await lead.GetByRole(AriaRole.Button, new() { Name = "Raise doubt" }).ClickAsync();
         await lead.Locator("#reason").FillAsync("Fell from the bench");
@@ -55,8 +34,8 @@ public sealed class DecisionsTests : IAsyncLifetime
         await lead.Locator(".decisions").GetByText("is in doubt").First.WaitForAsync();
         await lead.IsAccessibleAsync("my-work-decisions");
 
-        var before = shop.Read(car).State.Number;
-        var doubted = shop.Read(car).State.Positions.Keys.Where(position => Deciding.IsAsked(shop.Read(car).State, shop.Read(car).Now, position)).ToList();
+        var before = Shop.Read(car).State.Number;
+        var doubted = Shop.Read(car).State.Positions.Keys.Where(position => Deciding.IsAsked(Shop.Read(car).State, Shop.Read(car).Now, position)).ToList();
         Assert.True(doubted.Count > 1);
         await lead.GoBackAsync();
         await lead.Locator(".recall", new() { HasText = "White" }).GetByRole(AriaRole.Link, new() { NameRegex = new Regex("^Decide") }).ClickAsync();
@@ -76,19 +55,19 @@ public sealed class DecisionsTests : IAsyncLifetime
         await lead.GetByText("No fastener waits for a decision here").WaitForAsync();
         await lead.IsAccessibleAsync("decided-row");
 
-        var state = shop.Read(car).State;
+        var state = Shop.Read(car).State;
         Assert.Equal(doubted.Count, state.Number - before);
         Assert.All(doubted, position => Assert.Equal(Disposition.Rework, state.Of(position).LastDecision?.Disposition));
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
     public async Task A_step_without_torque_is_held_decided_and_the_second_lead_is_told_who_was_first()
     {
-        var car = await shop.CarAsync("Orange");
-        var job = await shop.JobAsync(car, "Wheel");
-        var step = shop.Read(car) is var reading && reading.Placed(reading.State.Jobs[job]).Steps.First(one => one.Step.Work.Count == 0).Id is var id ? id : "";
-        var jorn = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
+        var car = await Shop.CarAsync("Orange");
+        var job = await Shop.JobAsync(car, "Wheel");
+        var step = Shop.Read(car) is var reading && reading.Placed(reading.State.Jobs[job]).Steps.First(one => one.Step.Work.Count == 0).Id is var id ? id : "";
+        var jorn = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
         await jorn.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/{Uri.EscapeDataString(step)}");
         await jorn.GetByRole(AriaRole.Button, new() { Name = "HOLD, CALL LEAD" }).ClickAsync();
         await jorn.GetByRole(AriaRole.Button, new() { Name = "I am not sure" }).ClickAsync();
@@ -98,9 +77,9 @@ public sealed class DecisionsTests : IAsyncLifetime
         await jorn.IsAccessibleAsync("step-held");
         await jorn.CloseAsync();
 
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/my-work");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/my-work");
         await lead.Locator(".decisions-item", new() { HasText = "Step" }).First.ClickAsync();
-        var other = await tablet.NewPageAsync();
+        var other = await Tablet.NewPageAsync();
         await other.OpenAsync(new Uri(lead.Url).PathAndQuery);
         foreach (var page in new[] { lead, other })
         {
@@ -121,7 +100,7 @@ public sealed class DecisionsTests : IAsyncLifetime
         await other.GetByText(new Regex("Edda decided it before you")).WaitForAsync();
         await other.Locator(".decide-lost").GetByText("Looked at it together").WaitForAsync();
         await other.IsAccessibleAsync("decide-lost");
-        Assert.Equal(Disposition.UseAsIs, shop.Read(car).State.WorkHolds.Values.Single().Decision?.Disposition);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal(Disposition.UseAsIs, Shop.Read(car).State.WorkHolds.Values.Single().Decision?.Disposition);
+        Assert.Equal([], Shop.VerifyAll());
     }
 }

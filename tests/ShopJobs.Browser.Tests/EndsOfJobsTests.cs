@@ -9,42 +9,21 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>By hand in a real Chromium: a job rests, goes on and is given up; a job on the wrong car is taken back.</summary>
 [Trait("Takes", "long")]
-public sealed class EndsOfJobsTests : IAsyncLifetime
+public sealed class EndsOfJobsTests : OneTabletTests
 {
     private static readonly (string Name, int Width, int Height, ColorScheme Look)[] Sizes =
     [
         ("desktop-dark", 1440, 900, ColorScheme.Dark), ("phone-dark", 390, 844, ColorScheme.Dark), ("tablet", 1024, 768, ColorScheme.Light),
     ];
 
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
     private IPage page = default!;
     private CarId car;
 
-    public async Task InitializeAsync()
+    protected override async Task BeginAsync()
     {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        tablet.SetDefaultTimeout(240_000);
-        var start = await tablet.NewPageAsync();
-        await start.GotoAsync("/");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
-        await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
-        await start.CloseAsync();
-        car = await shop.CarAsync("White");
-        page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
-    }
-
-    public async Task DisposeAsync()
-    {
-        if (page is { IsClosed: false })
-        {
-            await page.KeepAsync("ends-of-jobs-last");
-        }
-
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
+        Tablet.SetDefaultTimeout(240_000);
+        car = await Shop.CarAsync("White");
+        page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
     }
 
     [Fact]
@@ -82,7 +61,7 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         await page.IsAccessibleAsync("job-resume");
         await Button("RESUME THE JOB").SignWithAsync(page, DemoPeople.Lead, "SIGN");
         await Sheet.Locator(".job-rests").WaitForAsync(new() { State = WaitForSelectorState.Detached });
-        Assert.All(Nuts, nut => Assert.Equal(PositionState.Open, shop.Read(car).StateOf(nut)));
+        Assert.All(Nuts, nut => Assert.Equal(PositionState.Open, Shop.Read(car).StateOf(nut)));
 
         // It can't be ended with steps unsigned; it is given up, and what it opened stays open.
         await ChooseAsync("End it");
@@ -96,8 +75,8 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         await page.IsAccessibleAsync("job-cancelled");
         await page.OpenAsync($"/cars/{car.Value}/release");
         await page.GetByText("is open and no job closes it").First.WaitForAsync();
-        Assert.Equal(JobEnd.Cancelled, shop.Read(car).State.Jobs[job].End);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal(JobEnd.Cancelled, Shop.Read(car).State.Jobs[job].End);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
@@ -108,7 +87,7 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         var step = new StepScreen(page, car, job);
         await step.OpenAsync("faces@rear-left");
         await step.ReportedAsync();
-        var opened = shop.Read(car).State.Of(Nuts[0]).OpenedBy;
+        var opened = Shop.Read(car).State.Of(Nuts[0]).OpenedBy;
 
         await SignedInAsync(DemoPeople.Lead);
         await ChooseAsync("It is on the wrong car");
@@ -118,7 +97,7 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         await Button("TAKE THE JOB BACK").SignWithAsync(page, DemoPeople.Lead, "SIGN");
         await Sheet.GetByText("Its steps ask until").WaitForAsync();
         await LookAsync("job-taken-back", $"/cars/{car.Value}");
-        Assert.True(shop.Read(car).State.Jobs[job].IsRunning);
+        Assert.True(Shop.Read(car).State.Jobs[job].IsRunning);
 
         // Whoever pressed OPEN says that it never was; the lead looks at the wheel and confirms.
         await SignedInAsync(DemoPeople.Chassis);
@@ -138,8 +117,8 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         await page.OpenAsync($"/cars/{car.Value}");
         await page.GetByText("put on the wrong car, taken back").First.WaitForAsync();
         await page.IsAccessibleAsync("wrong-car-gone");
-        Assert.False(shop.Read(car).State.Jobs[job].IsRunning);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.False(Shop.Read(car).State.Jobs[job].IsRunning);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     private static readonly IReadOnlyList<JointPosition> Nuts = [.. Enumerable.Range(1, 5).Select(number => new JointPosition("wheel.nut", "rear-left", number))];
@@ -158,7 +137,7 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
         await page.Locator(".start-job .choice", new() { HasTextRegex = new Regex("^\\s*rear-left") }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Start P5" }).ClickAsync();
         await Sheet.Locator(".job-end").WaitForAsync();
-        return shop.Read(car).State.Jobs.Values.MaxBy(job => job.Number)!.Id;
+        return Shop.Read(car).State.Jobs.Values.MaxBy(job => job.Number)!.Id;
     }
 
     private async Task ChooseAsync(string act)
@@ -196,6 +175,6 @@ public sealed class EndsOfJobsTests : IAsyncLifetime
     private async Task SignedInAsync(DemoPeople.DemoPerson person)
     {
         await page.CloseAsync();
-        page = await ShopBrowser.SignInAsync(tablet, person, "/");
+        page = await ShopBrowser.SignInAsync(Tablet, person, "/");
     }
 }

@@ -10,41 +10,19 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>A car with four studs a wheel comes in, follows its kind of car and goes to the road, on the screens alone.</summary>
 [Trait("Takes", "long")]
-public sealed class FourStudCarTests : IAsyncLifetime
+public sealed class FourStudCarTests : OneTabletTests
 {
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        await tablet.OpenDemoShopAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        foreach (var (page, number) in tablet.Pages.Select((page, number) => (page, number)))
-        {
-            await page.KeepAsync($"four-stud-at-the-end-{number}");
-        }
-
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
-
     [Fact]
     public async Task It_follows_its_kind_of_car_is_refused_a_procedure_for_five_and_goes_to_the_road_on_four()
     {
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync("/cars/new");
         await lead.Locator("#name").FillAsync("Silver");
         await lead.Locator("#model").FillAsync("Lorrick 9");
         await lead.Locator("#customer").SelectOptionAsync(new SelectOptionValue { Label = "Ilka Thorne" });
         await lead.GetByRole(AriaRole.Button, new() { Name = "Save the car" }).ClickAsync();
         await lead.WaitForURLAsync(url => url.EndsWith("/visit", StringComparison.Ordinal));
-        var car = await shop.CarAsync("Silver");
+        var car = await Shop.CarAsync("Silver");
         var joints = $"/cars/{car.Value}/joints";
 
         // Pressed empty it says what is missing; the lead alone says what a new car follows.
@@ -72,29 +50,29 @@ public sealed class FourStudCarTests : IAsyncLifetime
         await lead.GetByRole(AriaRole.Button, new() { Name = "Import" }).ClickAsync();
         await lead.GetByText("is in the shop and current").WaitForAsync();
         await lead.PutOnAsync(car, "P15", "Wheels for the road", "front-left");
-        var job = await shop.JobAsync(car, "four cone nuts");
+        var job = await Shop.JobAsync(car, "four cone nuts");
         await lead.CloseAsync();
 
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
-        await new ProcedureHands(page, shop, car, job, DemoPeople.Chassis, DemoPeople.Engines).FinishAsync();
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        await new ProcedureHands(page, Shop, car, job, DemoPeople.Chassis, DemoPeople.Engines).FinishAsync();
         await page.CloseAsync();
 
-        lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.Locator("#km-Road").FillAsync("41020");
         await lead.TickClosingCheckAsync("Road");
         await lead.Locator("#road button[type=submit]:not([disabled])").SignWithAsync(lead, DemoPeople.Lead, "RELEASE TO ROAD");
         await lead.Locator("#road .release-stands", new() { HasText = "Released" }).WaitForAsync();
-        Assert.Equal(4, shop.Read(car).State.Positions.Keys.Count(position => position.Joint == new Joint("wheel.nut", "front-left")));
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal(4, Shop.Read(car).State.Positions.Keys.Count(position => position.Joint == new Joint("wheel.nut", "front-left")));
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
     public async Task Fewer_joints_wait_for_a_second_person_and_more_are_there_at_once()
     {
-        var car = await shop.CarAsync("White");
+        var car = await Shop.CarAsync("White");
         var joints = $"/cars/{car.Value}/joints";
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync(joints);
         var send = lead.GetByRole(AriaRole.Button, new() { Name = "RECORD MORE" });
         await send.ClickAsync();
@@ -114,7 +92,7 @@ public sealed class FourStudCarTests : IAsyncLifetime
         await lead.IsAccessibleEverywhereAsync("joints-fewer-asked");
         await lead.CloseAsync();
 
-        var second = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/my-work");
+        var second = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/my-work");
         await second.GetByRole(AriaRole.Link, new() { Name = "says that it has fewer joints" }).ClickAsync();
         await second.GetByRole(AriaRole.Button, new() { Name = "SIGN: THEY ARE NOT THERE" }).ClickAsync();
         await second.GetByText("Write what you looked at and what you saw.").WaitForAsync();
@@ -123,8 +101,8 @@ public sealed class FourStudCarTests : IAsyncLifetime
         await second.GetByRole(AriaRole.Button, new() { Name = "SIGN: THEY ARE NOT THERE" }).SignWithAsync(second, DemoPeople.Chassis, "LOOKED");
         await second.GetByText("Its own counts: gearbox mount bolt driveline: 3").WaitForAsync();
 
-        Assert.Equal([new JointCount("gearbox.mount", "driveline", 3)], shop.Read(car).State.Joints.Counts);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([new JointCount("gearbox.mount", "driveline", 3)], Shop.Read(car).State.Joints.Counts);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     private static async Task CountAsync(IPage page, string joint, string count)

@@ -6,36 +6,15 @@ using ShopJobs.Web.Demo;
 namespace ShopJobs.Browser.Tests;
 
 /// <summary>A wheel is fitted in one go and its steps are signed with one PIN, on the screens alone.</summary>
-public sealed class InOneGoTests : IAsyncLifetime
+public sealed class InOneGoTests : OneTabletTests
 {
     private const string Place = "front-left";
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        await tablet.OpenDemoShopAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        foreach (var (page, number) in tablet.Pages.Select((page, number) => (page, number)))
-        {
-            await page.KeepAsync($"in-one-go-at-the-end-{number}");
-        }
-
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
 
     [Fact]
     public async Task A_wheel_up_to_its_lower_stage_is_done_in_one_go_and_signed_with_one_PIN()
     {
         var (car, job) = await WheelAsync();
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
         var screen = new StepScreen(page, car, job);
         await screen.OpenAsync($"faces@{Place}");
         await screen.ReportAllAsync();
@@ -64,20 +43,20 @@ public sealed class InOneGoTests : IAsyncLifetime
         await dialog.GetByRole(AriaRole.Button, new() { Name = "SIGN 4 STEPS" }).ClickAsync();
         await page.Locator(".signed").WaitForAsync();
 
-        var reading = shop.Read(car);
+        var reading = Shop.Read(car);
         var book = reading.State.Jobs[job];
         Assert.All(
             (string[])["faces", "by-hand", "snug", "stage-50"],
             step => Assert.Equal(StepStanding.Signed, reading.State.StandingOf(book, reading.Placed(book), reading.Placed(book).Step($"{step}@{Place}")!)));
         Assert.Equal(["faces-bare", "cones-bare", "threads-dry", "hub-ring"], book.SignOffs[$"faces@{Place}"].Fact.Ticks);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
     public async Task Somebody_else_is_told_that_the_step_before_is_done_and_not_signed_and_its_doer_signs_it_from_his_list()
     {
         var (car, job) = await WheelAsync();
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
         var screen = new StepScreen(page, car, job);
         await screen.OpenAsync($"faces@{Place}");
         await screen.ReportAllAsync();
@@ -85,7 +64,7 @@ public sealed class InOneGoTests : IAsyncLifetime
         await DoneAsync(page, "by-hand");
         await page.CloseAsync();
 
-        page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Engines, "/");
+        page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Engines, "/");
         await page.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/by-hand@{Place}");
         await page.GetByText("is done and not signed").WaitForAsync();
         Assert.Equal(0, await page.Locator("[data-next], .report-main").CountAsync());
@@ -94,23 +73,23 @@ public sealed class InOneGoTests : IAsyncLifetime
         await page.CloseAsync();
 
         // Signed in anew he signs it first, as his list says, with the ticks that he gave.
-        page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/my-work");
+        page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/my-work");
         await page.GetByText("Done by you: sign it").First.WaitForAsync();
         await page.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/by-hand@{Place}");
         await page.GetByText("Done by you and not signed").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("done-in-an-earlier-session");
         await page.Locator(".unsigned .button").SignWithAsync(page, DemoPeople.Chassis, "SIGN");
         await page.Locator(".group-report button.report-main").First.WaitForAsync();
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     private async Task<(CarId Car, JobId Job)> WheelAsync()
     {
-        var car = await shop.CarAsync("Grey");
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var car = await Shop.CarAsync("Grey");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.PutOnAsync(car, "P5", "Wheel, please", Place);
         await lead.CloseAsync();
-        return (car, await shop.JobAsync(car, "fit-up"));
+        return (car, await Shop.JobAsync(car, "fit-up"));
     }
 
     private static async Task DoneAsync(IPage page, string next)

@@ -7,29 +7,12 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>The lead adds a lift, one car comes onto it and no second one, it is renamed and taken out of use, on the screens alone.</summary>
 [Trait("Takes", "long")]
-public sealed class PlacesTests : IAsyncLifetime
+public sealed class PlacesTests : OneTabletTests
 {
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        await tablet.OpenDemoShopAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
-
     [Fact]
     public async Task A_lift_of_the_shops_own_takes_one_car_and_the_floor_shows_the_name_it_has_now()
     {
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await page.OpenAsync("/people");
         await page.IsAccessibleEverywhereAsync("places-list");
         await page.GetByRole(AriaRole.Link, new() { Name = "Add a place" }).ClickAsync();
@@ -57,7 +40,7 @@ public sealed class PlacesTests : IAsyncLifetime
         await PlaceAsync(page, "Lift C");
         await Press(page, "BRING IT IN");
         await page.GetByText(new Regex("^Here since .*, Lift C")).First.WaitForAsync();
-        var grey = await shop.CarAsync("Grey");
+        var grey = await Shop.CarAsync("Grey");
         await page.OpenAsync($"/cars/{grey.Value}/visit");
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Lift C Silver stands there") }).ClickAsync();
         await Press(page, "MOVE IT TO LIFT C");
@@ -79,7 +62,7 @@ public sealed class PlacesTests : IAsyncLifetime
         await page.IsAccessibleEverywhereAsync("floor-three-lifts");
 
         // Empty, it goes out of use: offered no more, found in the book, and brought back.
-        var silver = await shop.CarAsync("Silver");
+        var silver = await Shop.CarAsync("Silver");
         await page.OpenAsync($"/cars/{silver.Value}/visit");
         await PlaceAsync(page, "Floor place");
         await Press(page, "MOVE IT TO FLOOR PLACE");
@@ -101,10 +84,10 @@ public sealed class PlacesTests : IAsyncLifetime
         await page.IsAccessibleAsync("logbook-places");
 
         // Others look and don't touch.
-        var other = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
+        var other = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
         await other.GotoAsync("/people/places/new");
         await other.GetByText("This page needs a right you do not have").WaitForAsync();
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).First.ClickAsync();

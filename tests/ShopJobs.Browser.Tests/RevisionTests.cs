@@ -9,43 +9,21 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>A technician says that a step is wrong, the author writes a newer revision, the lead takes it over for a running job: on the screens alone.</summary>
 [Trait("Takes", "long")]
-public sealed class RevisionTests : IAsyncLifetime
+public sealed class RevisionTests : OneTabletTests
 {
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        await tablet.OpenDemoShopAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        foreach (var (page, number) in tablet.Pages.Select((page, number) => (page, number)))
-        {
-            await page.KeepAsync($"revision-at-the-end-{number}");
-        }
-
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
-
     [Fact]
     public async Task A_wrong_number_is_said_written_anew_and_taken_over_and_what_is_outside_it_waits()
     {
         // A seat goes in by revision 1.
-        var car = await shop.CarAsync("Grey");
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var car = await Shop.CarAsync("Grey");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.PutOnAsync(car, "P10", "Seat, please", "driver");
         await lead.CloseAsync();
-        var job = await shop.JobAsync(car, "Seat");
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
-        var hands = new ProcedureHands(page, shop, car, job, DemoPeople.Chassis, DemoPeople.Engines);
-        var steps = shop.Read(car).Placed(shop.Read(car).State.Jobs[job]).Steps.Where(step => step.Work.Any(work => work.Instance.Group.Key == "seat.base")).ToList();
-        foreach (var step in shop.Read(car).Placed(shop.Read(car).State.Jobs[job]).Steps.TakeWhile(step => step != steps[^1]).Append(steps[^1]))
+        var job = await Shop.JobAsync(car, "Seat");
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        var hands = new ProcedureHands(page, Shop, car, job, DemoPeople.Chassis, DemoPeople.Engines);
+        var steps = Shop.Read(car).Placed(Shop.Read(car).State.Jobs[job]).Steps.Where(step => step.Work.Any(work => work.Instance.Group.Key == "seat.base")).ToList();
+        foreach (var step in Shop.Read(car).Placed(Shop.Read(car).State.Jobs[job]).Steps.TakeWhile(step => step != steps[^1]).Append(steps[^1]))
         {
             await hands.FinishStepAsync(step.Id);
         }
@@ -59,7 +37,7 @@ public sealed class RevisionTests : IAsyncLifetime
         await page.CloseAsync();
 
         // The author sees it, answers, and imports the newer revision: what it touches is shown first.
-        var author = await ShopBrowser.SignInAsync(tablet, DemoPeople.Engines, "/my-work");
+        var author = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Engines, "/my-work");
         await author.GetByText("a number is wrong").WaitForAsync();
         await author.IsAccessibleAsync("my-work-step-wrong");
         await author.GetByRole(AriaRole.Link, new() { Name = "Answer" }).First.ClickAsync();
@@ -78,18 +56,18 @@ public sealed class RevisionTests : IAsyncLifetime
         await author.IsAccessibleEverywhereAsync("import-revision-effect");
         await author.GetByRole(AriaRole.Button, new() { Name = "Take it in" }).ClickAsync();
         await author.GetByText("is in the shop and current").WaitForAsync();
-        Assert.Equal("1", shop.Read(car).State.Jobs[job].Fact.Revision);
+        Assert.Equal("1", Shop.Read(car).State.Jobs[job].Fact.Revision);
         await author.CloseAsync();
 
         // The lead takes it over: what is outside it is held, the signed step falls.
-        lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync($"/cars/{car.Value}");
         await lead.GetByRole(AriaRole.Link, new() { Name = "What revision 9 means here" }).ClickAsync();
         await lead.GetByText("Held until it is decided or redone").First.WaitForAsync();
         await lead.IsAccessibleEverywhereAsync("revision-effect");
         await lead.GetByRole(AriaRole.Button, new() { Name = "SIGN: GO ON BY REVISION 9" }).SignWithAsync(lead, DemoPeople.Lead, "GO ON");
         await lead.GetByText("The job goes on by revision 9.").WaitForAsync();
-        var now = shop.Read(car);
+        var now = Shop.Read(car);
         Assert.Equal("9", now.State.Jobs[job].Fact.Revision);
         Assert.Contains(now.HoldsOn(Domain.Procedures.ReleaseKind.Road), point => point.Because?.Reason == HoldReason.OlderRevision);
 
@@ -97,7 +75,7 @@ public sealed class RevisionTests : IAsyncLifetime
         await lead.OpenAsync("/my-work");
         await lead.GetByRole(AriaRole.Link, new() { Name = "older revision" }).First.ClickAsync();
         await lead.IsAccessibleAsync("held-by-revision");
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     // The seat's base bolts at a fifth more.

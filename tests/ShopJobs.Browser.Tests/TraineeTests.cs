@@ -7,49 +7,28 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>The lead takes a trainee in, the trainee does a step and pulls a nut, whoever stood by answers for it, on the screens alone.</summary>
 [Trait("Takes", "long")]
-public sealed class TraineeTests : IAsyncLifetime
+public sealed class TraineeTests : OneTabletTests
 {
     private const string Name = "Tove";
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        await tablet.OpenDemoShopAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        foreach (var (page, number) in tablet.Pages.Select((page, number) => (page, number)))
-        {
-            await page.KeepAsync($"trainee-at-the-end-{number}");
-        }
-
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
 
     [Fact]
     public async Task A_trainees_first_wheel_counts_step_by_step_by_the_word_of_whoever_stood_by()
     {
-        var car = await shop.CarAsync("Grey");
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var car = await Shop.CarAsync("Grey");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.PutOnAsync(car, "P5", "Wheel, please", "front-left");
-        var job = await shop.JobAsync(car, "fit-up");
+        var job = await Shop.JobAsync(car, "fit-up");
         var tove = new DemoPeople.DemoPerson(Name, "TO", await EnrolAsync(lead), "learns", [Right.Trainee]);
         await lead.CloseAsync();
 
         // Somebody else made the PIN: the trainee takes one of her own first.
-        var page = await ShopBrowser.SignInAsync(tablet, tove, "/", lands: "/my-pin");
+        var page = await ShopBrowser.SignInAsync(Tablet, tove, "/", lands: "/my-pin");
         await page.Locator("#own-pin").FillAsync(tove.Pin);
         await page.GetByRole(AriaRole.Button, new() { Name = "Take a new PIN" }).ClickAsync();
         tove = tove with { Pin = (await page.Locator(".pin-shown").InnerTextAsync()).Trim() };
 
-        var first = shop.Read(car).Placed(shop.Read(car).State.Jobs[job]).Steps.First();
-        await new ProcedureHands(page, shop, car, job, tove, DemoPeople.Engines).FinishStepAsync(first.Id);
+        var first = Shop.Read(car).Placed(Shop.Read(car).State.Jobs[job]).Steps.First();
+        await new ProcedureHands(page, Shop, car, job, tove, DemoPeople.Engines).FinishStepAsync(first.Id);
         await page.GetByText("Signed by Tove, a trainee").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("trainee-signed");
         Assert.Equal(StepStanding.AwaitsCountersign, Standing(car, job, first.Id));
@@ -58,7 +37,7 @@ public sealed class TraineeTests : IAsyncLifetime
         await page.CloseAsync();
 
         // Whoever stood by finds it on his list and answers for it.
-        page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/my-work");
+        page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/my-work");
         await page.GetByText("signed by Tove, a trainee, waits for whoever stood by").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("trainee-waits-for-mate");
         await page.Locator(".decisions-item", new() { HasText = "Countersign" }).ClickAsync();
@@ -70,14 +49,14 @@ public sealed class TraineeTests : IAsyncLifetime
         await page.GetByText("as a trainee").First.WaitForAsync();
 
         // The rest is done by one who may, and the book is whole.
-        await new ProcedureHands(page, shop, car, job, DemoPeople.Chassis, DemoPeople.Engines).FinishAsync();
-        Assert.All(shop.Read(car).Placed(shop.Read(car).State.Jobs[job]).Steps, step => Assert.Equal(StepStanding.Signed, Standing(car, job, step.Id)));
-        Assert.Equal([], shop.VerifyAll());
+        await new ProcedureHands(page, Shop, car, job, DemoPeople.Chassis, DemoPeople.Engines).FinishAsync();
+        Assert.All(Shop.Read(car).Placed(Shop.Read(car).State.Jobs[job]).Steps, step => Assert.Equal(StepStanding.Signed, Standing(car, job, step.Id)));
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     private StepStanding Standing(CarId car, JobId job, string step)
     {
-        var reading = shop.Read(car);
+        var reading = Shop.Read(car);
         var book = reading.State.Jobs[job];
         return reading.State.StandingOf(book, reading.Placed(book), reading.Placed(book).Step(step)!);
     }

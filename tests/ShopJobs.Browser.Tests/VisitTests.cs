@@ -9,40 +9,19 @@ namespace ShopJobs.Browser.Tests;
 
 /// <summary>A car comes in, is refused to be moved, is moved all the same, is looked over, leaves and comes back, on the screens alone.</summary>
 [Trait("Takes", "long")]
-public sealed class VisitTests : IAsyncLifetime
+public sealed class VisitTests : OneTabletTests
 {
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        var start = await tablet.NewPageAsync();
-        await start.GotoAsync("/");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
-        await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
-        await start.CloseAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
-
     [Fact]
     public async Task A_car_comes_in_is_moved_over_a_no_is_looked_over_leaves_and_comes_again()
     {
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await page.OpenAsync("/cars/new");
         await page.Locator("#name").FillAsync("Silver");
         await page.Locator("#model").FillAsync("Lorrick 9");
         await page.Locator("#customer").SelectOptionAsync(new SelectOptionValue { Label = "Ilka Thorne" });
         await page.GetByRole(AriaRole.Button, new() { Name = "Save the car" }).ClickAsync();
         await page.WaitForURLAsync(url => url.EndsWith("/visit", StringComparison.Ordinal));
-        var car = await shop.CarAsync("Silver");
+        var car = await Shop.CarAsync("Silver");
         var visit = $"/cars/{car.Value}/visit";
 
         // Empty, unclear, then onto a lift that is taken.
@@ -61,7 +40,7 @@ public sealed class VisitTests : IAsyncLifetime
         await PlaceAsync(page, "Floor place");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await page.GetByText("Here since").First.WaitForAsync();
-        Assert.Equal((61_000m, true), (shop.Read(car).State.Odometer!.Value, shop.Read(car).State.Visit!.IsOpen));
+        Assert.Equal((61_000m, true), (Shop.Read(car).State.Odometer!.Value, Shop.Read(car).State.Visit!.IsOpen));
 
         // A wheel is opened: the move is refused, with what is loose; it has happened, and is recorded.
         await page.OpenAsync($"/cars/{car.Value}?joint=wheel.nut&place=front-left");
@@ -72,14 +51,14 @@ public sealed class VisitTests : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { Name = "MOVE IT TO OUTSIDE" }).ClickAsync();
         await page.GetByText("Refused.").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("visit-move-refused");
-        Assert.Empty(shop.Read(car).State.ToLookOver);
+        Assert.Empty(Shop.Read(car).State.ToLookOver);
         await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT WAS MOVED" }).ClickAsync();
         await page.GetByText("Write why it was moved all the same.").WaitForAsync();
         await page.Locator("#moved-why").FillAsync("Fire alarm");
         await page.GetByRole(AriaRole.Button, new() { Name = "RECORD: IT WAS MOVED" }).ClickAsync();
         await page.GetByRole(AriaRole.Heading, new() { Name = "Look it over" }).WaitForAsync();
         await page.IsAccessibleEverywhereAsync("visit-to-look-over");
-        Assert.Single(shop.Read(car).State.ToLookOver);
+        Assert.Single(Shop.Read(car).State.ToLookOver);
         await page.OpenAsync($"/cars/{car.Value}");
         await page.GetByText("It was moved while it was not to be moved.").WaitForAsync();
         await page.IsAccessibleAsync("car-moved-anyway");
@@ -89,7 +68,7 @@ public sealed class VisitTests : IAsyncLifetime
         await page.Locator("#look-over-finding").FillAsync("All five nuts are off, the wheel stood on its hub");
         await page.GetByRole(AriaRole.Button, new() { Name = "SIGN: LOOKED OVER" }).SignWithAsync(page, DemoPeople.Chassis, "LOOKED OVER");
         await page.GetByRole(AriaRole.Heading, new() { Name = "Look it over" }).WaitForAsync(new() { State = WaitForSelectorState.Detached });
-        Assert.Empty(shop.Read(car).State.ToLookOver);
+        Assert.Empty(Shop.Read(car).State.ToLookOver);
 
         // It is not let go; it has left, and is recorded. The floor shows it no more.
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^On a trailer") }).ClickAsync();
@@ -128,15 +107,15 @@ public sealed class VisitTests : IAsyncLifetime
         await page.IsAccessibleEverywhereAsync("car-visits");
         await page.OpenAsync($"/cars/{car.Value}/logbook");
         await page.Locator(".entry-what > p", new() { HasText = "Recorded that the car was moved from Floor place to Outside, though it was not to be moved" }).First.WaitForAsync();
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
     public async Task A_released_car_is_driven_away_under_its_release()
     {
-        var car = await shop.CarAsync("White");
-        Assert.Equal(ReleaseStandingKind.Stands, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
-        var page = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
+        var car = await Shop.CarAsync("White");
+        Assert.Equal(ReleaseStandingKind.Stands, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
         await page.OpenAsync($"/cars/{car.Value}/visit");
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Driven") }).ClickAsync();
         await page.Locator("#taken-by").FillAsync("Benno Hask");
@@ -144,10 +123,10 @@ public sealed class VisitTests : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { Name = "LET IT GO" }).ClickAsync();
         await page.GetByText("Left on").First.WaitForAsync();
 
-        var left = shop.Read(car).State.Visit!.Left!;
-        Assert.Equal((shop.Read(car).StandingOf(ReleaseKind.Road).Release!.Number, 0), (left.Release!.Value, left.Against.Count));
-        Assert.Equal(ReleaseStandingKind.Stands, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
-        Assert.Equal([], shop.VerifyAll());
+        var left = Shop.Read(car).State.Visit!.Left!;
+        Assert.Equal((Shop.Read(car).StandingOf(ReleaseKind.Road).Release!.Number, 0), (left.Release!.Value, left.Against.Count));
+        Assert.Equal(ReleaseStandingKind.Stands, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     private static Task PlaceAsync(IPage page, string place) =>

@@ -10,47 +10,27 @@ namespace ShopJobs.Browser.Tests;
 /// <summary>
 /// What went wrong and is put right, in a real Chromium: OPEN pressed on the wrong car, and a clock that somebody set while the program ran.
 /// </summary>
-public sealed class WaysBackTests : IAsyncLifetime
+public sealed class WaysBackTests : OneTabletTests
 {
     private static readonly (string Name, int Width, int Height, ColorScheme Look)[] Sizes =
     [
         ("tablet", 1024, 768, ColorScheme.Light), ("desktop-dark", 1440, 900, ColorScheme.Dark), ("phone-dark", 390, 844, ColorScheme.Dark),
     ];
 
-    private readonly ClockedShop shop = ClockedShop.Open();
-    private ShopBrowser chromium = default!;
-    private IBrowserContext tablet = default!;
-
-    public async Task InitializeAsync()
-    {
-        chromium = await ShopBrowser.StartAsync();
-        tablet = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 }, HasTouch = true });
-        var start = await tablet.NewPageAsync();
-        await start.GotoAsync("/");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
-        await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
-        await start.CloseAsync();
-    }
-
-    public async Task DisposeAsync()
-    {
-        await chromium.DisposeAsync();
-        await shop.DisposeAsync();
-    }
 
     [Fact]
     public async Task Open_pressed_on_the_wrong_car_is_taken_back_by_two_and_its_release_stands_again()
     {
-        var car = await shop.CarAsync("White");
-        Assert.Equal(ReleaseStandingKind.Stands, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
-        var jorn = await ShopBrowser.SignInAsync(tablet, DemoPeople.Chassis, "/");
+        var car = await Shop.CarAsync("White");
+        Assert.Equal(ReleaseStandingKind.Stands, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
+        var jorn = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
         await jorn.OpenAsync($"/cars/{car.Value}?joint=wheel.nut&place=front-left");
         await jorn.Locator(".open-button").ClickAsync();
         await jorn.Locator(".open-sure").ClickAsync();
         var takeBack = jorn.GetByRole(AriaRole.Link, new() { Name = "Opened by mistake? Take it back" });
         await takeBack.WaitForAsync();
         await jorn.IsAccessibleAsync("opened-by-mistake");
-        Assert.Equal(ReleaseStandingKind.Ended, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
+        Assert.Equal(ReleaseStandingKind.Ended, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
 
         await takeBack.ClickAsync();
         var entry = jorn.Locator(".entry.is-marked");
@@ -61,10 +41,10 @@ public sealed class WaysBackTests : IAsyncLifetime
         await entry.Locator("textarea").FillAsync("Wrong car: Orange was meant");
         await entry.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^TAKE BACK") }).ClickAsync();
         await jorn.Locator(".entry-waits").First.WaitForAsync();
-        Assert.Equal(ReleaseStandingKind.Ended, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
+        Assert.Equal(ReleaseStandingKind.Ended, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
         await jorn.CloseAsync();
 
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.OpenAsync($"/cars/{car.Value}/logbook");
         await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Confirm it") }).ClickAsync();
         await lead.Locator("textarea").FillAsync("Looked: all five have their paint mark");
@@ -78,15 +58,15 @@ public sealed class WaysBackTests : IAsyncLifetime
         Assert.Equal("NO", await lead.Locator("#road h2 strong").InnerTextAsync());
         await lead.GetByRole(AriaRole.Button, new() { Name = "I LOOKED: IT STANDS AGAIN" }).First.SignWithAsync(lead, DemoPeople.Lead, "STANDS AGAIN");
         await lead.Locator(".release-suspended").WaitForAsync(new() { State = WaitForSelectorState.Detached });
-        Assert.Equal(ReleaseStandingKind.Stands, shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal(ReleaseStandingKind.Stands, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
+        Assert.Equal([], Shop.VerifyAll());
     }
 
     [Fact]
     public async Task A_clock_set_back_is_said_on_every_page_until_the_lead_has_signed_the_time()
     {
-        var lead = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
-        shop.Clock.Off = -TimeSpan.FromDays(2);
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
+        Shop.Clock.Off = -TimeSpan.FromDays(2);
         await lead.OpenAsync("/");
         var notice = lead.GetByText("The clock was set.");
         await notice.WaitForAsync();
@@ -106,7 +86,7 @@ public sealed class WaysBackTests : IAsyncLifetime
         await lead.KeepAsync("clock-print");
         await lead.EmulateMediaAsync(new() { Media = Media.Screen });
 
-        shop.Clock.Off = TimeSpan.Zero;
+        Shop.Clock.Off = TimeSpan.Zero;
         await lead.GetByRole(AriaRole.Button, new() { Name = "Look again" }).ClickAsync();
         await lead.GetByText("jumped ahead").WaitForAsync();
         await lead.GetByRole(AriaRole.Button, new() { Name = "The clock is right: sign" }).SignWithAsync(lead, DemoPeople.Lead, "SIGN");
@@ -116,6 +96,6 @@ public sealed class WaysBackTests : IAsyncLifetime
         await lead.GetByRole(AriaRole.Link, new() { Name = "The shop's logbook" }).ClickAsync();
         await lead.GetByText("Compared the clock with a trusted one").WaitForAsync();
         await lead.IsAccessibleAsync("shop-logbook");
-        Assert.Equal([], shop.VerifyAll());
+        Assert.Equal([], Shop.VerifyAll());
     }
 }
