@@ -83,6 +83,34 @@ public sealed class InOneGoTests : OneTabletTests
         Assert.Equal([], Shop.VerifyAll());
     }
 
+    [Fact]
+    public async Task A_page_left_open_from_before_its_person_signed_in_anew_reports_in_the_session_of_now()
+    {
+        var (car, job) = await WheelAsync();
+        var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        var screen = new StepScreen(page, car, job);
+        await screen.OpenAsync($"faces@{Place}");
+
+        var other = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        await page.BringToFrontAsync();
+        await page.Locator(".opens-one button.report-main").First.ClickAsync();
+        await other.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/by-hand@{Place}");
+        await page.CloseAsync();
+
+        // The nuts are opened; what is run down next on a page drawn before counts too, and that page is drawn anew.
+        await new StepScreen(other, car, job).OpenAsync($"faces@{Place}");
+        await new StepScreen(other, car, job).AnswerAsync();
+        await DoneAsync(other, "by-hand");
+        var third = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
+        await other.BringToFrontAsync();
+        await other.Locator(".group-report button.report-main").First.ClickAsync();
+        await other.GetByText("is done and not signed").WaitForAsync();
+
+        var reading = Shop.Read(car);
+        Assert.All(reading.Placed(reading.State.Jobs[job]).Group("wheel-nuts", Place)!.Positions, nut => Assert.Equal(Fitting.HandTight, reading.State.Of(nut).Fitting));
+        await third.CloseAsync();
+    }
+
     private async Task<(CarId Car, JobId Job)> WheelAsync()
     {
         var car = await Shop.CarAsync("Grey");

@@ -1,7 +1,7 @@
 // Reports what has happened at a car, one report at a time. Every key is kept on this tablet from the first one on, and a report
 // keeps its id until the server has answered it: through cut lines, silence, reloads and restarts. No framework, on purpose.
 (() => {
-  const DRAFT = 'shop.draft.', UNSENT = 'shop.unsent.', SETTING = 'shop.setting.', WITH = 'shop.with.', STEP = 'shop.step.', SAID = 'shop.said';
+  const DRAFT = 'shop.draft.', UNSENT = 'shop.unsent.', SETTING = 'shop.setting.', WITH = 'shop.with.', STEP = 'shop.step.', SAID = 'shop.said', SESSION = 'shop.session';
   const TIMEOUT = 5000, REST = 3000, PAGE_WAIT = 2000, BETWEEN_TAPS = 700;
   const at = selector => document.querySelector(selector);
   const page = () => at('[data-step]');
@@ -115,7 +115,8 @@
   const submit = (report, label, { draft = null, tapped = false } = {}) => {
     const id = crypto.randomUUID();
     const helpers = [...document.querySelectorAll('[data-with]:checked')].map(box => box.value);
-    keep(UNSENT + id, JSON.stringify({ id, label, draft, at: Date.now(), report: helpers.length ? { ...report, helpers } : report }));
+    const made = { ...report, session: kept(SESSION) ?? report.session, ...(helpers.length ? { helpers } : {}) };
+    keep(UNSENT + id, JSON.stringify({ id, label, draft, at: Date.now(), report: made }));
     if (tapped) { // a glove's second tap is no second report
       resting = true;
       setTimeout(() => { resting = false; tend(); }, BETWEEN_TAPS);
@@ -327,6 +328,8 @@
     },
   };
 
+  // The session of now, also for a page of this tablet that was left open from an earlier one.
+  if (document.body.dataset.session) keep(SESSION, document.body.dataset.session);
   new MutationObserver(tend).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-cell', 'data-setting-key', 'data-step'] });
   tend();
 })();

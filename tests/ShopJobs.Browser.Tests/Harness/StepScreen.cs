@@ -113,15 +113,21 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         await SetToAsync(setting);
     }
 
+    /// <summary>Pulls the nut that is next; tool and setting are chosen where they are not yet.</summary>
+    public async Task PullAsync(string tool, string setting)
+    {
+        await TakeAsync(tool);
+        await SetToAsync(setting);
+        await ClickedAsync();
+    }
+
     /// <summary>Pulls every nut that is next with one tool.</summary>
     public async Task PullAllAsync(string tool, string setting)
     {
         await StandsAsAskedAsync();
         while (await page.Locator(".work-keys").CountAsync() > 0)
         {
-            await TakeAsync(tool);
-            await SetToAsync(setting);
-            await ClickedAsync();
+            await PullAsync(tool, setting);
         }
     }
 

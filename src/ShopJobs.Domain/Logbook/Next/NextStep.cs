@@ -53,18 +53,29 @@ public static class NextSteps
     {
         var placed = now.Placed(job);
         var waiting = placed.Steps.Where(step => state.StandingOf(job, placed, step) != StepStanding.Signed)
-            .Select(step => (Step: step, Before: HoldRules.Standard.BeforeStart(new StepQuestion(state, now, job, placed, step, StepAnswers.None) { ForWork = true })))
+            .Select(step => (
+                Step: step,
+                Before: HoldRules.Standard.BeforeStart(new StepQuestion(state, AsItsDoer(state, now, job, placed, step), job, placed, step, StepAnswers.None) { ForWork = true }),
+                Finished: state.FinishedOf(job, placed, step) is not null))
             .ToList();
         if (waiting.Count == 0)
         {
             return null;
         }
 
-        var (next, before) = waiting.Find(candidate => candidate.Before.Count == 0) is { Step: not null } free ? free : waiting[0];
+        // What is done and only to be signed comes last.
+        var free = waiting.Where(candidate => candidate.Before.Count == 0).OrderBy(candidate => candidate.Finished).ToList();
+        var (next, before, _) = free.Count > 0 ? free[0] : waiting[0];
         var action = state.NextOn(now, job, placed, next);
         var blocker = BlockerOf(before, action, ready) ?? (isManned(job.Id, next.Id) ? null : Blocker.Person);
         return new NextStep(job.Id, next, action, blocker, before is [var first, ..] ? first : null);
     }
+
+    // Whoever has finished what comes before it goes on with it, whoever looks.
+    private static Circumstances AsItsDoer(CarState state, Circumstances now, JobBook job, PlacedProcedure placed, StepInstance step) => !job.Finished.IsEmpty
+        && placed.AllBefore(step).Select(before => state.FinishedOf(job, placed, before)).OfType<FinishedStep>().MaxBy(finished => finished.Number) is { } last
+            ? now with { Person = last.Person, Session = last.Fact.Session }
+            : now;
 
     private static Blocker? BlockerOf(IReadOnlyList<HoldPoint> before, NextAction action, List<ToolState> ready) => action switch
     {

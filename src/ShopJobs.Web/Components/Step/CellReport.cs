@@ -31,7 +31,8 @@ public sealed record CellPosition(string Key, string Place, int Number, int? Cyc
 
 /// <summary>
 /// A report of something that has happened at the car, as the tablet's script sends it. The page writes everything but
-/// <see cref="Id"/>, <see cref="Value"/> and <see cref="Helpers"/>; the script makes the id before the first send and keeps it.
+/// <see cref="Id"/>, <see cref="Value"/> and <see cref="Helpers"/>; the script makes the id before the first send and keeps it, with the
+/// session of that moment.
 /// </summary>
 /// <param name="Person">Who did it, as the page was drawn for; another person's session cannot send it.</param>
 public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)

@@ -31,6 +31,7 @@ public sealed partial class StepPage(
     private RunDownTyped? runDown;
     private IDisposable? listening;
     private string? shownFor;
+    private string? drawn;
     private bool loaded;
     private bool busy;
 
@@ -97,7 +98,9 @@ public sealed partial class StepPage(
 
     private async Task ReadAsync()
     {
-        scene = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step);
+        // Locked, or signed in anew on another page: what is drawn stays until somebody is here again.
+        scene = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step) ?? (drawn == shownFor ? scene : null);
+        drawn = shownFor;
         offers = scene is { Next: NextAction.PullNow { Cell: var cell } }
             ? ToolOffer.For(scene.Reading, scene.Job, cell, runDown?.IsFor(cell) == true ? runDown.Value : null)
             : [];

@@ -153,6 +153,14 @@ public class FinishedScenarios
     }
 
     [Fact]
+    public void The_next_step_of_the_car_is_the_one_that_its_doer_goes_on_with()
+    {
+        Finish("faces", Left);
+
+        Assert.Equal($"by-hand@{Left}", Car.State.NextStepOf(Car.As(Nobody), [], (_, _) => true)!.Step.Id);
+    }
+
+    [Fact]
     public void What_rests_is_said_anew_when_the_job_goes_on()
     {
         Finish("faces", Left);
