@@ -53,6 +53,7 @@ public sealed class InOneGoTests : OneTabletTests
     }
 
     [Fact]
+    [Trait("Takes", "long")]
     public async Task Somebody_else_is_told_that_the_step_before_is_done_and_not_signed_and_its_doer_signs_it_from_his_list()
     {
         var (car, job) = await WheelAsync();
@@ -84,6 +85,7 @@ public sealed class InOneGoTests : OneTabletTests
     }
 
     [Fact]
+    [Trait("Takes", "long")]
     public async Task A_page_left_open_from_before_its_person_signed_in_anew_reports_in_the_session_of_now()
     {
         var (car, job) = await WheelAsync();
