@@ -29,6 +29,10 @@ public sealed class InOneGoTests : OneTabletTests
         await DoneAsync(page, "snug");
         await screen.AnswerAsync();
         await DoneAsync(page, "stage-50");
+        await page.IsAccessibleEverywhereAsync("how-the-car-must-stand");
+        await screen.StandsAsAskedAsync();
+        await screen.TakeAsync("W5");
+        await page.IsAccessibleEverywhereAsync("set-the-tool");
         await screen.PullAllAsync("W5", "50");
         await page.GetByText("One PIN signs it with what you have finished before").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("sign-four-steps");

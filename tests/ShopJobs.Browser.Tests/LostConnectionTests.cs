@@ -205,7 +205,7 @@ public sealed class LostConnectionTests(LostConnectionShop shop) : IClassFixture
     }
 
     [Fact]
-    public async Task Report_of_somebody_who_was_locked_out_waits_for_that_person()
+    public async Task Report_of_somebody_who_was_locked_out_waits_for_that_person_and_is_held_as_one_of_his_earlier_session()
     {
         var tablet = await shop.NextWheelAsync(WorkSeed.WA);
         await tablet.Context.ClearCookiesAsync(new() { Name = "shop.person" });
@@ -219,7 +219,7 @@ public sealed class LostConnectionTests(LostConnectionShop shop) : IClassFixture
 
         await tablet.Page.CloseAsync();
         var back = await ShopBrowser.SignInAsync(tablet.Context, DemoPeople.Chassis, tablet.Path);
-        await Assertions.Expect(back.Locator("[data-next]")).ToHaveAttributeAsync("data-next", "3", new() { Timeout = 60_000 });
+        await Assertions.Expect(back.Locator("[data-cell-status]")).ToContainTextAsync("before its person signed in anew", new() { Timeout = 60_000 });
         Assert.Equal([(1, 50.5m)], tablet.Pulls);
     }
 }

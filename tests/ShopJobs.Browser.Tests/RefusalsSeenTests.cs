@@ -85,7 +85,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         ];
         // A re-torque is recorded only where somebody has said how the car stands.
         await page.OpenAsync($"/cars/{white.Value}/re-torque");
-        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^stand tyre on ground, at ") }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^tyre on ground, at ") }).ClickAsync();
         await page.Locator(".retorque-warning button").First.WaitForAsync(new() { State = WaitForSelectorState.Detached });
         foreach (var (address, first, button) in forms)
         {

@@ -38,7 +38,7 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
         await DoneAsync(page, "stage-50");
         await screen.StandsAsAskedAsync();
         await screen.TakeAsync("W5");
-        await screen.SetToAsync("50");
+        await screen.SetAsInstructedAsync();
         await screen.ClickedAsync();
         await RowAsync("A fresh wheel, from the floor to its first nut");
 
@@ -75,9 +75,11 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
         await page.Locator(".go-on .button-main").ClickAsync();
         await StandsAtAsync(page, "final");
         await screen.StandsAsAskedAsync();
+        await screen.TakeAsync("W7");
+        await screen.SetAsInstructedAsync();
         for (var nut = 1; nut <= 5; nut++)
         {
-            await screen.PullAsync("W7", "110");
+            await screen.ClickedAsync();
         }
 
         await TickAsync(page);

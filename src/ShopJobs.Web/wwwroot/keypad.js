@@ -171,6 +171,12 @@
     return keypad().dataset.mode === 'setting' && Math.abs(value - guard.instructed) > guard.half
       ? [`The step says ${guard.target}. Set the tool to it. A pull at ${text} ${guard.unit} is recorded and held.`] : null;
   };
+  const setTo = (pad, text) => {
+    set(pad, text);
+    write('');
+    say('', []);
+    tend();
+  };
   const enter = () => {
     if (busy() || !keypad()) return;
     if (spoiled) { spoiled = false; return; }
@@ -182,10 +188,7 @@
     if (lines) { ask(text, lines); return; }
     again = null;
     if (pad.dataset.mode === 'setting') {
-      set(pad, text);
-      write('');
-      say('', []);
-      tend();
+      setTo(pad, text);
     } else {
       submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, ${amount(text, guard.unit)}`, { draft: DRAFT + pad.dataset.cell });
     }
@@ -225,7 +228,7 @@
     if (person && seen !== location.pathname) { seen = location.pathname; queueMicrotask(arrive); }
     if (!root) return;
     const dead = busy();
-    for (const button of document.querySelectorAll('[data-key], [data-keypad-click], [data-keypad-change], button[data-report]')) button.disabled = dead;
+    for (const button of document.querySelectorAll('[data-key], [data-keypad-set], [data-keypad-click], [data-keypad-change], button[data-report]')) button.disabled = dead;
     for (const box of document.querySelectorAll('[data-with]')) {
       if (box.dataset.tended) continue;
       box.dataset.tended = 'yes';
@@ -233,9 +236,9 @@
     }
     const pad = keypad();
     if (!pad) return;
-    const setTo = pad.dataset.mode === 'setting' ? settingOf(pad) : null;
-    pad.dataset.set = setTo ? 'yes' : 'no';
-    const click = pad.querySelector('[data-keypad-click]'), text = setTo && `CLICKED ${setTo} ${JSON.parse(pad.dataset.guard).unit}`;
+    const setting = pad.dataset.mode === 'setting' ? settingOf(pad) : null;
+    pad.dataset.set = setting ? 'yes' : 'no';
+    const click = pad.querySelector('[data-keypad-click]'), text = setting && `CLICKED ${setting} ${JSON.parse(pad.dataset.guard).unit}`;
     if (click && text && click.textContent !== text) click.textContent = text;
     if (pad.dataset.tended === pad.dataset.cell) return;
     pad.dataset.tended = pad.dataset.cell;
@@ -274,6 +277,8 @@
     const on = selector => event.target.closest?.(selector);
     const key = on('[data-key]')?.dataset.key;
     if (key) { if (key === 'enter') enter(); else type(key); return; }
+    const instructed = on('[data-keypad-set]'); // the tool is set as the step says
+    if (instructed) { if (!busy()) { again = null; setTo(keypad(), instructed.dataset.keypadSet); } return; }
     if (on('[data-keypad-change]')) { set(keypad(), null); tend(); return; }
     if (on('[data-sign-in]')) { location.reload(); return; }
     if (on('[data-last]') && at('[data-cell-status]')?.dataset.kind === 'saved') say('', []); // what was saved last is about to be taken back

@@ -92,6 +92,13 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         await click.WaitForAsync();
     }
 
+    /// <summary>One touch: the tool is set as the step says.</summary>
+    public async Task SetAsInstructedAsync()
+    {
+        await page.Locator("[data-keypad-set]").ClickAsync();
+        await page.Locator("[data-keypad-click]").WaitForAsync();
+    }
+
     /// <summary>One touch: the tool clicked. Waits until the screen stands at another cell.</summary>
     public Task ClickedAsync() => MovedOnAsync(() => page.Locator("[data-keypad-click]").ClickAsync());
 

@@ -16,9 +16,10 @@ public sealed class ConditionPanelTests : BunitContext
 {
     private readonly CarAtWork car = new(register: TestRegister.With(5) with
     {
-        Aspects = new Dictionary<string, ConditionAspect> { ["wheel"] = new(true, 4, [TestRegister.Nut]) },
+        Aspects = new Dictionary<string, ConditionAspect> { ["wheel"] = new(true, 4, [TestRegister.Nut]), ["hub"] = new(true, 4, []) },
     });
 
+    private static readonly CarCondition HubHeld = new("hub", "held");
     private readonly JobId job;
 
     public ConditionPanelTests() => job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left, TestRegister.Right);
@@ -38,7 +39,7 @@ public sealed class ConditionPanelTests : BunitContext
 
         var asked = Draw(TestRegister.Right).Find(".condition-asked");
 
-        Assert.Contains("Must be: wheel up, front right. Nobody has said how it is.", asked.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Must be: wheel up, front right.", asked.TextContent, StringComparison.Ordinal);
         Assert.Contains("\"places\":[\"front-right\"]", asked.QuerySelector("button")!.GetAttribute("data-report"), StringComparison.Ordinal);
     }
 
@@ -53,6 +54,27 @@ public sealed class ConditionPanelTests : BunitContext
         Assert.Contains("Last said: up, Tess, ", asked.TextContent, StringComparison.Ordinal);
         Assert.Contains("; ended: wheel nut front-left was opened since.", asked.TextContent, StringComparison.Ordinal);
         Assert.Equal("It is: up", asked.QuerySelector("button")!.TextContent.Trim());
+    }
+
+    [Fact]
+    public void What_is_asked_of_the_same_place_is_said_in_one_touch()
+    {
+        var asked = Assert.Single(Draw(TestRegister.Left, HubHeld).FindAll(".condition-asked"));
+
+        Assert.Contains("Must be: wheel up and hub held, front left.", asked.TextContent, StringComparison.Ordinal);
+        Assert.Equal("It is: wheel up and hub held", asked.QuerySelector("button")!.TextContent.Trim());
+        Assert.Contains("\"aspect\":\"hub\"", asked.QuerySelector("button")!.GetAttribute("data-report"), StringComparison.Ordinal);
+        Assert.Contains("\"aspect\":\"wheel\"", asked.QuerySelector("button")!.GetAttribute("data-report"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_said_already_is_not_asked_with_the_rest()
+    {
+        Say(TestRegister.WheelUp);
+
+        var asked = Assert.Single(Draw(TestRegister.Left, HubHeld).FindAll(".condition-asked"));
+
+        Assert.Equal("It is: held", asked.QuerySelector("button")!.TextContent.Trim());
     }
 
     [Fact]
@@ -86,7 +108,7 @@ public sealed class ConditionPanelTests : BunitContext
 
     private void Say(CarCondition condition) => car.Do(Tess, new DeclareCondition([condition]) { Places = [TestRegister.Left] });
 
-    private IRenderedComponent<ConditionPanel> Draw(string place)
+    private IRenderedComponent<ConditionPanel> Draw(string place, params CarCondition[] more)
     {
         var reading = new CarReading(StepBench.Row.Id, car.State, car.As(Tess), new Dictionary<ToolId, ToolState>(), "");
         var here = new Present(Tess.Id, Tess.Name, "TT", default, default, Tess.Rights);
@@ -94,7 +116,7 @@ public sealed class ConditionPanelTests : BunitContext
         var instance = step.Work[^1].Instance;
         return Render<ConditionPanel>(parameters => parameters
             .Add(panel => panel.Scene, new StepScene(StepBench.Row, reading, car.State.Jobs[job], step, here, TestPerson.All.ToDictionary(one => one.Id, one => one.Name)))
-            .Add(panel => panel.Stage, instance.Group.Stages[0])
+            .Add(panel => panel.Stage, instance.Group.Stages[0] with { Conditions = [.. instance.Group.Stages[0].Conditions, .. more] })
             .Add(panel => panel.Instance, instance));
     }
 }

@@ -28,6 +28,18 @@ public sealed class SettingOnTheToolTests : BunitContext
     }
 
     [Fact]
+    public void That_the_tool_is_set_as_shown_is_one_touch()
+    {
+        var panel = StepBench.Draw(this, Clamp().Scene("in"), TestTools.Click);
+
+        Assert.Equal(("75", "It is set to 75 N·m"), (panel.Find("[data-keypad-set]").GetAttribute("data-keypad-set"), panel.Find("[data-keypad-set]").TextContent));
+    }
+
+    [Fact]
+    public void A_tool_that_shows_its_reading_is_read_and_not_set() =>
+        Assert.Empty(StepBench.Draw(this, StepBench.Wheel().HandTight().Scene("seat"), TestTools.Dial).FindAll("[data-keypad-set]"));
+
+    [Fact]
     public void The_number_to_set_is_by_the_length_of_the_tool_in_hand()
     {
         var bench = Clamp();

@@ -52,19 +52,22 @@ public static class NextSteps
         CarState state, Circumstances now, JobBook job, List<ToolState> ready, Func<JobId, string, bool> isManned)
     {
         var placed = now.Placed(job);
-        var waiting = placed.Steps.Where(step => state.StandingOf(job, placed, step) != StepStanding.Signed)
-            .Select(step => (
+        var waiting = (
+            from step in placed.Steps
+            where state.StandingOf(job, placed, step) != StepStanding.Signed
+            let last = LastFinishedBefore(state, job, placed, step)
+            let asDoer = last is null ? now : now with { Person = last.Person, Session = last.Fact.Session }
+            select (
                 Step: step,
-                Before: HoldRules.Standard.BeforeStart(new StepQuestion(state, AsItsDoer(state, now, job, placed, step), job, placed, step, StepAnswers.None) { ForWork = true }),
-                Finished: state.FinishedOf(job, placed, step) is not null))
-            .ToList();
+                Before: HoldRules.Standard.BeforeStart(new StepQuestion(state, asDoer, job, placed, step, StepAnswers.None) { ForWork = true }),
+                Rank: state.FinishedOf(job, placed, step) is not null ? 2 : last is null ? 1 : 0)).ToList();
         if (waiting.Count == 0)
         {
             return null;
         }
 
-        // What is done and only to be signed comes last.
-        var free = waiting.Where(candidate => candidate.Before.Count == 0).OrderBy(candidate => candidate.Finished).ToList();
+        // First where somebody goes on over what he has just finished; what is done and only to be signed comes last.
+        var free = waiting.Where(candidate => candidate.Before.Count == 0).OrderBy(candidate => candidate.Rank).ToList();
         var (next, before, _) = free.Count > 0 ? free[0] : waiting[0];
         var action = state.NextOn(now, job, placed, next);
         var blocker = BlockerOf(before, action, ready) ?? (isManned(job.Id, next.Id) ? null : Blocker.Person);
@@ -72,10 +75,9 @@ public static class NextSteps
     }
 
     // Whoever has finished what comes before it goes on with it, whoever looks.
-    private static Circumstances AsItsDoer(CarState state, Circumstances now, JobBook job, PlacedProcedure placed, StepInstance step) => !job.Finished.IsEmpty
-        && placed.AllBefore(step).Select(before => state.FinishedOf(job, placed, before)).OfType<FinishedStep>().MaxBy(finished => finished.Number) is { } last
-            ? now with { Person = last.Person, Session = last.Fact.Session }
-            : now;
+    private static FinishedStep? LastFinishedBefore(CarState state, JobBook job, PlacedProcedure placed, StepInstance step) => job.Finished.IsEmpty
+        ? null
+        : placed.AllBefore(step).Select(before => state.FinishedOf(job, placed, before)).OfType<FinishedStep>().MaxBy(finished => finished.Number);
 
     private static Blocker? BlockerOf(IReadOnlyList<HoldPoint> before, NextAction action, List<ToolState> ready) => action switch
     {

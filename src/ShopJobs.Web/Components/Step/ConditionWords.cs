@@ -44,9 +44,9 @@ public static class ConditionWords
         return $"{names.GetValueOrDefault(said.Person, "somebody")}, {at.ToString(form, CultureInfo.InvariantCulture)}";
     }
 
-    /// <summary>As it was said: "hub held, front left".</summary>
+    /// <summary>As it was said: "hub held, front left"; a value of several words speaks for itself: "wheel up".</summary>
     public static string Said(CarCondition condition, string? place) =>
-        $"{Plain(condition.Aspect)} {Plain(condition.Value)}{(place is null ? "" : $", {Plain(place)}")}";
+        $"{(condition.Value.Contains('-', StringComparison.Ordinal) ? "" : $"{Plain(condition.Aspect)} ")}{Plain(condition.Value)}{(place is null ? "" : $", {Plain(place)}")}";
 
     /// <summary>Why what was said no longer holds.</summary>
     public static string Of(ConditionEnd end, Circumstances now) => end switch
