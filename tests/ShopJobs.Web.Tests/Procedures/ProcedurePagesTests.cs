@@ -58,7 +58,7 @@ public sealed class ProcedurePagesTests : IDisposable
         var page = (await browser.GetAsync($"/procedures/{digest}")).Page;
 
         Assert.Equal("P3 Wheel stud conversion, driven with two jammed nuts", page.QuerySelector("h1")!.TextContent.Trim());
-        Assert.Contains("Invented data.", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Single(page.QuerySelectorAll(".demo-data"), frame => frame.TextContent.Contains("Demo data", StringComparison.Ordinal));
         Assert.NotNull(page.QuerySelector("svg[aria-label='Set 73 N·m, permitted 60..95 N·m, jammed at 90 N·m']"));
         var stud = page.QuerySelector("section[aria-labelledby='group-stud']")!.TextContent;
         Assert.Contains("Quillon Q4 leaflet, rev. 3, side 1: stated", stud, StringComparison.Ordinal);
@@ -66,6 +66,43 @@ public sealed class ProcedurePagesTests : IDisposable
         Assert.Contains("the nuts may creep", stud, StringComparison.Ordinal);
         Assert.Contains("12.9-like, not certified", stud, StringComparison.Ordinal);
         Assert.Contains("Final stage within 30 minutes of hand-tight; a later pull is recorded, does not count and is held.", stud, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_step_has_one_caution_in_yellow_and_the_figures_are_a_table_beside_the_pattern()
+    {
+        var browser = await SignedInAsync(Other);
+        await shop.Services.GetRequiredService<ProcedureImport>().ImportAsync(SeedDocuments.All, by: null);
+        var digest = await shop.RowsAsync(rows => rows.Procedures.Where(row => row.Code == "P3").Select(row => row.Digest).SingleAsync());
+
+        var page = (await browser.GetAsync($"/procedures/{digest}")).Page;
+
+        Assert.All(page.QuerySelectorAll("section[aria-labelledby^=step-]"), step => Assert.InRange(step.QuerySelectorAll(".door-note").Length, 0, 1));
+        var off = page.QuerySelector("section[aria-labelledby=step-wheel-off]")!;
+        Assert.StartsWith("Caution: Chock the wheels", off.QuerySelector(".door-note")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["Never let the caliper hang on its hose. If it has to come off, press OPEN on its carrier; the brake procedure closes it."],
+            off.QuerySelectorAll(".caution-lines li").Select(line => line.TextContent.Trim()));
+        var stud = page.QuerySelector("section[aria-labelledby=group-stud]")!;
+        Assert.Equal(["Stage", "Target", "Permitted", "Car condition", "Tool", "Witness"], stud.QuerySelectorAll("thead th").Select(head => head.TextContent));
+        Assert.Equal("73 N·m", stud.QuerySelector("[data-label=Target]")!.TextContent);
+        Assert.Equal("click wrench, or one that reads", stud.QuerySelector("[data-label=Tool]")!.TextContent);
+        Assert.Equal("second person", stud.QuerySelector("[data-label=Witness]")!.TextContent);
+        var drawn = stud.QuerySelector(".pattern-small")!;
+        Assert.Equal(["1", "2", "3", "4", "5"], drawn.QuerySelectorAll("text").Select(number => number.TextContent).Order());
+        Assert.Equal(4, drawn.QuerySelectorAll("line").Length);
+        Assert.Equal("Order 1 – 3 – 5 – 2 – 4. 1 is at the top, then clockwise", drawn.QuerySelector("figcaption")!.TextContent);
+    }
+
+    [Fact]
+    public async Task A_pattern_is_said_to_be_numbered_as_the_register_says()
+    {
+        var browser = await SignedInAsync(Other);
+        await shop.Services.GetRequiredService<ProcedureImport>().ImportAsync(SeedDocuments.All, by: null);
+        var digest = await shop.RowsAsync(rows => rows.Procedures.Where(row => row.Code == "P7").Select(row => row.Digest).SingleAsync());
+
+        var captions = (await browser.GetAsync($"/procedures/{digest}")).Page.QuerySelectorAll(".pattern-small figcaption").Select(caption => caption.TextContent);
+
+        Assert.Contains(captions, caption => caption.EndsWith("Numbered clockwise as seen from the gearbox, 1 at the top", StringComparison.Ordinal));
     }
 
     /// <summary>A group and a step may have the same name, as the flange of P9 has: each is drawn once.</summary>

@@ -150,13 +150,16 @@ public sealed class AngleStageTests : BunitContext
         var panel = Render<GroupPanel>(parameters => parameters.Add(one => one.Procedure, procedure).Add(one => one.Group, procedure.Groups[0]));
 
         Assert.Contains("40 N·m, then +90°, then +90°", panel.Markup, StringComparison.Ordinal);
-        Assert.Equal(["Stage 1 of 3: 40 N·m", "Stage 2 of 3: +90°", "Final stage: +90°"], panel.FindAll("h4").Take(3).Select(heading => heading.TextContent));
-        Assert.Contains("Permitted 85..95°.", panel.Markup, StringComparison.Ordinal);
-        Assert.Contains("Clamp load at 40 N·m, before it is turned", panel.Find("h4:nth-of-type(4)").TextContent, StringComparison.Ordinal);
+        Assert.Equal(
+            ["1 of 3: 40 N·m", "2 of 3: +90°", "3 of 3, final: +90°"],
+            panel.FindAll(".stage-table tbody tr").Select(row => $"{row.QuerySelector("th")!.TextContent}: {row.QuerySelector("[data-label=Target]")!.TextContent}"));
+        Assert.Contains("85..95°", panel.FindAll("[data-label=Permitted]")[1].TextContent, StringComparison.Ordinal);
+        Assert.Equal("one that reads the angle", panel.FindAll("[data-label=Tool]")[1].TextContent);
+        Assert.Contains("Clamp load at 40 N·m, before it is turned", panel.Find("h4").TextContent, StringComparison.Ordinal);
         Assert.Contains("40 N·m only snugs the joint", panel.Markup, StringComparison.Ordinal);
         Assert.Equal(
             ["Set 40 N·m, permitted 38..42 N·m", "Turn +90°, permitted 85..95°", "Turn +90°, permitted 85..95°"],
-            panel.FindAll("svg[role=img]").Take(3).Select(line => line.GetAttribute("aria-label")));
+            panel.FindAll("svg.torque-line").Select(line => line.GetAttribute("aria-label")));
     }
 
     [Fact]

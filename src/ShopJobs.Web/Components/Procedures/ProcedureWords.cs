@@ -25,6 +25,19 @@ public static class ProcedureWords
         _ => "setting confirmed or reading",
     };
 
+    /// <summary>The kind of tool that a stage asks for.</summary>
+    public static string ToolFor(Stage stage)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        return (stage.Turn, stage.Evidence) switch
+        {
+            ({ }, _) => "one that reads the angle",
+            (_, Evidence.Setting) => "click wrench",
+            (_, Evidence.Reading) => "one that reads the torque",
+            _ => "click wrench, or one that reads",
+        };
+    }
+
     /// <summary>Risk class with its meaning.</summary>
     public static string Words(this RiskClass risk) => risk switch
     {

@@ -30,6 +30,12 @@ public sealed record PatternLayout(double Width, double Height, IReadOnlyDiction
             .Select(pair => (Points[pair.First], Points[pair.Second]));
     }
 
+    /// <summary>How the positions are numbered: by the register's own words; a circle is drawn from its top, four on its diagonals. Empty where nothing is known.</summary>
+    public string Numbering(string? byRegister) => byRegister is { } words ? $"Numbered {words}"
+        : !IsRound ? ""
+        : Points.Count == 4 ? "1 is at the top left, then clockwise"
+        : "1 is at the top, then clockwise";
+
     private static PatternLayout Round(int count)
     {
         const double Edge = 400;
