@@ -18,6 +18,9 @@ public sealed record CarGlance(
     /// <summary>True when nothing speaks against moving it by hand in the shop.</summary>
     public bool MayBeMoved => AgainstMoving.Count == 0;
 
+    /// <summary>Every joint with the state of its fasteners, for a drawing.</summary>
+    public IReadOnlyList<JointSeen> Joints { get; init; } = [];
+
     /// <summary>How many fasteners are counted as this.</summary>
     public int Count(GlanceCount kind) => Counts.GetValueOrDefault(kind);
 
@@ -36,6 +39,9 @@ public sealed record CarGlance(
             [.. glances.Where(glance => glance.State is PositionState.Held or PositionState.Doubted).OrderBy(glance => glance.Since)],
             now.Gather(HoldRules.Standard.OnRelease(state, now, Procedures.ReleaseKind.Move, customerAccepted: false)),
             state.NextStepOf(now, tools, isManned),
-            state.Releases.Keys.ToDictionary(kind => kind, kind => state.StandingOf(now, kind)));
+            state.Releases.Keys.ToDictionary(kind => kind, kind => state.StandingOf(now, kind)))
+        {
+            Joints = JointsSeen.Of(state, now, glances),
+        };
     }
 }

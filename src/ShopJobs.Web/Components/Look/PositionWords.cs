@@ -23,4 +23,21 @@ public static class PositionWords
         PositionState.Settled => "settled",
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Not a state of a position."),
     };
+
+    /// <summary>What a state means, for whoever does not know the shop's word.</summary>
+    public static string Meaning(PositionState state) => state switch
+    {
+        PositionState.Held => "stopped until somebody decides",
+        PositionState.Doubted => "the tool it was tightened with is in doubt",
+        PositionState.Open => "taken apart",
+        PositionState.NotFitted => "new part in place, not run down yet",
+        PositionState.HandTight => "run down by hand only",
+        PositionState.Staged => "tightened part of the way",
+        PositionState.AsFound => "as the car came in, not checked by us",
+        PositionState.Due => "at torque, to be tightened again after the drive",
+        PositionState.AtTorque => "tightened to its final torque",
+        PositionState.Checked => "at torque, and checked by a second person",
+        PositionState.Settled => "tightened again after the drive",
+        _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Not a state of a position."),
+    };
 }
