@@ -13,6 +13,9 @@ public sealed class BenchCardPageTests : BunitContext
     private const string WheelNut =
         "/bench/clamp-load?thread=M12x1.5&torque=110&class=10.9&seat=flat&head=19&hole=13.5&threads=dry&deviation=4&unit=Nm&lengths=mm";
 
+    /// <summary>Letters at 24 px that fit a phone 390 px wide, in two lines beside its mark (counted on the drawn page).</summary>
+    private const int LongestShort = 40;
+
     private BunitNavigationManager Navigation => Services.GetRequiredService<BunitNavigationManager>();
 
     /// <summary>The figures are those of the clamp band's own test: VDI 2230 long form, 110 N·m, friction 0.10 to 0.18, 4 %.</summary>
@@ -21,7 +24,8 @@ public sealed class BenchCardPageTests : BunitContext
     {
         var page = Open(WheelNut);
 
-        Assert.Equal("110 N·m (dry) clamps 37 kN to 68 kN, expected 49 kN.", page.Find(".bench-sentence").TextContent);
+        Assert.Equal("110 N·m (dry) clamps 37 to 68 kN, expected 49 kN.", Plain(page.Find(".bench-sentence")));
+        Assert.Equal("37 to 68 kN", Plain(page.Find(".bench-short")));
         Assert.Equal("19", page.Find("#bench-head").GetAttribute("value"));
         Assert.Empty(page.FindAll(".bench-example"));
     }
@@ -116,7 +120,7 @@ public sealed class BenchCardPageTests : BunitContext
     [InlineData("calibration?recorded=110&least=106&greatest=115&set-1=40&rig-1=38.8&set-2=120&rig-2=115", "hold it")]
     public void Answer_cautions(string address, string said)
     {
-        Assert.Contains(said, Open($"/bench/{address}").Find(".bench-cautions").TextContent, StringComparison.Ordinal);
+        Assert.Contains(said, Plain(Open($"/bench/{address}").Find(".bench-cautions")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -156,7 +160,7 @@ public sealed class BenchCardPageTests : BunitContext
         late.HearNext();
 
         Assert.Equal("95", page.Find("#bench-torque").GetAttribute("value"));
-        Assert.StartsWith("95 N·m", page.Find(".bench-sentence").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("95 N·m", Plain(page.Find(".bench-sentence")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -166,7 +170,7 @@ public sealed class BenchCardPageTests : BunitContext
 
         Navigation.NavigateTo(WheelNut.Replace("torque=110", "torque=80", StringComparison.Ordinal));
 
-        page.WaitForAssertion(() => Assert.StartsWith("80 N·m", page.Find(".bench-sentence").TextContent, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.StartsWith("80 N·m", Plain(page.Find(".bench-sentence")), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -180,7 +184,7 @@ public sealed class BenchCardPageTests : BunitContext
 
         Assert.Equal("110 N·m", page.Find("#bench-torque").GetAttribute("value"));
         Assert.Equal("19 mm", page.Find("#bench-head").GetAttribute("value"));
-        Assert.StartsWith("81.1 lbf·ft (dry) clamps 37 kN", page.Find(".bench-sentence").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("81.1 lbf·ft (dry) clamps 37 to 68 kN", Plain(page.Find(".bench-sentence")), StringComparison.Ordinal);
         Assert.Equal(before.Rows.Select(row => row.Band), page.FindComponent<ClampBandPicture>().Instance.Standing.Rows.Select(row => row.Band));
 
         page.Find("#unit").Change("NewtonMetre");
@@ -297,6 +301,52 @@ public sealed class BenchCardPageTests : BunitContext
         Assert.Equal(links.Count, links.Distinct().Count());
     }
 
+    [Theory]
+    [MemberData(nameof(Cards))]
+    public void Each_card_says_its_answer_before_it_asks_and_draws_it(string key)
+    {
+        var page = Open($"/bench/{key}");
+
+        Assert.InRange(Plain(page.Find(".bench-short strong")).Length, 2, LongestShort);
+        Assert.NotEmpty(page.FindAll(".bench-answer figure svg[role=img][aria-label]"));
+        var order = page.FindAll(".bench-short, .bench-answer, .bench-asked, .bench-details").Select(part => part.ClassList.First(name => name.StartsWith("bench-", StringComparison.Ordinal)));
+        Assert.Equal(["bench-short", "bench-answer", "bench-asked", "bench-details"], [.. order, .. page.FindAll(".bench-details").Count == 0 ? ["bench-details"] : Array.Empty<string>()]);
+    }
+
+    /// <summary>What is read off at the top carries three significant figures; what was entered stands as it was entered.</summary>
+    [Theory]
+    [MemberData(nameof(Cards))]
+    public void Each_cards_answer_is_rounded_to_what_can_be_known(string key)
+    {
+        var words = Plain(Open($"/bench/{key}").Find(".bench-short strong"));
+
+        foreach (System.Text.RegularExpressions.Match figure in System.Text.RegularExpressions.Regex.Matches(words, "[0-9]+([.][0-9]+)?"))
+        {
+            Assert.InRange(figure.Value.Replace(".", "", StringComparison.Ordinal).TrimStart('0').Length, 0, figure.Value == "105.5" ? 4 : 3);
+        }
+    }
+
+    [Fact]
+    public void Nothing_is_answered_large_while_an_entry_cannot_be_read()
+    {
+        var page = Open(WheelNut.Replace("torque=110", "torque=1x", StringComparison.Ordinal));
+
+        Assert.Equal("No answer yet", page.Find(".bench-short").TextContent);
+        Assert.Empty(page.FindAll(".bench-details, .bench-answer figure"));
+    }
+
+    [Fact]
+    public void Link_to_an_answer_can_be_copied_with_all_that_was_entered() =>
+        Assert.StartsWith("/bench/clamp-load?thread=M12x1.5&torque=110", Open(WheelNut).Find("button[data-copies]").GetAttribute("data-copies"), StringComparison.Ordinal);
+
+    [Fact]
+    public void List_draws_each_cards_example_small()
+    {
+        var page = Render<BenchPage>();
+
+        Assert.All(page.FindAll(".bench-link"), link => Assert.Single(link.QuerySelectorAll("figure svg[aria-hidden=true]")));
+    }
+
     public static TheoryData<string> Cards => [.. BenchCards.Groups.SelectMany(group => group.Cards).Select(card => card.Key)];
 
     private IRenderedComponent<BenchCardPage> Open(string address)
@@ -305,4 +355,7 @@ public sealed class BenchCardPageTests : BunitContext
         var key = new Uri(Navigation.Uri).Segments[^1];
         return Render<BenchCardPage>(parameters => parameters.Add(page => page.Key, key));
     }
+
+    // Figure and unit are kept on one line by a space that does not break.
+    private static string Plain(AngleSharp.Dom.IElement element) => element.TextContent.Replace('\u00a0', ' ');
 }

@@ -1,12 +1,17 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench;
 
 /// <summary>What a card answers.</summary>
+/// <param name="Short">The answer alone, to be read at arm's length: "Set 77 N·m".</param>
 /// <param name="Sentence">The answer in one sentence with its figures.</param>
-public sealed record BenchAnswer(string Sentence)
+public sealed record BenchAnswer(string Short, string Sentence)
 {
+    /// <summary>Its figures drawn; the first also stands small on the list of cards.</summary>
+    public required IReadOnlyList<BenchPicture> Pictures { get; init; }
+
     /// <summary>Its figures one by one.</summary>
     public IReadOnlyList<BenchLine> Lines { get; init; } = [];
 
@@ -19,10 +24,7 @@ public sealed record BenchAnswer(string Sentence)
     /// <summary>What speaks against it, each a sentence.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
-    /// <summary>What lies on a wheel stud as a picture.</summary>
-    public WheelStudStack? Stack { get; init; }
-
-    /// <summary>The clamp load as a picture.</summary>
+    /// <summary>The clamp load condition by condition.</summary>
     public ClampStanding? Clamp { get; init; }
 }
 

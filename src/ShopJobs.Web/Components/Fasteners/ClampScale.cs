@@ -9,8 +9,6 @@ namespace ShopJobs.Web.Components.Fasteners;
 /// <param name="Step">Distance of the figures under the line, in kN.</param>
 public sealed record ClampScale(double Top, double Step)
 {
-    private static readonly double[] Steps = [1, 2, 5, 10];
-
     /// <summary>A line long enough for every band, permitted range and limit near them.</summary>
     public static ClampScale For(ClampStanding standing)
     {
@@ -23,9 +21,7 @@ public sealed record ClampScale(double Top, double Step)
 
         // A limit far beyond every band would press the bands into a corner: it is said in words and not drawn.
         farthest = limits.Where(limit => limit <= 3 * farthest).Append(farthest).Max();
-        var decade = Math.Pow(10, Math.Floor(Math.Log10(farthest / 4)));
-        var step = Steps.First(s => s * decade * 5.2 >= farthest) * decade;
-        return new ClampScale(1.06 * farthest, step);
+        return new ClampScale(1.06 * farthest, ScaleStep.For(farthest));
     }
 
     /// <summary>The figures under the line.</summary>

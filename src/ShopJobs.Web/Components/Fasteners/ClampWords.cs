@@ -59,6 +59,9 @@ public static class ClampWords
     /// <summary>A load in kN, one decimal below 20 kN.</summary>
     public static string Load(Force load) => $"{Short(load)} kN";
 
+    /// <summary>From one load to another: "37 to 68 kN".</summary>
+    public static string Loads(Force from, Force to) => $"{Short(from)} to {Load(to)}";
+
     private static string Short(Force load) => load.Kilonewtons < 20
         ? FormattableString.Invariant($"{load.Kilonewtons:0.0}")
         : FormattableString.Invariant($"{load.Kilonewtons:0}");

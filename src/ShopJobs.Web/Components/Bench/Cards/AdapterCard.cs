@@ -1,5 +1,7 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -19,11 +21,14 @@ public sealed class AdapterCard : BenchCard
     private readonly TorqueField torque = new("torque", "That torque") { Example = "110" };
     private readonly LengthField wrench = new("wrench", "Wrench: square drive to the mark of the hand") { Example = "480" };
     private readonly LengthField adapter = new("adapter", "Adapter: square drive to the fastener") { Example = "40", MayBeZero = true };
+    private readonly TorqueField graduation;
     private readonly NumberField angle = new("angle", "Angle of the adapter", "°", 0, 180)
     {
         Example = "0",
         Hint = "0° straight out, 90° to the side (no change), 180° back towards the hand.",
     };
+
+    public AdapterCard() => graduation = new("graduation", "Steps of the wrench") { Example = "1", IsAsked = AsksSetting };
 
     /// <inheritdoc/>
     public override string Key => "adapter";
@@ -35,7 +40,7 @@ public sealed class AdapterCard : BenchCard
     public override string Use => "Straight or at an angle, and back: what a setting brought to the fastener.";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<BenchField> Fields => [asked, torque, wrench, adapter, angle];
+    public override IReadOnlyList<BenchField> Fields => [asked, torque, graduation, wrench, adapter, angle];
 
     /// <inheritdoc/>
     public override BenchPaper Paper { get; } = new(
@@ -65,13 +70,32 @@ public sealed class AdapterCard : BenchCard
         var units = inputs.Units;
         var known = torque.Read(inputs);
         var ratio = new BenchLine("Setting over torque", FormattableString.Invariant($"{lever.Ratio:0.000}"), "the same for every torque with this wrench and adapter");
-        if (asked.Read(inputs))
+        if (!asked.Read(inputs))
         {
-            var setting = lever.SettingFor(known);
-            return new BenchAnswer($"For {units.Say(known)} at the fastener set {units.Say(setting)}.") { Lines = [new("Set", units.Say(setting), "not rounded to a mark of the wrench"), ratio] };
+            var came = lever.AtFastener(known);
+            return new BenchAnswer(units.Computed(came), $"Set to {units.Say(known)}, {units.Computed(came)} came to the fastener.")
+            {
+                Pictures = [new LeverPicture(lever), units.Torques(units.Mark("at the fastener", came, LineMarkKind.Value, units.Computed(came)), units.Mark("set", known, LineMarkKind.Beside))],
+                Lines = [new("At the fastener, not rounded", Exactly(came)), ratio],
+            };
         }
 
-        var came = lever.AtFastener(known);
-        return new BenchAnswer($"Set to {units.Say(known)}, {units.Say(came)} came to the fastener.") { Lines = [new("At the fastener", units.Say(came)), ratio] };
+        var step = new WrenchStep(graduation.Read(inputs));
+        var (exact, mark) = (lever.SettingFor(known), step.Nearest(lever.SettingFor(known)));
+        var brings = lever.AtFastener(mark);
+        return new BenchAnswer($"Set {units.Set(mark)}", $"For {units.Say(known)} at the fastener set {units.Set(mark)} ({step}).")
+        {
+            Pictures = [new LeverPicture(lever), units.Torques(units.Mark("set", mark, LineMarkKind.Value, units.Set(mark)), units.Mark("at the fastener", known, LineMarkKind.Beside))],
+            Lines =
+            [
+                new("The mark brings", Exactly(brings), "to the fastener: compare it with what the instruction permits"),
+                new("Set, not rounded", Exactly(exact), "before it is brought to a mark of the wrench"),
+                ratio,
+            ],
+        };
+
+        string Exactly(EnteredTorque torque) => units.Say(torque with { Value = Math.Round(torque.Value, 3) });
     }
+
+    private bool AsksSetting(BenchInputs inputs) => asked.ProblemOf(inputs) is null && asked.Read(inputs);
 }

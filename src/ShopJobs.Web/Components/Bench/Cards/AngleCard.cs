@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -64,9 +65,22 @@ public sealed class AngleCard : BenchCard
         var (least, expected, greatest) = (Row(band.High), Row(band.Nominal), Row(band.Low));
         var after = new[] { least, expected, greatest };
         var toYield = TorqueAngle.For(size, expected.Yields - expected.Snug, give);
-        return new BenchAnswer($"After the turn it clamps {units.Say(after.Min(row => row.After))} to {units.Say(after.Max(row => row.After))}"
+        var loads = (Least: after.Min(row => row.After), Greatest: after.Max(row => row.After));
+        return new BenchAnswer(
+            units.Range(loads.Least, loads.Greatest),
+            $"After the turn it clamps {units.Range(loads.Least, loads.Greatest)}"
             + (after.All(row => row.Yielded) ? ": the bolt is at yield." : after.Any(row => row.Yielded) ? ": the bolt may be at yield." : ", below yield."))
         {
+            Pictures =
+            [
+                UnitsOnALine.Loads(
+                    units.Mark("expected after the turn", expected.After),
+                    units.Mark("expected after the torque", expected.Snug, LineMarkKind.Beside),
+                    units.Mark("yields while tightening", expected.Yields, LineMarkKind.Limit)) with
+                {
+                    Span = units.Span("least to greatest after the turn", loads.Least, loads.Greatest),
+                },
+            ],
             Table = new(
                 "By friction",
                 ["Friction", "After the torque", "After the turn", "Bolt"],
@@ -78,7 +92,7 @@ public sealed class AngleCard : BenchCard
             [
                 new("The turn alone adds", units.Say(TorqueAngle.Gain(size, turned, give)), "while the bolt is elastic"),
                 new("Yields from a turn of", toYield.Degrees <= 0 ? "0°" : FormattableString.Invariant($"{toYield.Degrees:0}°"), "at the expected friction"),
-                new("Bolt and parts take up", units.Say(size.Pitch * (turned.Degrees / 360)), "P × angle/360"),
+                new("Bolt and parts take up", units.Computed(size.Pitch * (turned.Degrees / 360)), "P × angle/360"),
             ],
             Cautions = after.Any(row => row.Yielded)
                 ? ["A bolt taken to yield is stretched for good: use it again only where its maker says how often, and do not set it again by torque."]

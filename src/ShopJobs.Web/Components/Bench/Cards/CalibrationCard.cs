@@ -1,6 +1,7 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -65,15 +66,31 @@ public sealed class CalibrationCard : BenchCard
         var found = points.Where(point => point.Set.IsGiven(inputs))
             .Select(point => new CalibrationPoint(point.Set.Read(inputs).NewtonMetres, point.Rig.Read(inputs).NewtonMetres)).ToList();
         var review = TorqueReview.Of(set, TorqueUnit.NewtonMetre, found, permitted);
-        var range = $"{units.Say(permitted.Minimum)} to {units.Say(permitted.Maximum)}";
-        return new BenchAnswer(review switch
+        var range = units.Range(permitted.Minimum, permitted.Maximum);
+        var standing = review switch
         {
-            TorqueReview.Known { IsInside: true } known => $"{units.Say(known.Delivered)} was given: inside {range}.",
-            TorqueReview.Known { IsUnder: true } known => $"{units.Say(known.Delivered)} was given: below {range}.",
-            TorqueReview.Known known => $"{units.Say(known.Delivered)} was given: above {range}.",
-            _ => $"Not known: {units.Say(set)} lies outside the points.",
-        })
+            TorqueReview.Known { IsInside: true } => "inside",
+            TorqueReview.Known { IsUnder: true } => "below",
+            TorqueReview.Known => "above",
+            _ => null,
+        };
+        var given = review is TorqueReview.Known certain ? units.Computed(certain.Delivered, permitted.Minimum, permitted.Maximum) : null;
+        return new BenchAnswer(
+            given is null ? "Not known" : $"{given}, {standing}",
+            given is null ? $"Not known: {units.Say(set)} lies outside the points." : $"{given} was given: {standing} {range}.")
         {
+            Pictures =
+            [
+                units.Torques(
+                [
+                    .. review is TorqueReview.Known known ? new[] { units.Mark("given", known.Delivered, LineMarkKind.Value, given) } : [],
+                    units.Mark("recorded", set, LineMarkKind.Beside),
+                ]) with
+                {
+                    Permitted = units.Span("permitted", permitted.Minimum, permitted.Maximum),
+                },
+            ],
+            Lines = review is TorqueReview.Known exact ? [new("Given, not rounded", units.Say(exact.Delivered), "between the two nearest points")] : [],
             Table = new(
                 "Points",
                 ["Set or shown", "Rig read", "Deviation (ISO 6789)", "In words"],

@@ -1,6 +1,7 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -38,17 +39,27 @@ public sealed class CertificateCard : BenchCard
         var signed = sign.Read(inputs) * percent.Read(inputs);
         var deviation = CertificatePercent.ToPoint(torque.Value, signed, PercentDefinition.Deviation);
         var delivered = CertificatePercent.ToPoint(torque.Value, signed, PercentDefinition.Delivered);
-        return new BenchAnswer(signed == 0
-            ? $"No error: {units.Say(torque)} was given."
-            : $"{Given(deviation)} or {Given(delivered)} was given, by which of the two it is.")
+        return new BenchAnswer(
+            signed == 0 ? units.Say(torque) : $"{Given(deviation)} or {Given(delivered)}",
+            signed == 0
+                ? $"No error: {units.Say(torque)} was given."
+                : $"{Given(deviation)} or {Given(delivered)} was given, by which of the two it is.")
         {
+            Pictures =
+            [
+                units.Torques(
+                    units.Mark("read as a deviation", Torque(deviation), LineMarkKind.Value, Given(deviation)),
+                    units.Mark("read as delivered", Torque(delivered), LineMarkKind.Value, Given(delivered)),
+                    units.Mark("set or shown", torque, LineMarkKind.Beside)),
+            ],
             Lines =
             [
-                new("Deviation, ISO 6789", Given(deviation), deviation.Words()),
-                new("Delivered over set", Given(delivered), delivered.Words()),
+                new("Deviation, ISO 6789", units.Say(Torque(deviation)), deviation.Words()),
+                new("Delivered over set", units.Say(Torque(delivered)), delivered.Words()),
             ],
         };
 
-        string Given(CalibrationPoint point) => units.Say(torque with { Value = Math.Round(point.RigRead, 2) });
+        EnteredTorque Torque(CalibrationPoint point) => torque with { Value = Math.Round(point.RigRead, 2) };
+        string Given(CalibrationPoint point) => units.Computed(torque with { Value = point.RigRead });
     }
 }

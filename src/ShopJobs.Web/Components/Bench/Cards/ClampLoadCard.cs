@@ -1,6 +1,7 @@
 using FluentValidation;
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using ShopJobs.Web.Components.Fasteners;
 using UnitsNet;
 
@@ -100,14 +101,20 @@ public sealed class ClampLoadCard : BenchCard
         var units = inputs.Units;
         if (standing.Rows[0].Band is not ClampBand.Computed band)
         {
-            return new BenchAnswer("No band is computed for this.") { Clamp = standing };
+            return new BenchAnswer("Not computed", "No band is computed for this.")
+            {
+                Pictures = [units.Torques(units.Mark("torque", set))],
+                Clamp = standing,
+            };
         }
 
         var joint = JointGeometry.For(specification.Thread, specification.Seat!);
         var loosens = ClampLoad.LooseningTorque(joint, band.Nominal, specification.Friction!.Nominal, specification.Friction.Nominal);
         return new BenchAnswer(
-            $"{units.Say(set)} ({ClampWords.Of(specification.Condition)}) clamps {units.Say(band.Minimum)} to {units.Say(band.Maximum)}, expected {units.Say(band.Nominal)}.")
+            units.Range(band.Minimum, band.Maximum),
+            $"{units.Say(set)} ({ClampWords.Of(specification.Condition)}) clamps {units.Range(band.Minimum, band.Maximum)}, expected {units.Say(band.Nominal)}.")
         {
+            Pictures = [Drawn(units, standing, band)],
             Clamp = standing,
             Lines =
             [
@@ -127,6 +134,18 @@ public sealed class ClampLoadCard : BenchCard
                 ofYield is { } yield ? FormattableString.Invariant($"{yield:0 %} of yield while tightening") : null,
             }.Where(words => words is not null)));
     }
+
+    /// <summary>The stated condition on one line; the others stand below it, each on its own.</summary>
+    private static NumberLine Drawn(BenchUnits units, ClampStanding standing, ClampBand.Computed band) => UnitsOnALine.Loads(
+    [
+        units.Mark("expected", band.Nominal),
+        .. standing.Limits.Select(limit => units.Mark(ClampWords.Of(limit.Kind), limit.Load, LineMarkKind.Limit)),
+    ])
+    with
+    {
+        Span = units.Span("least to greatest", band.Minimum, band.Maximum),
+        Permitted = standing.Rows[0].Permitted is { } range ? units.Span("permitted torque gives", range.Least, range.Greatest) : null,
+    };
 
     private TorqueSpecification Specification(BenchInputs inputs)
     {

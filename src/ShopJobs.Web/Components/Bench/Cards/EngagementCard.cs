@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -66,13 +67,23 @@ public sealed class EngagementCard : BenchCard
         var loads = Engagement.Loads(size, length, bolt, inPart)!.Value;
         var critical = Engagement.Critical(size, bolt, inPart)!.Value;
         var insert = ThreadStripping.Load(ThreadStripping.InsertArea(size.NominalDiameter, length), inPart * ThreadStripping.ShearOverTensile);
-        return new BenchAnswer(loads.BoltBreaksFirst
-            ? $"Enough: the bolt breaks at {units.Say(loads.BoltBreaks)}, before a thread strips at {units.Say(loads.Strips)}."
-            : $"Not enough: a thread strips at {units.Say(loads.Strips)}, before the bolt breaks at {units.Say(loads.BoltBreaks)}.")
+        return new BenchAnswer(
+            loads.BoltBreaksFirst ? "Enough" : "Not enough",
+            loads.BoltBreaksFirst
+                ? $"Enough: the bolt breaks at {units.Say(loads.BoltBreaks)}, before a thread strips at {units.Say(loads.Strips)}."
+                : $"Not enough: a thread strips at {units.Say(loads.Strips)}, before the bolt breaks at {units.Say(loads.BoltBreaks)}.")
         {
+            Pictures =
+            [
+                new NumberLine(units.LengthSymbol,
+                [
+                    units.Mark("engaged", length),
+                    new("enough from", units.In(critical), units.Computed(critical), LineMarkKind.Limit),
+                ]),
+            ],
             Lines =
             [
-                new("Enough from", units.Say(critical), FormattableString.Invariant($"{critical / size.NominalDiameter:0.00} × the diameter; both give at one load there")),
+                new("Enough from", units.Computed(critical), FormattableString.Invariant($"{critical / size.NominalDiameter:0.00} × the diameter; both give at one load there")),
                 new("Bolt breaks at", units.Say(loads.BoltBreaks)),
                 new("Its thread strips at", units.Say(loads.BoltThreadStrips)),
                 new("The part's thread strips at", units.Say(loads.NutThreadStrips)),

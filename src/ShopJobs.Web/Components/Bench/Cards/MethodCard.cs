@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -38,8 +39,9 @@ public sealed class MethodCard : BenchCard
         ArgumentNullException.ThrowIfNull(inputs);
         var (units, aimed, way) = (inputs.Units, load.Read(inputs), method.Read(inputs));
         var (least, greatest) = TighteningFactor.Around(aimed, way);
-        return new BenchAnswer($"Aiming at {units.Say(aimed)}, it clamps {units.Say(least)} to {units.Say(greatest)}.")
+        return new BenchAnswer(units.Range(least, greatest), $"Aiming at {units.Say(aimed)}, it clamps {units.Range(least, greatest)}.")
         {
+            Pictures = [UnitsOnALine.Loads(units.Mark("aimed at", aimed)) with { Span = units.Span(Words(way), least, greatest) }],
             Table = new(
                 "Each way beside the others",
                 ["Way", "Factor αA", "Least", "Greatest"],

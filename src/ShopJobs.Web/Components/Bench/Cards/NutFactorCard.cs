@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -39,7 +40,7 @@ public sealed class NutFactorCard : BenchCard
     public override string Key => "nut-factor";
 
     /// <inheritdoc/>
-    public override string Question => "What does a nut factor make of it?";
+    public override string Question => "Torque from a K factor";
 
     /// <inheritdoc/>
     public override string Use => "T = K d F each way, and the factor of a torque and a load that were measured together.";
@@ -68,14 +69,19 @@ public sealed class NutFactorCard : BenchCard
     {
         ArgumentNullException.ThrowIfNull(inputs);
         var (units, diameter) = (inputs.Units, thread.Read(inputs).NominalDiameter);
-        var sentence = asked.Read(inputs) switch
+        var answer = asked.Read(inputs) switch
         {
-            Wanted.Load => $"{units.Say(torque.Read(inputs))} clamps {units.Say(Load(high))} to {units.Say(Load(low))}.",
-            Wanted.Torque => $"{units.Say(load.Read(inputs))} takes {units.Say(Needed(low))} to {units.Say(Needed(high))}.",
-            _ => FormattableString.Invariant(
-                $"The nut factor of that test is {ClampLoad.NutFactor(torque.Read(inputs).ToTorque(), diameter, load.Read(inputs)):0.000}."),
+            Wanted.Load => new BenchAnswer(units.Range(Load(high), Load(low)), $"{units.Say(torque.Read(inputs))} clamps {units.Range(Load(high), Load(low))}.")
+            {
+                Pictures = [UnitsOnALine.Loads(units.Mark("at the least K", Load(low)), units.Mark("at the greatest K", Load(high))) with { Span = units.Span("clamp load", Load(high), Load(low)) }],
+            },
+            Wanted.Torque => new BenchAnswer(units.Range(Needed(low), Needed(high)), $"{units.Say(load.Read(inputs))} takes {units.Range(Needed(low), Needed(high))}.")
+            {
+                Pictures = [units.Torques(units.Mark("at the least K", Needed(low)), units.Mark("at the greatest K", Needed(high))) with { Span = units.Span("torque", Needed(low), Needed(high)) }],
+            },
+            _ => OfATest(ClampLoad.NutFactor(torque.Read(inputs).ToTorque(), diameter, load.Read(inputs))),
         };
-        return new BenchAnswer(sentence)
+        return answer with
         {
             Table = new(
                 "Published factors: they differ by more than a wrench does",
@@ -90,6 +96,21 @@ public sealed class NutFactorCard : BenchCard
 
         UnitsNet.Force Load(NumberField factor) => ClampLoad.FromTorque((double)factor.Read(inputs), diameter, torque.Read(inputs).ToTorque());
         UnitsNet.Torque Needed(NumberField factor) => ClampLoad.ToTorque((double)factor.Read(inputs), diameter, load.Read(inputs));
+    }
+
+    private static BenchAnswer OfATest(double factor)
+    {
+        var (least, greatest) = (NutFactors.Published.Min(row => row.Low), NutFactors.Published.Max(row => row.High));
+        return new BenchAnswer($"K {ShownFigure.Of(factor)}", $"The nut factor of that test is {ShownFigure.Of(factor)}.")
+        {
+            Pictures =
+            [
+                new NumberLine("", [new("this test", factor, ShownFigure.Of(factor))])
+                {
+                    Span = new("published factors", least, greatest, $"{ShownFigure.Of(least)} to {ShownFigure.Of(greatest)}"),
+                },
+            ],
+        };
     }
 
     private bool Is(BenchInputs inputs, Wanted wanted) => asked.ProblemOf(inputs) is null && asked.Read(inputs) == wanted;

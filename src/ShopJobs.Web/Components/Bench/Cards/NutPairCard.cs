@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -60,21 +61,29 @@ public sealed class NutPairCard : BenchCard
         var wanted = driven.ToTorque();
         var yield = strength.IsGiven(inputs) && strength.Read(inputs).YieldLoad(size) is not null
             ? strength.Read(inputs).YieldStress(size.NominalDiameter) : null;
-        var sentence = driven.NewtonMetres >= jammed.NewtonMetres
-            ? $"No: the nuts jammed at {units.Say(jammed)} turn against each other before {units.Say(driven)} is reached."
+        var (low, high) = (units.Computed(At(creep.AtLowFriction), driven), units.Computed(At(creep.AtHighFriction), driven));
+        var (verdict, why) = driven.NewtonMetres >= jammed.NewtonMetres
+            ? ("No", $"the nuts jammed at {units.Say(jammed)} turn against each other before {units.Say(driven)} is reached")
             : wanted < creep.AtLowFriction
-                ? $"Yes: the pair may creep from {units.Say(creep.AtLowFriction)}, and {units.Say(driven)} stays below."
+                ? ("Yes", $"the pair may creep from {low}, and {units.Say(driven)} stays below")
                 : wanted < creep.AtHighFriction
-                    ? $"Perhaps: the pair may creep from {units.Say(creep.AtLowFriction)} at low friction, {units.Say(creep.AtHighFriction)} at high."
-                    : $"No: the pair creeps from {units.Say(creep.AtHighFriction)} even at high friction.";
-        return new BenchAnswer(sentence)
+                    ? ("Perhaps", $"the pair may creep from {low} at low friction, {high} at high")
+                    : ("No", $"the pair creeps from {high} even at high friction");
+        return new BenchAnswer(verdict, $"{verdict}: {why}.")
         {
+            Pictures =
+            [
+                units.Torques(units.Mark("drives the stud", driven), units.Mark("jam torque", jammed, LineMarkKind.Limit)) with
+                {
+                    Span = units.Span("the pair creeps from, by friction", creep.AtLowFriction, creep.AtHighFriction),
+                },
+            ],
             Lines =
             [
-                new("Creeps from, at low friction", units.Say(creep.AtLowFriction), FormattableString.Invariant($"friction {friction.Low:0.00}")),
-                new("Creeps from, at high friction", units.Say(creep.AtHighFriction), FormattableString.Invariant($"friction {friction.High:0.00}")),
-                new("Load between the nuts", $"{units.Say(JamLoad(friction.High))} to {units.Say(JamLoad(friction.Low))}"),
-                new("Wrong nut backs off at", $"{units.Say(WrongNut(friction.Low))} to {units.Say(WrongNut(friction.High))}", "when the inner nut is driven"),
+                new("Creeps from, at low friction", low, FormattableString.Invariant($"friction {friction.Low:0.00}")),
+                new("Creeps from, at high friction", high, FormattableString.Invariant($"friction {friction.High:0.00}")),
+                new("Load between the nuts", units.Range(JamLoad(friction.High), JamLoad(friction.Low))),
+                new("Wrong nut backs off at", units.Range(WrongNut(friction.Low), WrongNut(friction.High)), "when the inner nut is driven"),
                 .. yield is { } limit
                     ? new BenchLine[]
                     {
@@ -88,6 +97,7 @@ public sealed class NutPairCard : BenchCard
                 : ["If the line of paint is broken the torque is void. Jam higher as the maker allows, use another way of driving, or ask the lead."],
         };
 
+        static EnteredTorque At(Torque torque) => new((decimal)torque.NewtonMeters, TorqueUnit.NewtonMetre);
         Force JamLoad(double mu) => NutPair.JamLoad(size, mean, jammed.ToTorque(), mu);
         Torque WrongNut(double mu) => NutPair.WrongNutBreak(size, mean, jammed.ToTorque(), mu);
     }

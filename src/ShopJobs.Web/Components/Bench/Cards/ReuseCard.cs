@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -43,11 +44,21 @@ public sealed class ReuseCard : BenchCard
         ArgumentNullException.ThrowIfNull(inputs);
         int? limit = allowed.IsGiven(inputs) ? (int)allowed.Read(inputs) : null;
         var use = new FastenerUse((int)used.Read(inputs), limit, yielded.Read(inputs), damaged.Read(inputs));
-        return use.WhyNot is { } why
-            ? new BenchAnswer("No.") { Cautions = [why] }
-            : new BenchAnswer(use.Left is { } left
-                ? $"Yes, {left} more {(left == 1 ? "time" : "times")}."
-                : "Yes, as far as counting goes: its maker sets no limit.");
+        var said = use.WhyNot is not null ? "No"
+            : use.Left is { } left ? $"Yes, {left} more {(left == 1 ? "time" : "times")}"
+            : "Yes, as far as counting goes: its maker sets no limit";
+        return new BenchAnswer(use.Left is null && use.WhyNot is null ? "Yes" : said, $"{said}.")
+        {
+            Pictures =
+            [
+                new NumberLine("",
+                [
+                    new("used", (double)used.Read(inputs), used.Read(inputs).ToString("0", System.Globalization.CultureInfo.InvariantCulture)),
+                    .. limit is { } most ? new LineMark[] { new("allowed", most, FormattableString.Invariant($"{most}"), LineMarkKind.Limit) } : [],
+                ]),
+            ],
+            Cautions = use.WhyNot is { } why ? [why] : [],
+        };
     }
 
     private static ChoiceField<bool> YesNo(string key, string label) => new(key, label, [new("no", "no", false), new("yes", "yes", true)]) { Example = "no" };

@@ -1,5 +1,7 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -27,7 +29,10 @@ public sealed class RunDownCard : BenchCard
         Hint = "0 where it turns with the fingers.",
     };
 
+    private readonly TorqueField graduation;
     private readonly ChoiceField<bool> used = new("used", "The nut is", [new("new", "new", false), new("used", "used", true)]) { Example = "new" };
+
+    public RunDownCard() => graduation = new("graduation", "Steps of the wrench") { Example = "1", IsAsked = AddsWhatIsMeasured };
 
     /// <inheritdoc/>
     public override string Key => "run-down";
@@ -39,7 +44,7 @@ public sealed class RunDownCard : BenchCard
     public override string Use => "What to set when the run-down torque is included, added or not mentioned, and whether the nut still locks.";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<BenchField> Fields => [thread, least, greatest, rule, low, high, measured, used];
+    public override IReadOnlyList<BenchField> Fields => [thread, least, greatest, rule, low, high, measured, graduation, used];
 
     /// <inheritdoc/>
     public override BenchPaper Paper { get; } = new(
@@ -72,14 +77,31 @@ public sealed class RunDownCard : BenchCard
         var (from, to) = runDown.Clamping(stated, says);
         EnteredTorque? found = measured.IsGiven(inputs) ? measured.Read(inputs) : null;
         var published = used.Read(inputs) ? PrevailingTorque.LeastOfUsedNut(size) : null;
-        return new BenchAnswer(Set() is { } setting
-            ? $"Set {setting}; {Range(from, to)} of it clamps."
-            : $"{Range(from, to)} clamps; measure the run-down torque on this nut, then add it.")
+        WrenchStep? step = AddsWhatIsMeasured(inputs) ? new WrenchStep(graduation.Read(inputs)) : null;
+        var (setLeast, setGreatest) = (ToSet(stated.Minimum), ToSet(stated.Maximum));
+        return new BenchAnswer(
+            Set() is { } setting ? $"Set {setting}" : "Measure the run-down first",
+            Set() is not null
+                ? $"Set {Set()}{(step is { } marks ? $" ({marks})" : "")}; {units.ComputedRange(from, to)} of it clamps."
+                : $"{units.ComputedRange(from, to)} clamps; measure the run-down torque on this nut, then add it.")
         {
+            Pictures =
+            [
+                units.Torques(
+                [
+                    .. setLeast is { } first ? new[] { units.Mark("set", first) } : [],
+                    .. setGreatest is { } last && last != setLeast ? new[] { units.Mark("set at most", last) } : [],
+                    .. setLeast is null ? new[] { units.Mark("stated", stated.Minimum, LineMarkKind.Beside) } : [],
+                ]) with
+                {
+                    Span = units.Span("clamps", from, to, units.ComputedRange(from, to)),
+                },
+            ],
             Lines =
             [
-                .. Set() is { } set ? new BenchLine[] { new("Set", set, says == RunDown.Add ? "stated torque and measured run-down torque" : "as stated") } : [],
-                new("Clamps", Range(from, to), says == RunDown.NotStated ? "from one reading of the instruction to the other: ask the maker" : "what is left for the joint"),
+                .. Set() is { } set ? new BenchLine[] { new("Set", set, says == RunDown.Add ? "stated torque and measured run-down torque, on a mark of the wrench" : "as stated") } : [],
+                .. step is not null ? new BenchLine[] { new("Set, not rounded", units.Range(Added(stated.Minimum), Added(stated.Maximum)), "before it is brought to a mark of the wrench") } : [],
+                new("Clamps", units.ComputedRange(from, to), says == RunDown.NotStated ? "from one reading of the instruction to the other: ask the maker" : "what is left for the joint"),
                 .. published is { } limit
                     ? new BenchLine[] { new("Least of a used nut", units.Say(limit), "FAA AC 43.13-1B table 7-2; the maker's own value wins") }
                     : [],
@@ -87,11 +109,14 @@ public sealed class RunDownCard : BenchCard
             Cautions = [.. Cautions(found, published)],
         };
 
-        string? Set() => says != RunDown.Add ? Range(stated.Minimum, stated.Maximum)
-            : found is { } torque ? Range(RunDownTorque.ToSet(stated.Minimum, says, torque), RunDownTorque.ToSet(stated.Maximum, says, torque))
-            : null;
+        EnteredTorque Added(EnteredTorque torque) => RunDownTorque.ToSet(torque, says, found ?? torque with { Value = 0 });
 
-        string Range(EnteredTorque a, EnteredTorque b) => a.NewtonMetres == b.NewtonMetres ? units.Say(a) : $"{units.Say(a)} to {units.Say(b)}";
+        EnteredTorque? ToSet(EnteredTorque torque) => says != RunDown.Add ? torque : step?.Nearest(Added(torque));
+
+        string? Set() => setLeast is not { } a || setGreatest is not { } b ? null
+            : says != RunDown.Add ? units.Range(a, b)
+            : a == b ? units.Set(a)
+            : $"{units.Set(a)} to {units.Set(b)}";
 
         IEnumerable<string> Cautions(EnteredTorque? torque, EnteredTorque? leastOfUsed)
         {
@@ -107,4 +132,6 @@ public sealed class RunDownCard : BenchCard
             }
         }
     }
+
+    private bool AddsWhatIsMeasured(BenchInputs inputs) => rule.ProblemOf(inputs) is null && rule.Read(inputs) == RunDown.Add && measured.IsGiven(inputs);
 }

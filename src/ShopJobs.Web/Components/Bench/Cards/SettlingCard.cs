@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -69,8 +70,17 @@ public sealed class SettlingCard : BenchCard
         var (units, size, give) = (inputs.Units, thread.Read(inputs), joint.Read(inputs));
         var settles = Embedding.Settling(roughness.Read(inputs), shear.Read(inputs), heads.Read(inputs), (int)inner.Read(inputs));
         var lost = Settling.Of(made.Read(inputs), settles, give);
-        return new BenchAnswer(FormattableString.Invariant($"It loses {lost.Share:0 %}: {units.Say(lost.Left)} of {units.Say(lost.Made)} is left."))
+        return new BenchAnswer(
+            FormattableString.Invariant($"Loses {lost.Share:0 %}"),
+            FormattableString.Invariant($"It loses {lost.Share:0 %}: {units.Say(lost.Left)} of {units.Say(lost.Made)} is left."))
         {
+            Pictures =
+            [
+                UnitsOnALine.Loads(units.Mark("left", lost.Left), units.Mark("when it was tightened", lost.Made, LineMarkKind.Beside)) with
+                {
+                    Span = units.Span("lost", lost.Left, lost.Made) with { Figure = units.Say(lost.Loss) },
+                },
+            ],
             Lines =
             [
                 new("Faces settle by", FormattableString.Invariant($"{settles.Micrometers:0.0} µm"), "fZ"),

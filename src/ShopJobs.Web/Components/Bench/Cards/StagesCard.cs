@@ -1,5 +1,7 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -41,14 +43,34 @@ public sealed class StagesCard : BenchCard
     {
         ArgumentNullException.ThrowIfNull(inputs);
         var (units, picked, torque) = (inputs.Units, pattern.Read(inputs), final.Read(inputs));
-        var step = graduation.Read(inputs);
-        var stages = picked.StagesOf(torque, step.NewtonMetres / torque.Unit.NewtonMetresPerUnit());
-        return new BenchAnswer(string.Join(", then ", stages.Select(units.Say)) + ".")
+        var step = new WrenchStep(graduation.Read(inputs));
+        var stages = picked.StagesOf(torque, step.Size.NewtonMetres / torque.Unit.NewtonMetresPerUnit());
+        var marks = stages.Select((stage, at) => (Percent: picked.Percent[at], Mark: stage == torque ? torque : step.Nearest(stage), Is0: stage.Value == 0))
+            .Where(stage => !stage.Is0).ToList();
+        return new BenchAnswer(string.Join(", ", marks.Select(stage => units.Set(stage.Mark))), $"{string.Join(", then ", marks.Select(stage => units.Set(stage.Mark)))} ({step}).")
         {
-            Lines = [.. stages.Select((stage, at) => new BenchLine(FormattableString.Invariant($"Stage {at + 1}"), units.Say(stage), FormattableString.Invariant($"{picked.Percent[at]} %")))],
-            Cautions = torque.NewtonMetres <= StagedTightening.TwoStagesAbove.NewtonMetres
-                ? [$"Up to {units.Say(StagedTightening.TwoStagesAbove)} the manual behind the two stages asks for none."]
-                : stages[0].Value == 0 ? ["The steps of the wrench are coarser than the first stage: use a finer wrench."] : [],
+            Pictures = [units.Torques([.. marks.Select((stage, at) => units.Mark(Name(at), stage.Mark, LineMarkKind.Value, units.Set(stage.Mark)))])],
+            Lines = [.. marks.Select((stage, at) => new BenchLine(Name(at), units.Set(stage.Mark), FormattableString.Invariant($"{stage.Percent} %")))],
+            Cautions = [.. Cautions()],
         };
+
+        static string Name(int at) => FormattableString.Invariant($"Stage {at + 1}");
+
+        IEnumerable<string> Cautions()
+        {
+            if (torque.NewtonMetres <= StagedTightening.TwoStagesAbove.NewtonMetres)
+            {
+                yield return $"Up to {units.Say(StagedTightening.TwoStagesAbove)} the manual behind the two stages asks for none.";
+            }
+            else if (stages[0].Value == 0)
+            {
+                yield return "The steps of the wrench are coarser than the first stage: use a finer wrench.";
+            }
+
+            if (!step.IsMark(torque))
+            {
+                yield return $"{units.Say(torque)} is no mark of this wrench ({step}): the last stage needs a finer one.";
+            }
+        }
     }
 }

@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -15,7 +16,7 @@ public sealed class StrengthCard : BenchCard
     public override string Key => "strength";
 
     /// <inheritdoc/>
-    public override string Question => "What does this bolt bear?";
+    public override string Question => "How strong is this bolt?";
 
     /// <inheritdoc/>
     public override string Use => "Proof, yield and breaking load of a class, and whether the nut is strong enough for it.";
@@ -49,9 +50,25 @@ public sealed class StrengthCard : BenchCard
         var (units, size, bolt) = (inputs.Units, thread.Read(inputs), strength.Read(inputs));
         var values = bolt.ValuesFor(size.NominalDiameter)!.Value;
         var pairing = nut.IsGiven(inputs) ? NutPairing.Judge(bolt, nut.Read(inputs)) : null;
-        return new BenchAnswer(bolt.ProofLoad(size) is { } proof
-            ? $"{size} {bolt} bears {units.Say(proof)} without stretching for good, and breaks at {units.Say(bolt.UltimateLoad(size)!.Value)} or more."
-            : $"{size} {bolt} yields at {units.Say(bolt.YieldLoad(size)!.Value)} or more, and breaks at {units.Say(bolt.UltimateLoad(size)!.Value)} or more.")
+        var breaks = bolt.UltimateLoad(size)!.Value;
+        return (bolt.ProofLoad(size) is { } proof
+            ? new BenchAnswer($"Bears {units.Say(proof)}", $"{size} {bolt} bears {units.Say(proof)} without stretching for good, and breaks at {units.Say(breaks)} or more.")
+            {
+                Pictures =
+                [
+                    UnitsOnALine.Loads(
+                        [.. bolt.YieldLoad(size) is { } yields ? new[] { units.Mark("yields", yields) } : [], units.Mark("breaks", breaks, LineMarkKind.Limit)]) with
+                    {
+                        Span = units.Span("bears without stretching for good", Force.Zero, proof),
+                    },
+                ],
+            }
+            : new BenchAnswer(
+                $"Yields at {units.Say(bolt.YieldLoad(size)!.Value)}",
+                $"{size} {bolt} yields at {units.Say(bolt.YieldLoad(size)!.Value)} or more, and breaks at {units.Say(breaks)} or more.")
+            {
+                Pictures = [UnitsOnALine.Loads(units.Mark("yields", bolt.YieldLoad(size)!.Value), units.Mark("breaks", breaks, LineMarkKind.Limit))],
+            }) with
         {
             Lines =
             [

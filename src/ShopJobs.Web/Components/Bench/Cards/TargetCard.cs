@@ -66,11 +66,13 @@ public sealed class TargetCard : BenchCard
     {
         ArgumentNullException.ThrowIfNull(inputs);
         var units = inputs.Units;
+        var permitted = new TorqueRange(least.Read(inputs), greatest.Read(inputs));
+        var step = new WrenchStep(graduation.Read(inputs));
         var choice = TargetChooser.Choose(new TargetQuestion
         {
-            Permitted = new TorqueRange(least.Read(inputs), greatest.Read(inputs)),
+            Permitted = permitted,
             DeviationPercent = deviation.Read(inputs),
-            Graduation = graduation.Read(inputs),
+            Graduation = step.Size,
             ToolBottom = bottom.IsGiven(inputs) ? bottom.Read(inputs) : null,
             ToolTop = top.IsGiven(inputs) ? top.Read(inputs) : null,
             Jam = jam.IsGiven(inputs) ? jam.Read(inputs) : null,
@@ -79,31 +81,10 @@ public sealed class TargetCard : BenchCard
         });
         return choice switch
         {
-            TargetChoice.Safe safe => new BenchAnswer((safe.Setting == safe.Target
-                ? $"Set {units.Say(safe.Target)}"
-                : $"Set {units.Say(safe.Setting)} for {units.Say(safe.Target)} at the fastener") + $": {Room(safe, units)} is safe.")
-            {
-                Lists = [new("Limits", safe.Limits), Widening(choice)],
-                Cautions = choice.Cautions,
-            },
-            TargetChoice.Stated stated => new BenchAnswer($"One value is stated: set {units.Say(stated.Setting)}. Nothing is chosen.")
-            {
-                Cautions = stated.Conflicts,
-                Lists = [Widening(choice)],
-            },
-            TargetChoice.None none => new BenchAnswer("No safe target exists with this wrench.") { Cautions = none.Reasons, Lists = [Widening(choice)] },
+            TargetChoice.Safe safe => TargetAnswers.Of(safe, permitted, step, units),
+            TargetChoice.Stated stated => TargetAnswers.Of(stated, permitted, step, units),
+            TargetChoice.None none => TargetAnswers.Of(none, permitted, units),
             _ => throw new InvalidOperationException("A choice is safe, stated or none."),
         };
     }
-
-    /// <summary>The safe interval in tenths, rounded inwards.</summary>
-    private static string Room(TargetChoice.Safe safe, BenchUnits units)
-    {
-        return $"{Inwards(safe.Low, MidpointRounding.ToPositiveInfinity)} to {Inwards(safe.High, MidpointRounding.ToNegativeInfinity)}";
-
-        string Inwards(EnteredTorque end, MidpointRounding rounding) =>
-            units.Say(new EnteredTorque(Math.Round(end.NewtonMetres / units.TorqueUnit.NewtonMetresPerUnit(), 1, rounding), units.TorqueUnit));
-    }
-
-    private static BenchList Widening(TargetChoice choice) => new("What would widen it", choice.Widening);
 }

@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using UnitsNet;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -42,8 +43,11 @@ public sealed class ThreadCard : BenchCard
     {
         ArgumentNullException.ThrowIfNull(inputs);
         var (units, size) = (inputs.Units, thread.Read(inputs));
-        return new BenchAnswer($"{size}: stress area {units.Say(size.StressArea)}, core {units.SayFine(size.MinorDiameter)}.")
+        return new BenchAnswer(
+            $"Core {units.Computed(size.MinorDiameter)}",
+            $"{size}: stress area {units.Say(size.StressArea)}, pitch diameter {units.Computed(size.PitchDiameter)}, core {units.Computed(size.MinorDiameter)}.")
         {
+            Pictures = [new ThreadPicture(size)],
             Lines =
             [
                 new("Pitch", units.SayFine(size.Pitch), "P"),

@@ -1,6 +1,7 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -64,16 +65,25 @@ public sealed class ToolCard : BenchCard
         var isSetting = tool >= ToolClass.SettingGraduated;
         var due = first.IsGiven(inputs)
             && RecalibrationInterval.Iso6789.IsDue(first.Read(inputs), day.Read(inputs), (int)cycles.Read(inputs), dropped.Read(inputs));
-        return new BenchAnswer(FormattableString.Invariant(
-            $"At {units.Say(set)} it may be off by {percent:0} %: {units.Say(permitted.Minimum)} to {units.Say(permitted.Maximum)}."))
+        return new BenchAnswer(
+            units.ComputedRange(permitted.Minimum, permitted.Maximum),
+            FormattableString.Invariant($"At {units.Say(set)} it may be off by {percent:0} %: {units.ComputedRange(permitted.Minimum, permitted.Maximum)}."))
         {
+            Pictures =
+            [
+                units.Torques(units.Mark(isSetting ? "set" : "shown", set)) with
+                {
+                    Span = units.Span("given", permitted.Minimum, permitted.Maximum, units.ComputedRange(permitted.Minimum, permitted.Maximum)),
+                },
+            ],
             Lines =
             [
-                new("Finest step of a display", units.Say(ToolClasses.QuarterOfDeviation(set, percent)), "at most; also the uncertainty of what it is tested against"),
+                new("Given, not rounded", units.Range(permitted.Minimum, permitted.Maximum), "what is set or shown, less and more by its limit"),
+                new("Finest step of a display", units.Computed(ToolClasses.QuarterOfDeviation(set, percent)), "at most; also the uncertainty of what it is tested against"),
                 new("Loads to the top before a test", FormattableString.Invariant($"{(isSetting ? ToolClasses.SettingPreloads : ToolClasses.IndicatingPreloads)}"),
                     isSetting ? "type II, a tool that is set" : "type I, a tool that shows"),
                 .. first.IsGiven(inputs)
-                    ? new BenchLine[] { new("Last day", FormattableString.Invariant($"{RecalibrationInterval.Iso6789.LastDay(first.Read(inputs)):yyyy-MM-dd}"), "12 months; the shop or its certificate may ask sooner") }
+                    ? new BenchLine[] { new("Last day", FormattableString.Invariant($"{RecalibrationInterval.Iso6789.LastDay(first.Read(inputs)):d MMM yyyy}"), "12 months; the shop or its certificate may ask sooner") }
                     : [],
             ],
             Cautions = due ? ["It is due: have it calibrated before it is used again."] : [],
@@ -95,14 +105,14 @@ public sealed class ToolCard : BenchCard
 
     private static string Words(ToolClass tool) => tool switch
     {
-        ToolClass.IndicatingBar => "shows: bar that bends or twists",
-        ToolClass.IndicatingDial => "shows: dial or display",
-        ToolClass.IndicatingElectronic => "shows: electronic",
-        ToolClass.IndicatingScrewdriver => "shows: screwdriver",
-        ToolClass.SettingGraduated => "clicks: adjustable, with a scale",
-        ToolClass.SettingFixed => "clicks: one fixed setting",
-        ToolClass.SettingUngraduated => "clicks: adjustable, without a scale",
-        ToolClass.SettingScrewdriver => "clicks: screwdriver",
-        _ => "clicks: adjustable, with a bending bar",
+        ToolClass.IndicatingBar => "Dial or digital wrench: bar that bends or twists",
+        ToolClass.IndicatingDial => "Dial or digital wrench: dial or display",
+        ToolClass.IndicatingElectronic => "Dial or digital wrench: electronic",
+        ToolClass.IndicatingScrewdriver => "Dial or digital screwdriver",
+        ToolClass.SettingGraduated => "Click wrench: adjustable, with a scale",
+        ToolClass.SettingFixed => "Click wrench: one fixed setting",
+        ToolClass.SettingUngraduated => "Click wrench: adjustable, without a scale",
+        ToolClass.SettingScrewdriver => "Click screwdriver",
+        _ => "Click wrench: adjustable, with a bending bar",
     };
 }

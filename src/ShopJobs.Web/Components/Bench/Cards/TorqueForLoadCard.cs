@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using ShopJobs.Web.Components.Fasteners;
 using UnitsNet;
 
@@ -58,8 +59,13 @@ public sealed class TorqueForLoadCard : BenchCard
         var proof = bolt?.ProofLoad(size);
         var yield = bolt?.YieldLoad(size) is null ? null : bolt.YieldStress(size.NominalDiameter);
         return new BenchAnswer(
-            $"{units.Say(wanted)} takes {units.Say(At(band.Low))} to {units.Say(At(band.High))}, {units.Say(At(band.Nominal))} at the expected friction.")
+            units.Range(At(band.Low), At(band.High)),
+            $"{units.Say(wanted)} takes {units.Range(At(band.Low), At(band.High))}, {units.Say(At(band.Nominal))} at the expected friction.")
         {
+            Pictures =
+            [
+                units.Torques(units.Mark("at the expected friction", At(band.Nominal))) with { Span = units.Span("from the least to the greatest friction", At(band.Low), At(band.High)) },
+            ],
             Table = new(
                 "By friction",
                 ["Friction", "Torque", "Nut factor K", "Of yield while tightening", "Torque at 90 % of yield"],

@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 using ShopJobs.Web.Components.Look;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
@@ -33,8 +34,12 @@ public sealed class UnitCard : BenchCard
     {
         ArgumentNullException.ThrowIfNull(inputs);
         var entered = torque.Read(inputs);
-        return new BenchAnswer($"{entered} is {inputs.Units.Say(entered)}.")
+        var other = entered.Unit != inputs.Units.TorqueUnit ? inputs.Units
+            : inputs.Units with { TorqueUnit = entered.Unit == TorqueUnit.NewtonMetre ? TorqueUnit.PoundForceFoot : TorqueUnit.NewtonMetre };
+        var own = inputs.Units with { TorqueUnit = entered.Unit };
+        return new BenchAnswer(other.Computed(entered), $"{own.Say(entered)} is {other.Computed(entered)}.")
         {
+            Pictures = [own.Torques(own.Mark("as entered", entered)), other.Torques(other.Mark("the same torque", entered))],
             Table = new(
                 "In each unit",
                 ["Unit", "As a least torque", "Four decimals", "As a greatest torque"],

@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -61,9 +62,10 @@ public sealed class WheelStudCard : BenchCard
         };
         var fit = WheelStudFit.Of(stack);
         var engaged = $"{units.Say(stack.Engaged)} engaged, {FormattableString.Invariant($"{stack.Turns:0.0}")} turns";
-        return new BenchAnswer(fit.Fits ? $"It fits: {engaged}." : $"It does not fit: {engaged}.")
+        var verdict = fit.Fits ? "It fits" : "It does not fit";
+        return new BenchAnswer(verdict, $"{verdict}: {engaged}.")
         {
-            Stack = stack,
+            Pictures = [new StackPicture(stack)],
             Lines =
             [
                 new("Reaches into the nut", stack.Available.Millimeters < 0 ? $"not at all, {units.Say(-stack.Available)} short" : units.Say(stack.Available)),

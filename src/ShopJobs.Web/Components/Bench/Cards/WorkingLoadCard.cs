@@ -1,5 +1,6 @@
 using ShopJobs.Domain.Fasteners;
 using ShopJobs.Web.Components.Bench.Fields;
+using ShopJobs.Web.Components.Bench.Pictures;
 
 namespace ShopJobs.Web.Components.Bench.Cards;
 
@@ -18,7 +19,7 @@ public sealed class WorkingLoadCard : BenchCard
     public override string Key => "working-load";
 
     /// <inheritdoc/>
-    public override string Question => "What does the bolt feel when the joint is pulled?";
+    public override string Question => "How much of the load reaches the bolt?";
 
     /// <inheritdoc/>
     public override string Use => "How far bolt and parts give, the share of a load that the bolt takes, and when the faces part.";
@@ -50,10 +51,24 @@ public sealed class WorkingLoadCard : BenchCard
         var loaded = new WorkingLoad(clamp.Read(inputs), load.Read(inputs), give.LoadShare);
         var part = loaded.OnFaces.Newtons <= 0;
         var proof = strength.IsGiven(inputs) ? strength.Read(inputs).ProofLoad(thread.Read(inputs)) : null;
-        return new BenchAnswer(part
-            ? FormattableString.Invariant($"The faces part: the clamp load is gone at {loaded.SeparationFactor:0.00} times the load.")
-            : $"The bolt feels {units.Say(loaded.InBolt)}; {units.Say(loaded.OnFaces)} still presses the faces together.")
+        return new BenchAnswer(
+            part ? "The faces part" : $"{give.LoadShare.ToString("0 %", System.Globalization.CultureInfo.InvariantCulture)} of the load",
+            part
+                ? $"The faces part: the clamp load is gone at {ShownFigure.Of(loaded.SeparationFactor)} times the load."
+                : $"The bolt feels {units.Say(loaded.InBolt)}; {units.Say(loaded.OnFaces)} still presses the faces together.")
         {
+            Pictures =
+            [
+                UnitsOnALine.Loads(
+                [
+                    units.Mark("in the bolt", loaded.InBolt),
+                    units.Mark("clamp load before", clamp.Read(inputs), LineMarkKind.Beside),
+                    .. proof is { } bears ? new[] { units.Mark("proof load", bears, LineMarkKind.Limit) } : [],
+                ]) with
+                {
+                    Span = part ? null : units.Span("still presses the faces together", UnitsNet.Force.Zero, loaded.OnFaces) with { Figure = units.Say(loaded.OnFaces) },
+                },
+            ],
             Lines =
             [
                 new("Share of the load in the bolt", FormattableString.Invariant($"{give.LoadShare:0 %}"), "C"),
