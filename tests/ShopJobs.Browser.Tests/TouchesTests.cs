@@ -55,7 +55,7 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
             await screen.ClickedAsync();
         }
 
-        await touches.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis, "SIGN 4 STEPS");
+        await touches.SignAsync(page.Locator(".sign-button:not([aria-disabled=true])"), DemoPeople.Chassis, "SIGN 4 STEPS");
         await page.Locator(".signed").WaitForAsync();
         await RowAsync("Three more nuts at 50 N·m, and four steps signed");
 
@@ -67,7 +67,7 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
             await said.ClickAsync();
         }
 
-        await touches.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis, "SIGN");
+        await touches.SignAsync(page.Locator(".sign-button:not([aria-disabled=true])"), DemoPeople.Chassis, "SIGN");
         await page.Locator(".signed").WaitForAsync();
         await RowAsync("The car lowered, and signed");
 
@@ -84,7 +84,7 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
 
         await TickAsync(page);
         await touches.SignAsync(page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: looked at by me" }), DemoPeople.Engines, "WITNESS");
-        await touches.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis, "SIGN");
+        await touches.SignAsync(page.Locator(".sign-button:not([aria-disabled=true])"), DemoPeople.Chassis, "SIGN");
         await page.Locator(".signed").WaitForAsync();
         await RowAsync("Five nuts at 110 N·m, the second person, and signed");
 

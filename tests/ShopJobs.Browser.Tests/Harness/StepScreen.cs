@@ -164,8 +164,8 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     /// <summary>Signs the step.</summary>
     public async Task SignAsync(DemoPeople.DemoPerson person)
     {
-        await page.Locator(".sign-button:not([disabled])").WaitForAsync();
-        await page.Locator(".sign-button:not([disabled])").SignWithAsync(page, person, "SIGN");
+        await page.Locator(".sign-button:not([aria-disabled=true])").WaitForAsync();
+        await page.Locator(".sign-button:not([aria-disabled=true])").SignWithAsync(page, person, "SIGN");
         await page.Locator(".signed, .trainee-signed").WaitForAsync();
     }
 

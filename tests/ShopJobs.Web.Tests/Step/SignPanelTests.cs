@@ -16,7 +16,8 @@ public sealed class SignPanelTests : BunitContext
     {
         var panel = Draw("final", StepAnswers.None);
 
-        Assert.True(panel.Find(".sign-button").HasAttribute("disabled"));
+        Assert.Equal("true", panel.Find(".sign-button").GetAttribute("aria-disabled"));
+        Assert.StartsWith("Before you can sign", panel.Find("#" + panel.Find(".sign-button").GetAttribute("aria-describedby")).TextContent, StringComparison.Ordinal);
         Assert.Equal("SIGN: done by me", panel.Find(".sign-button").TextContent);
         Assert.Equal(3, panel.FindAll(".hold-first li").Count);
     }
@@ -52,7 +53,7 @@ public sealed class SignPanelTests : BunitContext
         var ready = Draw("faces", new StepAnswers(["clean"], []));
 
         Assert.Empty(ready.FindAll(".hold-first li"));
-        Assert.False(ready.Find(".sign-button").HasAttribute("disabled"));
+        Assert.False(ready.Find(".sign-button").HasAttribute("aria-disabled"));
     }
 
     [Fact]
