@@ -22,7 +22,7 @@ internal sealed class TabletSigning(IServiceProvider services, DeviceId tablet)
 {
     private static readonly string[] Lines = ["Signed by a test"];
 
-    /// <summary>Signs a command on a car. What it covers is what stands there now.</summary>
+    /// <summary>Signs a command on a car. What it covers is what is there now.</summary>
     public async Task<DeskAnswer> SignAsync(
         CarId car, PersonId signer, string pin, SignedCommand command, IReadOnlyList<NewContent>? contents = null)
     {

@@ -69,10 +69,10 @@ public sealed class AfterTheFirstDriveTests : OneTabletTests
         var car = await Shop.CarAsync("White");
         Shop.Time.Advance(TimeSpan.FromDays(31));
         var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
-        await lead.GetByText("Lapsed: do not drive").First.WaitForAsync();
+        await lead.GetByText("Expired: do not drive").First.WaitForAsync();
         await lead.IsAccessibleEverywhereAsync("floor-lapsed");
         await lead.OpenAsync($"/cars/{car.Value}/release");
-        await lead.Locator("#road", new() { HasText = "lapsed" }).WaitForAsync();
+        await lead.Locator("#road", new() { HasText = "Expired" }).WaitForAsync();
         await lead.IsAccessibleEverywhereAsync("release-lapsed");
         await lead.OpenAsync($"/cars/{car.Value}/visit");
         await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Driven") }).ClickAsync();

@@ -17,9 +17,9 @@ public sealed class DecisionsTests : OneTabletTests
         var car = await Shop.CarAsync("White");
         var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/tools");
         await lead.GetByRole(AriaRole.Link, new() { Name = "W7" }).First.ClickAsync();
-        await lead.GetByRole(AriaRole.Button, new() { Name = "Raise doubt" }).ClickAsync();
+        await lead.GetByRole(AriaRole.Button, new() { Name = "Suspect" }).ClickAsync();
         await lead.Locator("#reason").FillAsync("Fell from the bench");
-        await lead.GetByRole(AriaRole.Button, new() { Name = "RAISE DOUBT" }).ClickAsync();
+        await lead.GetByRole(AriaRole.Button, new() { Name = "SUSPECT" }).ClickAsync();
         var recall = lead.Locator(".recall", new() { Has = lead.GetByRole(AriaRole.Heading, new() { NameRegex = new Regex("^White") }) });
         await recall.GetByText("Not told yet").WaitForAsync();
         await recall.GetByRole(AriaRole.Button, new() { Name = "Owner told", Exact = true }).ClickAsync();

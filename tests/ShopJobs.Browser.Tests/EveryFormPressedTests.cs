@@ -55,7 +55,7 @@ public sealed partial class EveryFormPressedTests
         ("SignInPage", Forms, "Sign in"),
         ("StackFormPage", Forms, "Save the wheel stack"),
         ("StartJobPanel", Forms, "Put a procedure on the car"),
-        ("StartPage", Forms, "Open an empty shop"),
+        ("StartPage", Forms, "Start an empty shop"),
         ("TakeBackForm", Forms, "TAKE IT BACK"),
         ("ThreadPanel", Forms, "ON THE THREAD"),
         ("ToolFormPage", Forms, "Enter the tool"),

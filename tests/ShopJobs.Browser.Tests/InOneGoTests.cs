@@ -77,7 +77,7 @@ public sealed class InOneGoTests : OneTabletTests
         await page.GetByText($"done, not signed, {DemoPeople.Chassis.Name}").First.WaitForAsync();
         await page.CloseAsync();
 
-        // Signed in anew he signs it first, as his list says, with the ticks that he gave.
+        // Signed in again he signs it first, as his list says, with the ticks that he gave.
         page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/my-work");
         await page.GetByText("Done by you: sign it").First.WaitForAsync();
         await page.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/by-hand@{Place}");
@@ -103,7 +103,7 @@ public sealed class InOneGoTests : OneTabletTests
         await other.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/by-hand@{Place}");
         await page.CloseAsync();
 
-        // The nuts are opened; what is run down next on a page drawn before counts too, and that page is drawn anew.
+        // The nuts are opened; what is run down next on a page drawn before counts too, and that page is drawn again.
         await new StepScreen(other, car, job).OpenAsync($"faces@{Place}");
         await new StepScreen(other, car, job).AnswerAsync();
         await DoneAsync(other, "by-hand");

@@ -30,7 +30,7 @@ public sealed class KeptNamesTests : IAsyncLifetime
         var start = await lead.NewPageAsync();
         await start.GotoAsync("/");
         await start.EvaluateAsync("document.addEventListener('submit', event => { sessionStorage.told = String(!event.target.querySelector('[role=status]').hidden); })");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
+        await start.GetByRole(AriaRole.Button, new() { Name = "Start the demo shop" }).ClickAsync();
         await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
         Assert.Equal("true", await start.EvaluateAsync<string>("sessionStorage.told"));
         await start.CloseAsync();
@@ -86,7 +86,7 @@ public sealed class KeptNamesTests : IAsyncLifetime
         foreach (var (address, name) in new[] { ("/procedures/upload", "import"), ("/nothing-here", "nothing-here") })
         {
             await page.GotoAsync(address);
-            await page.GetByRole(AriaRole.Navigation).GetByRole(AriaRole.Link, new() { Name = "Open joints" }).WaitForAsync();
+            await page.GetByRole(AriaRole.Navigation).GetByRole(AriaRole.Link, new() { Name = "Not finished" }).WaitForAsync();
             await page.IsAccessibleEverywhereAsync(name);
             Assert.False(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth > document.documentElement.clientWidth"));
         }

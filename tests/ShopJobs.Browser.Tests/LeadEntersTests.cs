@@ -34,7 +34,7 @@ public sealed class LeadEntersTests : IAsyncLifetime
     {
         var start = await lead.NewPageAsync();
         await start.GotoAsync("/");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
+        await start.GetByRole(AriaRole.Button, new() { Name = "Start the demo shop" }).ClickAsync();
         await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
         await start.CloseAsync();
         var page = await ShopBrowser.SignInAsync(lead, DemoPeople.Lead, "/");

@@ -219,7 +219,7 @@ public sealed class LostConnectionTests(LostConnectionShop shop) : IClassFixture
 
         await tablet.Page.CloseAsync();
         var back = await ShopBrowser.SignInAsync(tablet.Context, DemoPeople.Chassis, tablet.Path);
-        await Assertions.Expect(back.Locator("[data-cell-status]")).ToContainTextAsync("before its person signed in anew", new() { Timeout = 60_000 });
+        await Assertions.Expect(back.Locator("[data-cell-status]")).ToContainTextAsync("before its person last signed in", new() { Timeout = 60_000 });
         Assert.Equal([(1, 50.5m)], tablet.Pulls);
     }
 }

@@ -71,7 +71,7 @@ public sealed class MainJobTests : IAsyncLifetime
     {
         var page = await lead.NewPageAsync();
         await page.GotoAsync("/");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start the demo shop" }).ClickAsync();
         await page.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
         await page.IsAccessibleAsync("sign-in");
         await page.CloseAsync();
@@ -245,7 +245,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await desk.GetByText(new Regex("Decided: replace")).First.WaitForAsync();
         await step.ReportedAsync();
 
-        // A stud that came out takes what was signed of its hole with it: looked at and signed anew, then the new one is turned in.
+        // A stud that came out takes what was signed of its hole with it: looked at and signed again, then the new one is turned in.
         await page.GetByText("Not yet").First.WaitForAsync();
         await page.IsAccessibleAsync("step-opened-again");
         await SignedAsync(step, "wheel-off@front-left", ("sheared-screws", 1));

@@ -18,7 +18,7 @@ public sealed class PlacesTests : OneTabletTests
         await page.GetByRole(AriaRole.Link, new() { Name = "Add a place" }).ClickAsync();
         await page.Locator("#place-name").FillAsync("Lift \u0410"); // Cyrillic A
         await Press(page, "Save the place");
-        await page.Locator("#place-kind-wrong").GetByText("Pick what it is").WaitForAsync();
+        await page.Locator("#place-kind-wrong").GetByText("Choose what it is").WaitForAsync();
         await page.Locator("#place-kind").SelectOptionAsync("Lift");
         await Press(page, "Save the place");
         await page.Locator("#place-name-wrong").GetByText("looks like “Lift A”").WaitForAsync();
@@ -42,16 +42,16 @@ public sealed class PlacesTests : OneTabletTests
         await page.GetByText(new Regex("^Here since .*, Lift C")).First.WaitForAsync();
         var grey = await Shop.CarAsync("Grey");
         await page.OpenAsync($"/cars/{grey.Value}/visit");
-        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Lift C Silver stands there") }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Lift C Silver is there") }).ClickAsync();
         await Press(page, "MOVE IT TO LIFT C");
-        await page.Locator("#move-refused").GetByText("Refused. Silver stands there.").WaitForAsync();
+        await page.Locator("#move-refused").GetByText("Refused. Silver is there.").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("place-taken");
 
         await page.OpenAsync("/people");
         await page.GetByRole(AriaRole.Link, new() { Name = "Change Lift C" }).ClickAsync();
         await Press(page, "Take it out of use");
         await Press(page, "Take Lift C out of use now");
-        await page.Locator("#retire-wrong").GetByText("Silver stands there. Move it or send it away first").WaitForAsync();
+        await page.Locator("#retire-wrong").GetByText("Silver is there. Move it or send it away first").WaitForAsync();
         await page.RefusalsAreSeenAsync("a place that is taken");
         await page.IsAccessibleEverywhereAsync("place-in-use");
         await page.Locator("#place-name").FillAsync("Rig lift");
@@ -80,7 +80,7 @@ public sealed class PlacesTests : OneTabletTests
         Assert.Equal(0, await page.GetByRole(AriaRole.Region, new() { Name = "Rig lift" }).CountAsync());
         await page.OpenAsync($"/cars/{silver.Value}/logbook");
         await page.Locator(".entry-what > p", new() { HasText = "Moved from Rig lift to Floor place." }).WaitForAsync();
-        await page.Locator(".entry-what > p", new() { HasText = "it stands at Rig lift." }).WaitForAsync();
+        await page.Locator(".entry-what > p", new() { HasText = "it is at Rig lift." }).WaitForAsync();
         await page.IsAccessibleAsync("logbook-places");
 
         // Others look and don't touch.

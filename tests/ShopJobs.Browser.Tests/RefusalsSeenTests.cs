@@ -26,9 +26,9 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         lead = await chromium.ContextAsync(shop.Address, new() { ViewportSize = new() { Width = 1440, Height = 900 } });
         var start = await lead.NewPageAsync();
         await start.GotoAsync("/start");
-        await start.PressAsync("Open an empty shop", "", asks: true);
+        await start.PressAsync("Start an empty shop", "", asks: true);
         await start.GotoAsync("/start");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
+        await start.GetByRole(AriaRole.Button, new() { Name = "Start the demo shop" }).ClickAsync();
         await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
         await start.CloseAsync();
     }
@@ -75,13 +75,13 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             (jorn, null, "Rename"),
             ("/instruments", null, "Add it"),
             (gauge, null, "ENTER THE CHECK"),
-            (gauge, "Describe it anew", "Save it"),
+            (gauge, "Edit details", "Save it"),
             ("/my-pin", null, "Take a new PIN"),
             ($"/cars/{orange.Value}/results", "Record it", "RECORD "),
             ($"{options}/new", null, "Save the option"),
             ($"{options}/stacks/new", null, "Save the wheel stack"),
             // Last: whatever is typed as its reason is one.
-            (tool, "Raise doubt", "RAISE DOUBT"),
+            (tool, "Suspect", "SUSPECT"),
         ];
         // A re-torque is recorded only where somebody has said how the car stands.
         await page.OpenAsync($"/cars/{white.Value}/re-torque");
@@ -107,9 +107,9 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         await page.PressAsync("Give it", null, asks: true);
 
         await page.OpenAsync(tool);
-        await page.GetByText("Raise doubt", new() { Exact = true }).First.ClickAsync();
+        await page.GetByText("Suspect", new() { Exact = true }).First.ClickAsync();
         await page.Locator("#reason").FillAsync("Fell from the bench");
-        await page.GetByRole(AriaRole.Button, new() { Name = "RAISE DOUBT", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "SUSPECT", Exact = true }).ClickAsync();
         await page.Locator(".said").WaitForAsync();
         foreach (var address in new[] { $"/cars/{white.Value}/held", $"/cars/{white.Value}/held/wheel.nut/front-left/1" })
         {
@@ -155,7 +155,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             await page.RefusalsAreSeenAsync("a PIN");
         }
 
-        await dialog.GetByRole(AriaRole.Button, new() { Name = "Not now" }).ClickAsync();
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
 
         // A step that somebody says is wrong, and its answer.
         await page.OpenAsync(await HrefAsync(page, $"/cars/{orange.Value}", "a[href*='/steps/']"));
@@ -200,7 +200,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         await dialog.Locator(".button-main").ClickAsync();
         await dialog.Locator("#reason-wrong:visible", new() { HasTextRegex = Words }).WaitForAsync();
         await page.RefusalsAreSeenAsync("HOLD without a reason");
-        await dialog.GetByRole(AriaRole.Button, new() { Name = "Not now" }).ClickAsync();
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
         await dialog.WaitForAsync(new() { State = WaitForSelectorState.Detached });
 
         // A value that is no number, where a step measures.

@@ -36,7 +36,7 @@ public sealed class VisitTests : OneTabletTests
         await page.Locator("#come-in-why").FillAsync("New wheels before the weekend");
         await PlaceAsync(page, "Lift B");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
-        await page.GetByText("Refused. Orange stands there.").WaitForAsync();
+        await page.GetByText("Refused. Orange is there.").WaitForAsync();
         await PlaceAsync(page, "Floor place");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await page.GetByText("Here since").First.WaitForAsync();

@@ -4,7 +4,7 @@ using FluentValidation.Results;
 namespace ShopJobs.Domain.Fasteners;
 
 /// <summary>What is wrong or worth knowing, and what to do about it.</summary>
-/// <param name="What">Begins as it should stand, without a full stop: "Target: none chosen in 60..95 N·m".</param>
+/// <param name="What">Begins as it should stand, without a full stop: "Target: none chosen in 60 to 95 N·m".</param>
 /// <param name="Next">Begins small, without a full stop: "choose one, with its reason".</param>
 public sealed record Advice(string What, string Next)
 {

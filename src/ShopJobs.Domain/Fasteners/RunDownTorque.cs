@@ -48,7 +48,7 @@ public sealed record RunDownTorque
         };
     }
 
-    /// <summary>For example "2..8 N·m".</summary>
+    /// <summary>For example "2 to 8 N·m".</summary>
     public override string ToString() => new TorqueRange(Least, Greatest).ToString();
 
     private static EnteredTorque Less(EnteredTorque torque, EnteredTorque runDown) => torque with

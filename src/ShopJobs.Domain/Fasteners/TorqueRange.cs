@@ -68,10 +68,10 @@ public sealed record TorqueRange
         return TryCreate(minimum, maximum, out var range, out _) ? range : null;
     }
 
-    /// <summary>For example "60..95 N·m"; each end with its own unit where they differ.</summary>
+    /// <summary>For example "60 to 95 N·m"; each end with its own unit where they differ.</summary>
     public override string ToString() => Minimum.Unit == Maximum.Unit
-        ? FormattableString.Invariant($"{Minimum.Value}..{Maximum}")
-        : $"{Minimum}..{Maximum}";
+        ? FormattableString.Invariant($"{Minimum.Value} to {Maximum}")
+        : $"{Minimum} to {Maximum}";
 
     /// <summary>Why the two values make no range; null where they do.</summary>
     internal static Advice? ProblemOf(EnteredTorque minimum, EnteredTorque maximum) =>

@@ -40,7 +40,7 @@ internal static class OptionRows
         yield return ("Pieces in a kit", figures => OptionCell.Stated(figures.Option.Pieces, pieces => FormattableString.Invariant($"{pieces}")));
         yield return ("Price of a kit", figures => OptionCell.Stated(figures.Option.Price));
         yield return ("Price for this job", JobPrice);
-        yield return ("Price of a piece for each kN below proof load", MarginPrice);
+        yield return ("Price per kN of margin, each", MarginPrice);
     }
 
     private static OptionCell StressArea(OptionFigures figures) => figures.Option.Thread is { } thread

@@ -23,6 +23,6 @@ public sealed record StrengthClaim(StrengthClass Class, StrengthEvidence Evidenc
     {
         StrengthEvidence.Marked => $"{Class}, marked on the part",
         StrengthEvidence.Tested => $"{Class}, with a test report",
-        _ => $"{Class}, said only: no grade, no test",
+        _ => $"{Class}, claimed, not proven",
     };
 }

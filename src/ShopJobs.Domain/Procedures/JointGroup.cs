@@ -153,7 +153,7 @@ public sealed record JointGroup(
         return LeverOn(tool)?.SettingFor(atFastener) ?? atFastener;
     }
 
-    /// <summary>False where an adapter hangs on the length of a tool that nobody entered: then it is not known what the tool is to be set to.</summary>
+    /// <summary>False where an adapter depends on the length of a tool that nobody entered: then it is not known what the tool is to be set to.</summary>
     public bool KnowsSettingOf(TorqueTool tool) => Adapter is not { } adapter || adapter.On(tool) is not null;
 
     /// <summary>The adapter by the tool's own length, else by the length that the procedure states; null without an adapter.</summary>

@@ -13,7 +13,7 @@ public static class ProcedureCautions
     private static readonly TorqueSpecificationValidator Validator = new();
 
     /// <summary>
-    /// What the technician should know of a group before the pull, computed anew each time. A group of jam nuts also has the
+    /// What the technician should know of a group before the pull, computed again each time. A group of jam nuts also has the
     /// cautions about the nut pair of the studs that it drives.
     /// </summary>
     public static IReadOnlyList<string> For(Procedure procedure, JointGroup group)
@@ -72,7 +72,7 @@ public static class ProcedureCautions
             var (low, high) = TighteningFactor.Usual(TighteningMethod.YieldOrAngle);
             var scatter = string.Create(
                 CultureInfo.InvariantCulture,
-                $"Turned by an angle: {group.Final.Value} only snugs the joint, and the angle may carry the bolt to about its yield. Where it does, the clamp load scatters by about ±{TighteningFactor.ScatterOf(low) * 100:0}..{TighteningFactor.ScatterOf(high) * 100:0} % (tightening factor {low:0.0} to {high:0.0}, VDI 2230 table A8, from memory)");
+                $"Turned by an angle: {group.Final.Value} only snugs the joint, and the angle may carry the bolt to about its yield. Where it does, the clamp load scatters by about ±{TighteningFactor.ScatterOf(low) * 100:0} to {TighteningFactor.ScatterOf(high) * 100:0} % (tightening factor {low:0.0} to {high:0.0}, VDI 2230 table A8, from memory)");
             yield return new Advice(scatter, "never pull it to a torque again");
             if (group.Hardware.Reuse == HardwareReuse.Allowed)
             {

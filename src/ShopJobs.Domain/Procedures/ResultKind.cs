@@ -32,7 +32,7 @@ public sealed record ResultKind(string Key, string Name)
     /// <summary>True where each place has its own; its name then ends with the place: <c>run-out@front-left</c>.</summary>
     public bool OfPlace { get; init; }
 
-    /// <summary>True for a setting: recording it anew fires what it undoes.</summary>
+    /// <summary>True for a setting: recording it again fires what it undoes.</summary>
     public bool IsSetting => Key.StartsWith(SettingPrefix, StringComparison.Ordinal);
 
     /// <summary>The name that a record of it has at a place.</summary>

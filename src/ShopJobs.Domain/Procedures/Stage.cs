@@ -40,6 +40,6 @@ public sealed record Stage(
     /// <summary>What is asked, as it is read out: "40 N·m", "+90°".</summary>
     public string Amount() => Turn?.ToString() ?? Value.ToString();
 
-    /// <summary>What is permitted, as it is read out: "38..42 N·m", "85..95°".</summary>
+    /// <summary>What is permitted, as it is read out: "38 to 42 N·m", "85 to 95°".</summary>
     public string PermittedAmount() => Turn?.Permitted() ?? Permitted.ToString();
 }

@@ -23,11 +23,11 @@ public sealed record Measure(
     /// <summary>True when a value is inside the limits, both ends inside.</summary>
     public bool Takes(decimal value) => value >= (Minimum ?? decimal.MinValue) && value <= (Maximum ?? decimal.MaxValue);
 
-    /// <summary>The limits as they are read out: "10 pieces", "8..12 mm", "at most 35 °C"; null where there are none.</summary>
+    /// <summary>The limits as they are read out: "10 pieces", "8 to 12 mm", "at most 35 °C"; null where there are none.</summary>
     public string? Limits() => (Minimum, Maximum) switch
     {
         ({ } least, { } most) when least == most => FormattableString.Invariant($"{least:0.####} {Unit}"),
-        ({ } least, { } most) => FormattableString.Invariant($"{least:0.####}..{most:0.####} {Unit}"),
+        ({ } least, { } most) => FormattableString.Invariant($"{least:0.####} to {most:0.####} {Unit}"),
         ({ } least, null) => FormattableString.Invariant($"at least {least:0.####} {Unit}"),
         (null, { } most) => FormattableString.Invariant($"at most {most:0.####} {Unit}"),
         _ => null,

@@ -25,8 +25,8 @@ public sealed record Turn(decimal Degrees, decimal Minimum, decimal Maximum)
     public static decimal? Read(string? text) =>
         text is not null && Amounts.Number(text) is { } degrees and >= 0 and <= Largest ? degrees : null;
 
-    /// <summary>For example "85..95°".</summary>
-    public string Permitted() => string.Create(CultureInfo.InvariantCulture, $"{Minimum}..{Maximum}°");
+    /// <summary>For example "85 to 95°".</summary>
+    public string Permitted() => string.Create(CultureInfo.InvariantCulture, $"{Minimum} to {Maximum}°");
 
     /// <summary>An angle as it is read out: "90°".</summary>
     public static string Amount(decimal degrees) => string.Create(CultureInfo.InvariantCulture, $"{degrees}°");

@@ -46,7 +46,7 @@ internal static class HeldWorkFindings
 
     private static string Decision(SummarySubject car, long number, WorkDecided fact, WorkHold hold) => fact.Disposition switch
     {
-        Disposition.UseAsIs when !IsUsed(car, number, fact, hold) => "used as it was; done anew since",
+        Disposition.UseAsIs when !IsUsed(car, number, fact, hold) => "used as it was; done again since",
         Disposition.UseAsIs when fact.Acceptance is not null => "used as it is, with a written acceptance by the maker or a named engineer",
         Disposition.UseAsIs => "used as it is",
         Disposition.Replace => DoneAgain(car, number, hold) is null ? "to be replaced; not finished" : "replaced by new parts",

@@ -60,7 +60,7 @@ internal static class OpenItems
     private static string Lack(SummarySubject car, string name) =>
         car.State.Results.GetValueOrDefault(name)?.Fact.Problems is { Count: > 0 } ? "measured, and not as it should be; to be put right"
         : car.Now.Register.ResultOf(name).AfterDrive ? "still missing, because only a drive gives it"
-        : "no longer valid, because work it hangs on was done after it; to be done again";
+        : "no longer valid, because work it depends on was done after it; to be done again";
 
     private static IEnumerable<OpenItem> Stopped(SummarySubject car) =>
         from hold in car.State.UndecidedWork()

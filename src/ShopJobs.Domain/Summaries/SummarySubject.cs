@@ -65,7 +65,7 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     public string DayWords(DateTime at) => Words(facts.Day(at));
 
-    public static string Words(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    public static string Words(DateOnly day) => WallTime.Day(day);
 
     /// <summary>A distance in the unit of the car.</summary>
     public string Km(decimal km) => now.Distance.Say(km);

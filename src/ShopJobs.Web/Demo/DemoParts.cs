@@ -60,9 +60,9 @@ internal sealed class DemoParts(PartShelf shelf, PartDesk desk, StackDesk stacks
 
     private static IReadOnlyList<OptionForm> Kits(CarId car) =>
     [
-        Kit(car, "Q4", "Quillon Q4 leaflet, rev. 3, side 1", "12.9", "42 mm", "60..95 N·m", "90 N·m", "84.50 EUR"),
-        Kit(car, "Q4 long", "Quillon Q4 leaflet, rev. 3, side 1", "12.9", "48 mm", "60..95 N·m", "90 N·m", "88.00 EUR"),
-        Kit(car, "Q2", "Quillon Q2 bag label, no revision", null, "40 mm", "65..75 N·m", "85 N·m", "52.00 EUR"),
+        Kit(car, "Q4", "Quillon Q4 leaflet, rev. 3, side 1", "12.9", "42 mm", "60 to 95 N·m", "90 N·m", "84.50 EUR"),
+        Kit(car, "Q4 long", "Quillon Q4 leaflet, rev. 3, side 1", "12.9", "48 mm", "60 to 95 N·m", "90 N·m", "88.00 EUR"),
+        Kit(car, "Q2", "Quillon Q2 bag label, no revision", null, "40 mm", "65 to 75 N·m", "85 N·m", "52.00 EUR"),
     ];
 
     private static OptionForm Kit(CarId car, string name, string source, string? strength, string length, string torque, string jam, string price)

@@ -5,7 +5,7 @@ using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Desk;
 
-/// <summary>Where the lead sets the time anew, and the shop's clock is read.</summary>
+/// <summary>Where the lead sets the time again, and the shop's clock is read.</summary>
 public sealed class ClockDesk(LogbookWriter writer, LogbookSnapshots snapshots, ClockWatch watch, ShopClock clock, TimeProvider time)
 {
     /// <summary>The shop as it stands now.</summary>

@@ -36,7 +36,7 @@
         return button;
       }));
   };
-  // The page may be drawn anew around a report that is on its way: what was said is said on the new element.
+  // The page may be drawn again around a report that is on its way: what was said is said on the new element.
   const sayAgain = () => {
     if (said && said.page === location.pathname && said.on !== at('[data-cell-status]')) say(said.kind, said.lines, said.buttons);
   };
@@ -131,7 +131,7 @@
     if (text) say('unsent', [`Typed, not saved: ${text}. ${enterWord()} takes it.`]);
     else if (at('[data-cell-status]')?.dataset.kind === 'unsent') say('', []);
   };
-  // A tool has one setting at a time: typed for one stage, it is asked anew for every other.
+  // A tool has one setting at a time: typed for one stage, it is asked again for every other.
   const settingOf = pad => {
     const [stage, text] = (kept(SETTING + pad.dataset.toolKey) ?? '').split('\n');
     return stage === pad.dataset.settingKey ? text : null;
@@ -221,7 +221,7 @@
     submit(lot ? { ...body, lot } : body, button.dataset.label, { tapped: true });
   };
 
-  // What the tablet knows, put on the page again: after a reload, and whenever the page is drawn anew.
+  // What the tablet knows, put on the page again: after a reload, and whenever the page is drawn again.
   const tend = () => {
     sayAgain();
     const person = at('[data-person]'), root = page();

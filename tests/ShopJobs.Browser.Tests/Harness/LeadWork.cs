@@ -12,7 +12,7 @@ internal static class LeadWork
     {
         var start = await tablet.NewPageAsync();
         await start.GotoAsync("/");
-        await start.GetByRole(AriaRole.Button, new() { Name = "Open the demo shop" }).ClickAsync();
+        await start.GetByRole(AriaRole.Button, new() { Name = "Start the demo shop" }).ClickAsync();
         await start.WaitForURLAsync(url => !url.Contains("/start", StringComparison.Ordinal), new() { Timeout = 240_000 });
         await start.CloseAsync();
     }

@@ -40,7 +40,7 @@ public class TorqueRangeTests
 
     [Fact]
     public void In_another_unit_it_is_rounded_inwards() =>
-        Assert.Equal("77.5..84.8 lbf·ft", Range.ToUnit(TorqueUnit.PoundForceFoot)!.ToString());
+        Assert.Equal("77.5 to 84.8 lbf·ft", Range.ToUnit(TorqueUnit.PoundForceFoot)!.ToString());
 
     [Fact]
     public void One_value_has_no_room_in_another_unit() => Assert.Null(new TorqueRange(Nm(90), Nm(90)).ToUnit(TorqueUnit.PoundForceFoot));

@@ -67,8 +67,8 @@ public class TorqueSpecificationTests
     }
 
     [Theory]
-    [InlineData("104.9", "104.9 N·m is below the permitted 105..115 N·m")]
-    [InlineData("115.1", "115.1 N·m is above the permitted 105..115 N·m")]
+    [InlineData("104.9", "104.9 N·m is below the permitted 105 to 115 N·m")]
+    [InlineData("115.1", "115.1 N·m is above the permitted 105 to 115 N·m")]
     public void A_target_outside_the_range_cannot_be_published(string target, string words) => Assert.Contains(
         words, Error(WheelNut with { Target = EnteredTorque.Parse(target) }, "target-outside", "Target"), StringComparison.Ordinal);
 
@@ -89,7 +89,7 @@ public class TorqueSpecificationTests
 
     [Fact]
     public void A_jam_torque_that_leaves_no_safe_target_cannot_be_published() => Assert.Contains(
-        "64 N·m leaves no safe target in 60..95 N·m", Error(WheelStud with { Jam = EnteredTorque.Parse("64") }, "jam-too-low", "Jam"), StringComparison.Ordinal);
+        "64 N·m leaves no safe target in 60 to 95 N·m", Error(WheelStud with { Jam = EnteredTorque.Parse("64") }, "jam-too-low", "Jam"), StringComparison.Ordinal);
 
     [Fact]
     public void A_band_above_proof_load_is_a_caution_with_its_figures() => Assert.Contains(

@@ -245,7 +245,7 @@ public sealed class AngleStageTests
         var other = car.StartJob(TestProcedures.Head(96), Left);
 
         Assert.Contains(
-            "strut top nut front-left 1: torqued as P6 asks (90°, Dry), here 91..101° Dry is asked",
+            "strut top nut front-left 1: torqued as P6 asks (90°, Dry), here 91 to 101° Dry is asked",
             Assert.IsType<Verdict.Refused>(car.Try(Lee, CarWork.Sign(other, $"turn@{Left}"))).Reasons.Select(point => car.Say(point).Words));
     }
 

@@ -170,9 +170,9 @@ public sealed partial class EntryWordsTests
         var names = Names with { Place = key => key == "LiftA" ? "Lift A" : key };
 
         Assert.Equal(
-            "The car came in, odometer 31000 mi; it stands at Lift A.", EntryWords.Of(Samples.OfType<Arrived>().Single(), names));
+            "The car came in, odometer 31000 mi; it is at Lift A.", EntryWords.Of(Samples.OfType<Arrived>().Single(), names));
         Assert.Equal(
-            "The car came in, odometer not read; it stands at Lift A.", EntryWords.Of(new Arrived(null, "LiftA", Text) { OdometerWhy = Text }, names));
+            "The car came in, odometer not read; it is at Lift A.", EntryWords.Of(new Arrived(null, "LiftA", Text) { OdometerWhy = Text }, names));
         Assert.Equal(
             "Recorded that the car was moved from Lift A to Outside, though it was not to be moved: wheel nut front-left 3.",
             EntryWords.Of(Samples.OfType<CarMoved>().Single() with { Why = Text }, names));
@@ -187,8 +187,8 @@ public sealed partial class EntryWordsTests
     {
         var released = Samples.OfType<Released>().Single();
 
-        Assert.Contains("at 48210 km; lapses at 48310 km or after", EntryWords.Of(released, Names), StringComparison.Ordinal);
-        Assert.Contains("at 29956.3 mi; lapses at 30018.4 mi or after", EntryWords.Of(released, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
+        Assert.Contains("at 48210 km; expires at 48310 km or after", EntryWords.Of(released, Names), StringComparison.Ordinal);
+        Assert.Contains("at 29956.3 mi; expires at 30018.4 mi or after", EntryWords.Of(released, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
         Assert.Contains(
             "at 29956 mi;", EntryWords.Of(released with { Odometer = new OdometerReading(29956, DistanceUnit.Mile) }, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
     }

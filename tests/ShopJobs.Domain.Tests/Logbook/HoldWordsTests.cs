@@ -65,7 +65,7 @@ public sealed class HoldWordsTests
     {
         var cure = new HoldPoint(HoldReason.Cure) { Name = "studs", Until = new DateTime(2026, 5, 4, 10, 30, 0, DateTimeKind.Utc) };
 
-        Assert.Equal("studs: the locker cures until 4 May 2026 12:30", HoldWords.Say(cure, Names).Words);
+        Assert.Equal("studs: the locker cures until 4 May 2026, 12:30", HoldWords.Say(cure, Names).Words);
     }
 
     [Fact]
@@ -106,7 +106,7 @@ public sealed class HoldWordsTests
         Choices = ["front-left", "rear"],
         Unsigned = new UnsignedStep(new StepInstance("turn", TestProcedures.Step("turn", []), null, []), StepStanding.Void),
         Reached = new StageReached(Fitting.HandTight, 1, 2, false, false),
-        Otherwise = new TorquedOtherwise("P6", "90°", ThreadCondition.Dry, "91..101°", ThreadCondition.Dry),
+        Otherwise = new TorquedOtherwise("P6", "90°", ThreadCondition.Dry, "91 to 101°", ThreadCondition.Dry),
         Measure = new Measure("depth", "Depth", "mm", 1, 2),
         Value = new MeasuredValue("depth", 3, "mm"),
         Hours = 24,

@@ -29,11 +29,11 @@ public sealed class ToolRefusalTests
 
     [Fact]
     public void Calibration_of_tomorrow_is_not_entered() => Assert.Equal(
-        "The calibration is dated 2026-06-02, after today: read the certificate's date again", Said(Calibrated(), Calibration(Today.AddDays(1))));
+        "The calibration is dated 2 Jun 2026, after today: read the certificate's date again", Said(Calibrated(), Calibration(Today.AddDays(1))));
 
     [Fact]
     public void Calibration_before_the_last_good_one_is_not_entered() => Assert.Equal(
-        "A calibration of 2026-03-01 is entered already: enter the newest certificate", Said(Calibrated(), Calibration(Spring.AddDays(-1))));
+        "A calibration of 1 Mar 2026 is entered already: enter the newest certificate", Said(Calibrated(), Calibration(Spring.AddDays(-1))));
 
     private static ToolState Calibrated() => ToolBook.Tool(ToolBook.Calibrated(Spring, 1, 1));
 

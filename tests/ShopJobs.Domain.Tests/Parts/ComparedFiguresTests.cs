@@ -68,7 +68,7 @@ public class ComparedFiguresTests
     public void Prices_are_for_whole_kits_and_for_a_piece()
     {
         Assert.Equal("169.00 EUR: 2 kits for 20", Q4.Text("Price for this job"));
-        Assert.Equal("0.22 EUR", Q4.Text("Price of a piece for each kN below proof load"));
+        Assert.Equal("0.22 EUR", Q4.Text("Price per kN of margin, each"));
         Assert.Equal("253.50 EUR: 3 kits for 20", StudKits.Compare(StudKits.Q4 with { Pieces = StudKits.Said(9) }).Text("Price for this job"));
     }
 

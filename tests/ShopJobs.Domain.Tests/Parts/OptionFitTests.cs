@@ -71,7 +71,7 @@ public class OptionFitTests
     [Fact] // 60..95 is 22.6 % about its middle; JOB rule: above 15 % a target must be chosen
     public void A_wide_range_is_a_caution_to_choose_a_target()
     {
-        Warns(StudKits.Q4, "Permitted torque: 60..95 N·m is wide, ±23 % about its middle against ±15 %. Choose a target");
+        Warns(StudKits.Q4, "Permitted torque: 60 to 95 N·m is wide, ±23 % about its middle against ±15 %. Choose a target");
         Assert.DoesNotContain(
             Cautions(StudKits.Q4 with { Torque = StudKits.Said(StudKits.Range("68", "78 N·m")) }),
             caution => caution.Contains("is wide", StringComparison.Ordinal));
@@ -89,7 +89,7 @@ public class OptionFitTests
         };
 
         Warns(other, "Strength: 10.9, and this job's procedure was written for 12.9");
-        Warns(other, "Torque: this job's procedure sets 73 N·m, and the instruction of this part permits 80..84 N·m");
+        Warns(other, "Torque: this job's procedure sets 73 N·m, and the instruction of this part permits 80 to 84 N·m");
         Warns(other, "Jam torque: the instruction of this part jams the two nuts at 110 N·m, and this job's procedure at 90 N·m");
         Warns(other, "Condition: its torque holds dry, and this job's procedure is written with pre-applied locker");
         Assert.True(StudKits.Verdict(other, StudKits.Front).CanBeChosen);

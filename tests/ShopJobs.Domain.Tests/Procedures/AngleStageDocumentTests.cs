@@ -22,7 +22,7 @@ public class AngleStageDocumentTests
         Assert.Equal([null, new Turn(90, 85, 95)], nuts.Stages.Select(stage => stage.Turn));
         Assert.Equal(["50 N·m", "50 N·m"], nuts.Stages.Select(stage => stage.Value.ToString()));
         Assert.Equal("50 N·m, then +90°", nuts.StageWords());
-        Assert.Equal(["48..52 N·m", "85..95°"], nuts.Stages.Select(stage => stage.PermittedAmount()));
+        Assert.Equal(["48 to 52 N·m", "85 to 95°"], nuts.Stages.Select(stage => stage.PermittedAmount()));
         Assert.True(nuts.IsTurned);
     }
 
@@ -53,8 +53,8 @@ public class AngleStageDocumentTests
         { Snug, Turn.Replace("85..95 deg", "95..85 deg", StringComparison.Ordinal), 2, "“95..85 deg” is not a range of deg", "85..95 deg" },
         { Snug, Turn.Replace("85..95 deg", "90 deg", StringComparison.Ordinal), 2, "“90 deg” is not a range of deg", "85..95 deg" },
         { Snug, Turn.Replace("85..95 deg", "85..400 deg", StringComparison.Ordinal), 2, "“85..400 deg” is not a range of deg from 1 to 360", "85..95 deg" },
-        { Snug, Turn.Replace("85..95 deg", "91..95 deg", StringComparison.Ordinal), 2, "90° is below the permitted 91..95°", "choose an angle inside" },
-        { Snug, Turn.Replace("85..95 deg", "85..89 deg", StringComparison.Ordinal), 2, "90° is above the permitted 85..89°", "choose an angle inside" },
+        { Snug, Turn.Replace("85..95 deg", "91..95 deg", StringComparison.Ordinal), 2, "90° is below the permitted 91 to 95°", "choose an angle inside" },
+        { Snug, Turn.Replace("85..95 deg", "85..89 deg", StringComparison.Ordinal), 2, "90° is above the permitted 85 to 89°", "choose an angle inside" },
         { Low, Turn, 1, "The final stage has no “permitted”", "the range of the instruction" },
         { Snug, Turn.Replace(", witness: true", "", StringComparison.Ordinal), 0, "Group “nuts” is class A and nobody looks at its final stage", "witness: true" },
         { Snug, Turn.Replace("[1, 3, 5, 2, 4]", "[1, 3, 5, 2]", StringComparison.Ordinal), 2, "The visits leave out position 4", "every position" },
@@ -81,7 +81,7 @@ public class AngleStageDocumentTests
         var said = Assert.Single(ProcedureCautions.For(procedure, procedure.Group("nuts")), caution => caution.StartsWith("Turned", StringComparison.Ordinal));
 
         Assert.Contains("may carry the bolt to about its yield", said, StringComparison.Ordinal);
-        Assert.Contains("about ±9..17 % (tightening factor 1.2 to 1.4, VDI 2230 table A8, from memory)", said, StringComparison.Ordinal);
+        Assert.Contains("about ±9 to 17 % (tightening factor 1.2 to 1.4, VDI 2230 table A8, from memory)", said, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -33,7 +33,7 @@ public class DocumentFormTests
 
     [Fact]
     public void An_invisible_letter_is_refused_on_its_line() => Refused(
-        Encoding.UTF8.GetBytes("code: T1\ntitle: a\u202Eb\n"), 2, "An invisible letter stands here (U+202E)");
+        Encoding.UTF8.GetBytes("code: T1\ntitle: a\u202Eb\n"), 2, "There is an invisible letter here (U+202E)");
 
     [Fact]
     public void An_empty_document_is_refused() => Refused([], 1, "The document is empty");

@@ -22,7 +22,7 @@ public class ProcedureDocumentTests
         Assert.Equal([new WaitsFor.ForStep("open")], loaded.Value.Steps[1].WaitsFor);
         Assert.Equal(
             [new WaitsFor.ForStep("drive"), new WaitsFor.ForGroup("stud", 1), new WaitsFor.ForCure("stud", 24)], loaded.Value.Steps[2].WaitsFor);
-        Assert.Equal("40.0..60.0 N·m", loaded.Value.Group("nuts").Stages[0].Permitted.ToString());
+        Assert.Equal("40.0 to 60.0 N·m", loaded.Value.Group("nuts").Stages[0].Permitted.ToString());
         Assert.Equal(loaded.Value.Group("nuts").Source, loaded.Value.Group("nuts").Final.Source);
     }
 
@@ -44,7 +44,7 @@ public class ProcedureDocumentTests
         { "title: Test fit", "titel: Test fit", "The key “titel” is not known here", "did you mean “title”" },
         { "demo-data: true", "demo-data: yes", "“yes” is not one of the words for “demo-data”", "known here: true, false" },
         { "code: T1", "code: T 1", "“T 1” is no code", "letters, digits" },
-        { "title: Test fit", "title: [Test, fit]", "A list stands here, a text is needed", "write one value" },
+        { "title: Test fit", "title: [Test, fit]", "A list is here, a text is needed", "write one value" },
         { "title: Test fit", "title:", "Nothing is written here", "write the value" },
         { "key: wheel.nut", "key: wheel.nutt", "The joint register has no “wheel.nutt”", "did you mean “wheel.nut”" },
         { "id: stud\n", "id: jam\n", "The group “jam” comes twice", "an id of its own" },
@@ -63,7 +63,7 @@ public class ProcedureDocumentTests
         { "temporary: true", "within: 30 min\n    temporary: true", "Group “jam” is temporary and has a time limit", "at the group that stays on the car" },
         { StudStage, "{value: 60, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "“60” has no unit", "60 N·m" },
         { StudStage, "{value: 60 N·m, permitted: 65..55 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "The least permitted torque, 65 N·m, is above the greatest", "read both again" },
-        { StudStage, "{value: 66 N·m, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "66 N·m is above the permitted 55..65 N·m", "choose a value inside" },
+        { StudStage, "{value: 66 N·m, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "66 N·m is above the permitted 55 to 65 N·m", "choose a value inside" },
         { StudStage, "{value: 60 N·m, witness: true, visits: [1, 3, 5, 2, 4]}", "The final stage has no “permitted”", "the range of the instruction" },
         { StudStage, "{value: 60 N·m, permitted: 55..65 N·m, witness: true, visits: [1, 3, 6, 2, 4]}", "“6” is not a position from 1 to 5", "by their number" },
         { StudStage, "{value: 60 N·m, permitted: 55..65 N·m, witness: true, visits: [1, 3, 5, 2]}", "The visits leave out position 4", "every position" },
@@ -238,7 +238,7 @@ public class ProcedureDocumentTests
     {
         var loaded = Written.With("demo-data: true", "demo-data: true\ncautions: {a: b}");
         Assert.Null(loaded.Value);
-        Assert.Equal("A set of keys stands here, a list is needed", Assert.Single(loaded.Errors).What);
+        Assert.Equal("A set of keys is here, a list is needed", Assert.Single(loaded.Errors).What);
     }
 
     /// <summary>A problem may point at the item that lacks something: the nearest line above that starts one.</summary>

@@ -73,7 +73,7 @@ public class SeedTests
     {
         var stud = Seed.Procedure("P3-wheel-studs.yaml").Value!.Group("stud");
         Assert.Equal(EnteredTorque.Parse("73 N·m"), stud.Final.Value);
-        Assert.Equal("60..95 N·m", stud.Final.Permitted.ToString());
+        Assert.Equal("60 to 95 N·m", stud.Final.Permitted.ToString());
         Assert.Equal(ProvenanceBasis.ShopDecision, stud.Final.Source.Basis);
         Assert.Equal(ProvenanceBasis.Stated, stud.Source.Basis);
         Assert.Equal("jam-pair", stud.Jam!.Group);
@@ -93,7 +93,7 @@ public class SeedTests
         var loaded = Seed.Procedure("P3-wheel-studs.yaml");
         var procedure = loaded.Value!;
         var cautions = ProcedureCautions.For(procedure, procedure.Group("stud"));
-        Assert.Contains(cautions, caution => caution.Contains("60..95 N·m is wide", StringComparison.Ordinal));
+        Assert.Contains(cautions, caution => caution.Contains("60 to 95 N·m is wide", StringComparison.Ordinal));
         Assert.Contains(cautions, caution => caution.Contains("the nuts may creep from 69 N·m at low friction", StringComparison.Ordinal)
             && caution.Contains("Watch the line", StringComparison.Ordinal));
         Assert.Contains(
@@ -123,7 +123,7 @@ public class SeedTests
     public void P5_stages_50_with_the_wheel_up_and_110_with_the_tyre_on_the_ground()
     {
         var nuts = Seed.Procedure("P5-wheel-fit-up.yaml").Value!.Group("wheel-nuts");
-        Assert.Equal(["40.0..60.0 N·m", "105..115 N·m"], nuts.Stages.Select(stage => stage.Permitted.ToString()));
+        Assert.Equal(["40.0 to 60.0 N·m", "105 to 115 N·m"], nuts.Stages.Select(stage => stage.Permitted.ToString()));
         Assert.Equal([new("stand", "wheel-up"), new("hub", "held")], nuts.Stages[0].Conditions);
         Assert.Equal([new("stand", "tyre-on-ground")], nuts.Final.Conditions);
         Assert.Equal([1, 3, 5, 2, 4], nuts.Final.Visits);

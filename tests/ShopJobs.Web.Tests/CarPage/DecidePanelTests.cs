@@ -18,7 +18,7 @@ public sealed class DecidePanelTests : ScreenBench
         var happened = Show(Readings.WithHeldNut(), TestPerson.Lee).Find("ul").TextContent;
 
         Assert.Contains("Tess: over the permitted maximum", happened, StringComparison.Ordinal);
-        Assert.Contains("setting confirmed 75 N·m, W7, stage 1/2; permitted 40..60 N·m", happened, StringComparison.Ordinal);
+        Assert.Contains("setting confirmed 75 N·m, W7, stage 1/2; permitted 40 to 60 N·m", happened, StringComparison.Ordinal);
         Assert.Contains("class A, danger to life", happened, StringComparison.Ordinal);
     }
 

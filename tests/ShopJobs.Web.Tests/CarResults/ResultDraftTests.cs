@@ -50,8 +50,8 @@ public sealed class ResultDraftTests
 
     [Theory]
     [InlineData("0.08", null)]
-    [InlineData("0,081", "Outside 0..0.08 mm. Read it again; recorded like this, it holds the car until it is put right.")]
-    [InlineData("-1", "Outside 0..0.08 mm. Read it again; recorded like this, it holds the car until it is put right.")]
+    [InlineData("0,081", "Outside 0 to 0.08 mm. Read it again; recorded like this, it holds the car until it is put right.")]
+    [InlineData("-1", "Outside 0 to 0.08 mm. Read it again; recorded like this, it holds the car until it is put right.")]
     public void A_value_outside_its_limits_is_asked_once_and_taken(string typed, string? words)
     {
         draft.Set("run-out", typed);

@@ -27,7 +27,7 @@ public sealed class BrokenOffDemoTests(OpenDemo undisturbed) : IClassFixture<Ope
         Assert.Equal("/start", (await shop.NewBrowser().GetAsync("/")).Path);
         var start = await shop.NewBrowser().GetAsync("/start");
         Assert.Contains("Finish the demo shop", start.Text, StringComparison.Ordinal);
-        Assert.DoesNotContain("Open an empty shop", start.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Start an empty shop", start.Text, StringComparison.Ordinal);
         var tablet = await shop.OpenDemoAsync();
 
         Assert.Equal("/", (await tablet.SignInAsync(DemoPeople.Lead.Name, DemoPeople.Lead.Pin)).Path);

@@ -76,7 +76,7 @@ public sealed class FloorCarSheetTests : ScreenBench
 
         var sheet = Show(car);
 
-        Assert.Equal("Lapsed: do not drive", sheet.Find(".car-suspended strong").TextContent);
+        Assert.Equal("Expired: do not drive", sheet.Find(".car-suspended strong").TextContent);
         Assert.EndsWith("/re-torque", sheet.Find(".car-suspended a").GetAttribute("href"), StringComparison.Ordinal);
         Assert.Empty(sheet.FindAll(".car-released"));
     }

@@ -39,7 +39,7 @@ public sealed class InstrumentPageTests : BunitContext, IAsyncLifetime
     public async Task It_is_renamed_and_its_entries_keep_the_name_they_were_made_under()
     {
         var page = Page();
-        await Press(page, "Describe it anew");
+        await Press(page, "Edit details");
         await page.Find("#name").ChangeAsync(new() { Value = "Depth gauge" });
         await page.Find("form").SubmitAsync(new());
 
@@ -89,7 +89,7 @@ public sealed class InstrumentPageTests : BunitContext, IAsyncLifetime
         Assert.Contains("Owner: Rasmo Field", page.Find(".recall-owner").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Owner told");
 
-        await GiveReasonAsync(page, "Raise doubt", "It fell");
+        await GiveReasonAsync(page, "Suspect", "It fell");
         page.WaitForAssertion(() => Assert.Contains("Not told yet.", page.Find(".recall-owner").TextContent, StringComparison.Ordinal));
         await Press(page, "Owner told");
         await page.Find($"#told-{car.Value}").InputAsync(new() { Value = "By telephone: he waits" });

@@ -144,7 +144,7 @@ public sealed class WorkSheetTests
         var item = Assert.Single(Decisions(car));
 
         Assert.Equal(
-            ("The release to road has lapsed: its re-torque is overdue, and the car is not here", "Call its owner"), (item.Words, item.Act));
+            ("The release to road has expired: its re-torque is overdue, and the car is not here", "Call its owner"), (item.Words, item.Act));
     }
 
     [Fact]
@@ -160,7 +160,7 @@ public sealed class WorkSheetTests
 
         var item = Assert.Single(Decisions(car));
 
-        Assert.Equal(("Its re-torque is done, and the release to road still runs out", "Release it anew"), (item.Words, item.Act));
+        Assert.Equal(("Its re-torque is done, and the release to road still expires", "Release it again"), (item.Words, item.Act));
         car.Do(TestPerson.Lee, CarWork.To(ReleaseKind.Road, 48_280));
         Assert.Empty(Decisions(car));
     }

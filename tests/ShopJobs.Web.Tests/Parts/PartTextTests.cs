@@ -6,12 +6,12 @@ namespace ShopJobs.Web.Tests.Parts;
 public sealed class PartTextTests
 {
     [Theory]
-    [InlineData("60..95 N·m", "60..95 N·m")]
-    [InlineData("60-95 Nm", "60..95 N·m")]
-    [InlineData("60 – 95 Nm", "60..95 N·m")]
-    [InlineData("60 to 95 Nm", "60..95 N·m")]
-    [InlineData("60 N·m..95 N·m", "60..95 N·m")]
-    [InlineData("45,5..70 lbf·ft", "45.5..70 lbf·ft")]
+    [InlineData("60..95 N·m", "60 to 95 N·m")]
+    [InlineData("60-95 Nm", "60 to 95 N·m")]
+    [InlineData("60 – 95 Nm", "60 to 95 N·m")]
+    [InlineData("60 to 95 Nm", "60 to 95 N·m")]
+    [InlineData("60 N·m..95 N·m", "60 to 95 N·m")]
+    [InlineData("45,5..70 lbf·ft", "45.5 to 70 lbf·ft")]
     public void A_range_is_read_as_instructions_write_it(string text, string read)
     {
         Assert.True(PartText.TorqueRange(text, out var range, out var problem), problem);

@@ -48,7 +48,7 @@ public sealed class PlaceDeskTests : IAsyncLifetime
 
         var refused = await MoveAsync("Grey", liftC.Key);
 
-        Assert.Equal(("White stands there", HoldReason.PlaceTaken), (Assert.Single(refused.Reasons).Words, refused.Reasons[0].Reason));
+        Assert.Equal(("White is there", HoldReason.PlaceTaken), (Assert.Single(refused.Reasons).Words, refused.Reasons[0].Reason));
         Assert.Equal("Outside", (await CarAsync("Grey")).Place);
         Assert.True((await MoveAsync("White", "Floor")).Recorded);
         Assert.True((await MoveAsync("Grey", "Floor")).Recorded);
@@ -82,8 +82,8 @@ public sealed class PlaceDeskTests : IAsyncLifetime
     [InlineData("\u202ELift C", nameof(PlaceKind.Lift), nameof(PlaceForm.Name), "a character that nobody sees at its beginning")]
     [InlineData("Lift C of the hall behind the yard", nameof(PlaceKind.Lift), nameof(PlaceForm.Name), "at most 30 letters")]
     [InlineData("---", nameof(PlaceKind.Lift), nameof(PlaceForm.Name), "at least one letter or figure")]
-    [InlineData("Lift C", "", nameof(PlaceForm.Kind), "Pick what it is")]
-    [InlineData("Lift C", "Crane", nameof(PlaceForm.Kind), "Pick what it is")]
+    [InlineData("Lift C", "", nameof(PlaceForm.Kind), "Choose what it is")]
+    [InlineData("Lift C", "Crane", nameof(PlaceForm.Kind), "Choose what it is")]
     public async Task A_place_that_is_refused_says_why_at_its_field(string name, string kind, string field, string said)
     {
         var refused = await Desk.SaveAsync(new PlaceForm { Name = name, Kind = kind });
@@ -97,10 +97,10 @@ public sealed class PlaceDeskTests : IAsyncLifetime
     public async Task A_place_where_a_car_stands_keeps_its_kind_and_stays_in_use()
     {
         Assert.Equal(
-            "Blue stands there. Move it or send it away first: a car never stands at a place that is out of use.", await Desk.RetireAsync("LiftA", retired: true));
+            "Blue is there. Move it or send it away first: no car is left at a place that is out of use.", await Desk.RetireAsync("LiftA", retired: true));
         var form = await FormAsync("LiftA");
         form.Kind = nameof(PlaceKind.Floor);
-        Assert.Equal(new PlaceRefusal(nameof(PlaceForm.Kind), "Blue stands there. Move it or send it away first, then say what the place is."), await Desk.SaveAsync(form));
+        Assert.Equal(new PlaceRefusal(nameof(PlaceForm.Kind), "Blue is there. Move it or send it away first, then say what the place is."), await Desk.SaveAsync(form));
 
         Assert.True((await GoAsync(await CarAsync("Blue"))).Recorded);
         Assert.Null(await Desk.SaveAsync(form));

@@ -30,7 +30,7 @@ public sealed class PlacePageTests : BunitContext, IAsyncLifetime
         await page.Find("form").SubmitAsync(new());
 
         Assert.Equal("Write what the shop calls the place, for example Lift C.", Wrong(page, "place-name"));
-        Assert.Equal("Pick what it is: a lift holds one car, the others several.", Wrong(page, "place-kind"));
+        Assert.Equal("Choose what it is: a lift holds one car, the others several.", Wrong(page, "place-kind"));
         Assert.Equal("true", page.Find("#place-name").GetAttribute("aria-invalid"));
         Assert.All(["place-name", "place-kind"], id => Assert.Contains($"{id}-wrong", page.Find($"#{id}").GetAttribute("aria-describedby")!, StringComparison.Ordinal));
         Assert.Equal(4, (await bench.Get<PlaceDesk>().AllAsync()).Count);
@@ -86,7 +86,7 @@ public sealed class PlacePageTests : BunitContext, IAsyncLifetime
         await page.FindAll("button").Single(button => button.TextContent == "Take it out of use").ClickAsync(new());
         await page.FindAll("button").Single(button => button.TextContent == "Take Lift B out of use now").ClickAsync(new());
 
-        page.WaitForAssertion(() => Assert.StartsWith("Blue stands there. Move it or send it away first", page.Find("#retire-wrong").TextContent, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.StartsWith("Blue is there. Move it or send it away first", page.Find("#retire-wrong").TextContent, StringComparison.Ordinal));
         Assert.Equal("retire-wrong", page.FindAll("button").Single(button => button.TextContent == "Take it out of use").GetAttribute("aria-describedby"));
     }
 

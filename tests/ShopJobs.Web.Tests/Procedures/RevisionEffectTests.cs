@@ -20,15 +20,15 @@ public class RevisionEffectTests
 
     [Fact]
     public void Another_torque_puts_the_final_pulls_outside_and_its_step_to_sign_anew() =>
-        Assert.Equal("5 records the same, 5 now outside what it asks, 1 signed step to sign anew", Short(Fitted(), Torque(120, 118, 122)));
+        Assert.Equal("5 records the same, 5 now outside what it asks, 1 signed step to sign again", Short(Fitted(), Torque(120, 118, 122)));
 
     [Fact]
     public void A_wider_range_that_holds_the_pulls_costs_a_signature_and_no_record() =>
-        Assert.Equal("10 records the same, 1 signed step to sign anew", Short(Fitted(), Torque(110, 100, 115)));
+        Assert.Equal("10 records the same, 1 signed step to sign again", Short(Fitted(), Torque(110, 100, 115)));
 
     [Fact]
     public void A_witness_that_only_the_newer_revision_asks_for_is_no_look_that_was_given() =>
-        Assert.Equal("5 records the same, 5 now outside what it asks, 1 signed step to sign anew", Short(Fitted(), procedure => procedure with
+        Assert.Equal("5 records the same, 5 now outside what it asks, 1 signed step to sign again", Short(Fitted(), procedure => procedure with
         {
             Groups = [procedure.Groups[0] with { Stages = [procedure.Groups[0].Stages[0] with { Witness = true }, procedure.Groups[0].Stages[1]] }],
         }));
@@ -39,7 +39,7 @@ public class RevisionEffectTests
         var (car, job) = Fitted();
         var effect = Effect(car, job, procedure => procedure with { Groups = [], Steps = [procedure.Steps[0]] });
 
-        Assert.Equal("10 of steps that are gone, 2 signed steps to sign anew", RevisionLines.Short(effect));
+        Assert.Equal("10 of steps that are gone, 2 signed steps to sign again", RevisionLines.Short(effect));
         Assert.Equal("nuts", Assert.Single(effect.Gone).Name);
     }
 

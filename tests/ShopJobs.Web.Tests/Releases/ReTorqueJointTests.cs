@@ -233,7 +233,7 @@ public sealed class ReTorqueJointTests : ScreenBench
         var joint = Show(stands: TestRegister.WheelUp);
         await ChooseAsync(joint, "110");
 
-        Assert.StartsWith("The car stands otherwise than asked (up): it is recorded, holds the fastener", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("The car is not in the condition asked (up): it is recorded, holds the fastener", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
         await Button(joint, "NOT MOVED").ClickAsync(new());
         car.Do(TestPerson.Tess, recorded!);
         Assert.Equal(PositionState.Held, car.Shows(recorded!.Positions[0]));

@@ -29,7 +29,7 @@ public sealed class KilledStartTests : IDisposable
 
         using var client = new HttpClient { BaseAddress = shop.Address };
         Assert.Equal("Healthy", await client.GetStringAsync("/healthz"));
-        Assert.Contains("Open the demo shop", await client.GetStringAsync("/start"), StringComparison.Ordinal);
+        Assert.Contains("Start the demo shop", await client.GetStringAsync("/start"), StringComparison.Ordinal);
     }
 
     /// <summary>The journal of an unfinished transaction lies beside the database: only a connection that may write can roll it back.</summary>

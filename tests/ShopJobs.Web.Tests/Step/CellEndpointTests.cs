@@ -237,7 +237,7 @@ public sealed class CellEndpointTests : IDisposable
         var answer = await SendAsync(browser, report);
 
         Assert.Equal(HttpStatusCode.OK, answer.Status);
-        Assert.Contains("before its person signed in anew", answer.Body["words"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains("before its person last signed in", answer.Body["words"]!.ToJsonString(), StringComparison.Ordinal);
         Assert.Contains(HoldReason.EarlierSession, StateOf().Positions.Values.SelectMany(book => book.Pulls).Single().Problems);
     }
 
@@ -266,7 +266,7 @@ public sealed class CellEndpointTests : IDisposable
         var answer = await SendAsync(browser, report);
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
-        Assert.Contains("say how it stands now", answer.Body["words"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains("say how it is now", answer.Body["words"]!.ToJsonString(), StringComparison.Ordinal);
         Assert.Empty(StateOf().Conditions);
     }
 

@@ -11,7 +11,7 @@ using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
 namespace ShopJobs.Web.Tests.Step;
 
-/// <summary>How the car must stand, where each wheel is said by itself and opening its nuts ends it.</summary>
+/// <summary>The car's condition, where each wheel is said by itself and opening its nuts ends it.</summary>
 public sealed class ConditionPanelTests : BunitContext
 {
     private readonly CarAtWork car = new(register: TestRegister.With(5) with

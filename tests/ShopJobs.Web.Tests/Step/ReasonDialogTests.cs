@@ -70,7 +70,7 @@ public sealed class ReasonDialogTests : BunitContext, IAsyncLifetime
     public async Task A_pull_that_is_voided_asks_whether_it_was_made_and_assumes_nothing()
     {
         var pull = StepSheet.Undo(new LastEntry(7, "wheel nut front-left 3, stage 1, 50 N·m", TorqueUnit.NewtonMetre) { IsPull = true });
-        await Button("Not now").ClickAsync(new());
+        await Button("Cancel").ClickAsync(new());
         await screen.InvokeAsync(() => { asked = pull.AskAsync(Services.GetRequiredService<IDialogService>()); });
         screen.WaitForElement(".reason-picks");
         await Button("It did not happen like this").ClickAsync(new());

@@ -19,7 +19,7 @@ public sealed class SettingOnTheToolTests : BunitContext
 
         // F7: 80 x 300/320 = 75.
         Assert.Equal("75", panel.Find(".number-digits").TextContent);
-        Assert.Contains("permitted at the fastener 75..85 N·m", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
+        Assert.Contains("permitted at the fastener 75 to 85 N·m", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
         Assert.Contains(
             "for 80 N·m at the fastener: crowfoot, 20 mm straight out, on W7 of 300 mm with the hand at its mark",
             panel.Find(".number").TextContent,
@@ -97,7 +97,7 @@ public sealed class SettingOnTheToolTests : BunitContext
         panel.Find("form").Submit();
 
         Assert.Null(read);
-        Assert.Contains("12 N·m is above the permitted 2..10 N·m", panel.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("12 N·m is above the permitted 2 to 10 N·m", panel.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         Assert.Contains("HOLD, CALL LEAD", panel.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         // A message that is bare text in its place is taken for none and not shown.
         Assert.NotEmpty(panel.FindAll("#run-down-wrong > *"));

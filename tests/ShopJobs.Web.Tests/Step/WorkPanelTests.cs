@@ -70,7 +70,7 @@ public sealed class WorkPanelTests : BunitContext
         Assert.Equal("N·m", panel.Find(".number-unit").TextContent);
         Assert.Contains("Stage 1/2", panel.Find(".number-what").TextContent, StringComparison.Ordinal);
         Assert.StartsWith("DRY", panel.Find(".number-condition").TextContent.Trim(), StringComparison.Ordinal);
-        Assert.Contains("40..60 N·m", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
+        Assert.Contains("40 to 60 N·m", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
         Assert.Contains("Test instruction, rev. 1, p. 1: stated", panel.Find(".number-source").TextContent, StringComparison.Ordinal);
     }
 

@@ -83,7 +83,7 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
             (page.Find("#contact").GetAttribute("value"), page.Find("#advice").GetAttribute("value"), page.Find("#odometer").GetAttribute("value")));
         Assert.Contains("Pads are thin: declined on 2 Mar.", page.Find(".summary-preview").TextContent, StringComparison.Ordinal);
 
-        await Button(page, "Begin anew from the last version").ClickAsync(new());
+        await Button(page, "Start again from the last version").ClickAsync(new());
 
         Assert.Equal(Kept, JSInterop.VerifyInvoke("shopTyped.forget").Arguments[0]);
         Assert.Equal("", page.Find("#advice").GetAttribute("value") ?? "");

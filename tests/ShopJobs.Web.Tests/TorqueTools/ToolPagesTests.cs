@@ -54,7 +54,7 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
         var wrench = await bench.WrenchAsync();
         await bench.SignInAsync(bench.Technician);
         var page = Render<ToolPage>(parameters => parameters.Add(tool => tool.Id, wrench.Value));
-        Assert.DoesNotContain("Raise doubt", page.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("Suspect", page.Markup, StringComparison.Ordinal);
 
         await page.FindAll("button").Single(button => button.TextContent == "DROPPED").ClickAsync(new());
 
@@ -67,7 +67,7 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
     {
         var wrench = await bench.WrenchAsync();
         var page = Render<ToolPage>(parameters => parameters.Add(tool => tool.Id, wrench.Value));
-        await page.FindAll("button").Single(button => button.TextContent == "Raise doubt").ClickAsync(new());
+        await page.FindAll("button").Single(button => button.TextContent == "Suspect").ClickAsync(new());
 
         await page.Find("form").SubmitAsync(new());
         Assert.Contains("Write the reason", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);

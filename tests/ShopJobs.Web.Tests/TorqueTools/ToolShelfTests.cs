@@ -96,10 +96,10 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
         var one = await bench.WrenchAsync("W1");
         var other = await bench.WrenchAsync("W9");
         await bench.WriteAsync(Folders.LogbookOf(other), new ToolEntered(other, "Wl", "S-W9", ToolKind.Click, TorqueUnit.NewtonMetre, 40, 200, 1, null));
-        var anew = ToolForm.Of(other, Shelf.Find(other)!.Tool);
-        anew.Length = "320";
+        var again = ToolForm.Of(other, Shelf.Find(other)!.Tool);
+        again.Length = "320";
 
-        Assert.True((await Shelf.SaveAsync(anew)).Recorded);
+        Assert.True((await Shelf.SaveAsync(again)).Recorded);
         Assert.Equal("W1", Shelf.Find(one)!.Tool.Name);
     }
 
@@ -136,10 +136,10 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
     {
         var form = ToolBench.Form();
         await Shelf.SaveAsync(form);
-        var anew = ToolForm.Of(form.Id, Shelf.Find(form.Id)!.Tool);
-        anew.Name = "W7 long";
+        var again = ToolForm.Of(form.Id, Shelf.Find(form.Id)!.Tool);
+        again.Name = "W7 long";
 
-        Assert.True((await Shelf.SaveAsync(anew)).Recorded);
+        Assert.True((await Shelf.SaveAsync(again)).Recorded);
 
         Assert.Equal("W7 long", await bench.RowsAsync(shop => shop.Tools.Select(row => row.Name).SingleAsync()));
     }
@@ -188,10 +188,10 @@ public sealed class ToolShelfTests : IAsyncLifetime, IDisposable
     public async Task A_calibrated_tools_unit_is_not_changed()
     {
         var wrench = await bench.WrenchAsync();
-        var anew = ToolForm.Of(wrench, Shelf.Find(wrench)!.Tool);
-        anew.Unit = TorqueUnit.PoundForceFoot;
+        var again = ToolForm.Of(wrench, Shelf.Find(wrench)!.Tool);
+        again.Unit = TorqueUnit.PoundForceFoot;
 
-        var answer = await Shelf.SaveAsync(anew);
+        var answer = await Shelf.SaveAsync(again);
 
         Assert.Contains("has calibrations in N·m", Assert.Single(answer.Reasons).Words, StringComparison.Ordinal);
     }

@@ -106,7 +106,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
     {
         var refused = await ComeInAsync("LiftA");
 
-        Assert.Equal(("Blue stands there", HoldReason.PlaceTaken), (Assert.Single(refused.Reasons).Words, refused.Reasons[0].Reason));
+        Assert.Equal(("Blue is there", HoldReason.PlaceTaken), (Assert.Single(refused.Reasons).Words, refused.Reasons[0].Reason));
         Assert.Equal(("Has not come in yet", ""), ((await WhereAsync()).Words, (await RowAsync()).Place));
         Assert.Equal(0, shop.Get<CarDesk>().Read(silver, null).State.Number);
     }

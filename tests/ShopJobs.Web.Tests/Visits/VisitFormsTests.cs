@@ -87,7 +87,7 @@ public sealed class VisitFormsTests : ScreenBench
 
     [Fact]
     public void A_lift_that_another_car_stands_on_is_named_with_it() =>
-        Assert.Contains("Orange stands there", ComeInForm(new CarAtWork()).FindAll(".choice").Single(choice => choice.TextContent.Contains("Lift B", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
+        Assert.Contains("Orange is there", ComeInForm(new CarAtWork()).FindAll(".choice").Single(choice => choice.TextContent.Contains("Lift B", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
 
     [Fact]
     public void The_places_are_offered_by_their_names_in_the_shops_order_and_none_that_is_out_of_use()
@@ -110,7 +110,7 @@ public sealed class VisitFormsTests : ScreenBench
         await PressAsync(panel, "Outside");
         await panel.FindAll("form")[0].SubmitAsync(new());
         Assert.Equal(new MoveCar("LiftA", "Outside"), Assert.Single(run).Command);
-        Assert.Contains("Refused. Orange stands there.", panel.Find("#move-refused").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Refused. Orange is there.", panel.Find("#move-refused").TextContent, StringComparison.Ordinal);
 
         await panel.FindAll("form")[1].SubmitAsync(new());
         Assert.Equal("Write why it was moved all the same.", panel.Find("#moved-why-wrong").TextContent.Trim());

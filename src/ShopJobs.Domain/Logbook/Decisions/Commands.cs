@@ -250,7 +250,7 @@ public sealed record EndRoadTest(OdometerReading Odometer, ContentDigest? Findin
     public ContentDigest? OdometerWhy { get; init; }
 }
 
-/// <summary>Let a suspended release stand again: all its rules are asked anew.</summary>
+/// <summary>Let a suspended release stand again: all its rules are asked again.</summary>
 public sealed record UpholdRelease(ReleaseKind Kind, string Shown) : SignedCommand(Shown);
 
 /// <summary>Take a release back.</summary>

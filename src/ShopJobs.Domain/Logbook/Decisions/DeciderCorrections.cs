@@ -21,7 +21,7 @@ public static partial class Decider
             : target.Entry is Opened && !state.CanBeTakenBack(number) ? Refuse(new HoldPoint(HoldReason.OpenedAndGoneOn) { Entry = number })
             : null;
 
-    // An angle that was turned is not simply recorded anew: the bolt may be turned already.
+    // An angle that was turned is not simply recorded again: the bolt may be turned already.
     private static HoldPoint About(CarState state, HoldReason reason, long number) => new(reason)
     {
         Entry = number,

@@ -70,7 +70,7 @@ public static partial class Decider
         && (note.OneOf.Count == 0 || note.OneOf.Contains(text))
         && (!note.IsDay || DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _));
 
-    // A result that hangs on a joint says nothing while that joint is open or held.
+    // A result that depends on a joint says nothing while that joint is open or held.
     private static IEnumerable<HoldPoint> LooseJoints(CarState state, string name, Circumstances now) =>
         from book in state.Positions.Values
         where book.Fitting is Fitting.Open or Fitting.NewHardware || !book.Holds.IsEmpty

@@ -39,7 +39,7 @@ public static class JobEnds
         ];
     }
 
-    /// <summary>Every position that is to be backed off or run down anew for that, as the register names them.</summary>
+    /// <summary>Every position that is to be backed off or run down again for that, as the register names them.</summary>
     public static IReadOnlyList<JointPosition> RunDownAgainAt(CarState state, JobBook job) =>
         [.. RunDownAgain(state, job) is var numbers ? state.Positions.Values.Where(book => numbers.Contains(book.HandTightBy)).Select(book => book.Position) : []];
 

@@ -21,7 +21,7 @@ public static class Opening
         return new Opened(byHand, reach.Opens(byHand), reach.Undid, command.Job, command.Reason);
     }
 
-    /// <summary>What recording a setting anew undoes, and the joints that are open with it.</summary>
+    /// <summary>What recording a setting again undoes, and the joints that are open with it.</summary>
     public static (IReadOnlyList<Undone> Undid, IReadOnlyList<JointPosition> Opens) ByResult(CarState state, Circumstances now, string name)
     {
         ArgumentNullException.ThrowIfNull(state);
@@ -88,7 +88,7 @@ public static class Opening
         return group is { Group: { Redo: RedoScope.Joint, Temporary: false } } ? group.Positions : [position];
     }
 
-    /// <summary>Everything an opening reaches. A position that is open already is reached too: what hangs on it is undone again.</summary>
+    /// <summary>Everything an opening reaches. A position that is open already is reached too: what depends on it is undone again.</summary>
     private sealed class Reach(CarState state, Circumstances now)
     {
         private readonly List<JointPosition> reached = [];

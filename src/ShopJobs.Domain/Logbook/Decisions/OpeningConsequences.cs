@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="RecordsVoid">Torque records of the present cycle that become void.</param>
 /// <param name="Releases">Releases that end.</param>
 /// <param name="Steps">Signed steps of running jobs that are signed no more.</param>
-/// <param name="SummaryOutdated">Version of the work summary that no longer says what is so; null when none does.</param>
+/// <param name="SummaryOutdated">Version of the work summary that is marked out of date; null when none does.</param>
 public sealed record OpeningConsequences(
     Opened Opened,
     int RecordsVoid,

@@ -8,7 +8,7 @@ public sealed record SetClock(string Shown, long AsOf);
 /// <summary>Decides what the lead says of the shop as a whole. Pure.</summary>
 public static class ShopDecider
 {
-    /// <summary>Decides whether the time is set anew.</summary>
+    /// <summary>Decides whether the time is set again.</summary>
     /// <param name="state">The shop's state, with a step of the clock that is not written yet.</param>
     /// <param name="rights">Rights of the signer.</param>
     public static Verdict Decide(this ShopState state, SetClock command, IReadOnlySet<Right> rights)

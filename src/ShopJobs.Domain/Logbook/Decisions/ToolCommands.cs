@@ -13,13 +13,13 @@ public abstract record ToolReport : ToolCommand;
 /// <param name="AsOf">Newest entry of the tool's logbook that was shown: where there is a newer one, it is refused with “look again”.</param>
 public abstract record SignedToolCommand(string Shown, long AsOf) : ToolCommand;
 
-/// <summary>Enter a tool, or its description anew.</summary>
+/// <summary>Enter a tool, or its description again.</summary>
 public sealed record EnterTool(TorqueTool Tool) : ToolReport;
 
 /// <summary>Enter a calibration.</summary>
 public sealed record Calibrate(Calibration Calibration, string Shown, long AsOf) : SignedToolCommand(Shown, AsOf);
 
-/// <summary>Enter an instrument, or its description anew.</summary>
+/// <summary>Enter an instrument, or its description again.</summary>
 public sealed record EnterInstrument(Instrument Instrument) : ToolReport;
 
 /// <summary>Enter a check of an instrument.</summary>

@@ -100,7 +100,7 @@ internal sealed class EntryKeyReader(string kind, JsonTypeInfo type, JobIn job, 
             }
         }
 
-        Require(!reader.Read(), "something stands after it");
+        Require(!reader.Read(), "something comes after it");
         Require(itsJob is not null || job != JobIn.Job, "it has no job");
         Require(itsPosition is not null || position is PositionIn.Nowhere or PositionIn.LeftOpenIfAny, "it has no position");
         Require(itsTool is not null || tool != ToolIn.Tool, "it has no tool");

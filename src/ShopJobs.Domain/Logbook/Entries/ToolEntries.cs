@@ -3,7 +3,7 @@ using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>A tool was entered, or its description entered anew.</summary>
+/// <summary>A tool was entered, or its description entered again.</summary>
 public sealed record ToolEntered(
     ToolId Tool,
     string Name,
@@ -72,7 +72,7 @@ public sealed record ToolBroughtBack(ContentDigest Reason) : Entry
     public override EntryFacets Facets() => new() { Texts = KeptText.Given(("Reason", Reason)) };
 }
 
-/// <summary>An instrument that results are measured with was entered, or its description entered anew.</summary>
+/// <summary>An instrument that results are measured with was entered, or its description entered again.</summary>
 public sealed record InstrumentEntered(ToolId Tool, string Name, string Serial, InstrumentKind Kind) : Entry
 {
     public override EntryFacets Facets() => new() { Tool = Tool };

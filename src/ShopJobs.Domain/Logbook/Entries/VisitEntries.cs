@@ -80,7 +80,7 @@ public sealed record LookedOver(IReadOnlyList<long> Moves, ContentDigest Finding
     public override EntryFacets Facets() => new() { About = Moves, Texts = KeptText.Given(("What was seen", Finding)) };
 }
 
-/// <summary>At the last day of a re-torque the lead gave it a new interval: its days begin anew on this one.</summary>
+/// <summary>At the last day of a re-torque the lead gave it a new interval: its days begin again on this one.</summary>
 /// <param name="On">The shop's day on which it was given.</param>
 public sealed record ReTorqueExtended(IReadOnlyList<JointPosition> Positions, DateOnly On, OdometerReading Odometer, ContentDigest Reason, string Shown) : Entry
 {

@@ -9,7 +9,7 @@ public enum HoldReason
     JobOnHold,
     ReportedByAnother,
 
-    /// <summary>It was made before whoever made it was signed in anew.</summary>
+    /// <summary>It was made before whoever made it was signed in again.</summary>
     EarlierSession,
     SaidEarlier,
     CellMoved,

@@ -63,7 +63,7 @@ public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Rele
 /// <summary>An issued version of the work summary.</summary>
 public sealed record SummaryBook(long Number, DateTime At, SummaryIssued Fact)
 {
-    /// <summary>Entry after which it no longer says what is so; 0 while it does.</summary>
+    /// <summary>Entry after which it is marked out of date; 0 while it does.</summary>
     public long SupersededBy { get; init; }
 }
 

@@ -115,7 +115,7 @@ public sealed partial record CarState
         return Put(book with { Holds = book.Holds.RemoveAll(hold => hold.Number == correction && hold.Decision is null) });
     }
 
-    // Judges a pull anew after a correction or its confirmation. What rested on it falls where it no longer passes.
+    // Judges a pull again after a correction or its confirmation. What rested on it falls where it no longer passes.
     private CarState Recorrect(Recorded recorded, long number, Func<Pull, Pull> change)
     {
         var fact = (TorqueRecorded)Correctables[number].Entry;
@@ -155,7 +155,7 @@ public sealed partial record CarState
             return next;
         }
 
-        // What it rides on is held by the first figure that reached it: where that was decided, another correction raises nothing anew.
+        // What it rides on is held by the first figure that reached it: where that was decided, another correction raises nothing again.
         next = next.WitnessesWhoWorked(recorded.Number, [fact.Position], [recorded.Person]);
         return before.ReachesWhatItRidesOn ? next : next.HoldRidden(after, recorded);
     }

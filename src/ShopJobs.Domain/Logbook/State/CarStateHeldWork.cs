@@ -39,7 +39,7 @@ public sealed partial record CarState
         };
     }
 
-    // What was signed falls; its job runs until it is signed anew.
+    // What was signed falls; its job runs until it is signed again.
     private CarState WithStepRedone(long by, JobId job, string step)
     {
         var next = Jobs.TryGetValue(job, out var book) && book.Finished.TryGetValue(step, out var finished) ? Fell(by, finished.Number) : this;

@@ -12,7 +12,7 @@ public sealed partial record CarState
     /// <summary>Newest entry by which a job went on after a hold: what was said of the car's condition before it has ended. 0 when none did.</summary>
     public long ResumedBy { get; init; }
 
-    // What is not signed when a job rests, ends or asks something else is said anew before it is.
+    // What is not signed when a job rests, ends or asks something else is said again before it is.
     private static readonly ImmutableDictionary<string, FinishedStep> NoneFinished = ImmutableDictionary<string, FinishedStep>.Empty;
 
     private CarState WithJob(JobId job, Func<JobBook, JobBook> change) => this with { Jobs = Jobs.SetItem(job, change(Jobs[job])) };
@@ -25,7 +25,7 @@ public sealed partial record CarState
             Summaries = Superseded(recorded.Number),
         };
 
-    // Signed steps that ask something else now are signed anew. What is outside the newer revision is held, by nobody's hand; where it is to
+    // Signed steps that ask something else now are signed again. What is outside the newer revision is held, by nobody's hand; where it is to
     // be redone already, that is enough.
     private CarState WithRevision(Recorded recorded, RevisionAdopted fact)
     {

@@ -40,14 +40,14 @@ public static class EntryStandings
             ResultRecorded fact when state.Results.GetValueOrDefault(fact.Name) is { } result && result.Number == recorded.Number && result.VoidBy > 0 =>
                 new EntryStanding(true, $"void from entry {result.VoidBy} on"),
             ResultRecorded fact when state.Results.GetValueOrDefault(fact.Name)?.Number > recorded.Number =>
-                new EntryStanding(true, $"recorded anew in entry {state.Results[fact.Name].Number}"),
+                new EntryStanding(true, $"recorded again in entry {state.Results[fact.Name].Number}"),
             Released fact when state.Releases[fact.Kind] is var release && release.Number > recorded.Number =>
-                new EntryStanding(true, $"released anew in entry {release.Number}"),
+                new EntryStanding(true, $"released again in entry {release.Number}"),
             Released fact when state.Releases[fact.Kind].VoidBy is > 0 and var by => new EntryStanding(true, $"ended by entry {by}"),
             SummaryIssued when state.Summaries.Find(summary => summary.Number == recorded.Number) is { SupersededBy: > 0 and var by } =>
-                new EntryStanding(false, $"no longer says what is so since entry {by}"),
+                new EntryStanding(false, $"out of date since entry {by}"),
             StepConfirmed fact when state.Jobs[fact.Job].SignOffs[fact.Step].Number is var newest && newest > recorded.Number =>
-                new EntryStanding(true, $"signed anew in entry {newest}"),
+                new EntryStanding(true, $"signed again in entry {newest}"),
             StepFinished fact when state.Jobs[fact.Job].SignOffs.GetValueOrDefault(fact.Step) is { Number: var signed } && signed > recorded.Number =>
                 new EntryStanding(false, $"signed in entry {signed}"),
             FewerJointsAsked when state.FewerAsked.ContainsKey(recorded.Number) => new EntryStanding(false, "waits for a second person who looked"),
@@ -56,7 +56,7 @@ public static class EntryStandings
                 new EntryStanding(false, "waits for its countersignature"),
             _ when state.Fallen.TryGetValue(recorded.Number, out var by) => new EntryStanding(true, $"void from entry {by} on"),
             StepConfirmed fact when fact.RestsOn.Where(on => state.Fallen.GetValueOrDefault(on) > recorded.Number).ToList() is { Count: > 0 } gone =>
-                new EntryStanding(true, $"void: it rests on {EntryNames.Numbers(gone)}, which no longer stands"),
+                new EntryStanding(true, $"void: it relies on {EntryNames.Numbers(gone)}, which is no longer valid"),
             _ => EntryStanding.Stands,
         };
     }

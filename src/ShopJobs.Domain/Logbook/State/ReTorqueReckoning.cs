@@ -4,7 +4,7 @@ namespace ShopJobs.Domain.Logbook;
 
 /// <summary>
 /// When the re-torque after the drive is due: reckoned from the first release after the joint's final pull under which the car may have
-/// been driven. A later release starts nothing anew.
+/// been driven. A later release starts nothing again.
 /// </summary>
 public static class ReTorqueReckoning
 {

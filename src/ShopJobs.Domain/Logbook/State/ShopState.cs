@@ -7,13 +7,13 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="At">Instant of that entry.</param>
 /// <param name="Was">What the clock should have shown.</param>
 /// <param name="Showed">What it showed instead.</param>
-/// <param name="SignedBy">Entry by which the lead set the time anew; 0 while he has not.</param>
+/// <param name="SignedBy">Entry by which the lead set the time again; 0 while he has not.</param>
 public sealed record ClockStep(long Number, DateTime At, DateTime Was, DateTime Showed, long SignedBy = 0)
 {
     /// <summary>By how much; below zero where it went back.</summary>
     public TimeSpan By => Showed - Was;
 
-    /// <summary>True while the lead has not set the time anew.</summary>
+    /// <summary>True while the lead has not set the time again.</summary>
     public bool IsOpen => SignedBy == 0;
 
     /// <summary>True when the entry says this step.</summary>

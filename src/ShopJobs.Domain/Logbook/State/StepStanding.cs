@@ -13,7 +13,7 @@ public enum StepStanding
     /// <summary>Signed once; something it rested on was voided, opened over or undone.</summary>
     Void,
 
-    /// <summary>Signed, but a step it waited for is not signed any more, or was signed anew.</summary>
+    /// <summary>Signed, but a step it waited for is not signed any more, or was signed again.</summary>
     ToReconfirm,
 
     /// <summary>Signed by a trainee, and nobody who stood by has countersigned it.</summary>

@@ -31,7 +31,7 @@ public static class EntryWords
             ThreadTreated fact => $"{Treated(fact)} {names.Positions(fact.Positions)}.",
             LeftHalfDone fact => $"Left {names.Joint(fact.Joint)} half done, at entry {Number(fact.Last)}.",
             WorkTakenOver fact => $"Went on with {names.Joint(fact.Joint)} after looking at entry {Number(fact.Last)}.",
-            RevisionAdopted fact => $"Goes on with {names.Job(fact.Job)} by revision {fact.Revision}{(fact.Steps.Count > 0 ? $"; signed anew: {string.Join(", ", fact.Steps.Select(step => $"“{names.Step(fact.Job, step)}”"))}" : "")}{(fact.Outside.Count > 0 ? $"; held, as outside it: entries {EntryNames.Numbers(fact.Outside)}" : "")}.",
+            RevisionAdopted fact => $"Goes on with {names.Job(fact.Job)} by revision {fact.Revision}{(fact.Steps.Count > 0 ? $"; signed again: {string.Join(", ", fact.Steps.Select(step => $"“{names.Step(fact.Job, step)}”"))}" : "")}{(fact.Outside.Count > 0 ? $"; held, as outside it: entries {EntryNames.Numbers(fact.Outside)}" : "")}.",
             FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
             HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, fact.Problems, names)}.",
             TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, fact.Problems, names)}.",
@@ -48,7 +48,7 @@ public static class EntryWords
             Corrected fact => $"Voided entry {Number(fact.Target)}{(fact.WasPulled switch { true => "; it was pulled all the same", false => "; it was never pulled", _ => "" })}.",
             CorrectionConfirmed fact => $"Confirmed the correction in entry {Number(fact.Correction)}.",
             Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact, names)}{Drive(fact, names)}{Without(fact)}{Lapses(fact, names)}{(fact.Closing is null ? "" : "; closing check signed")}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
-            ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} stands.",
+            ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} is valid again.",
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
             RoadTestEnded fact => $"Back from the road test of entry {Number(fact.Release)} at {fact.Odometer}.",
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
@@ -158,10 +158,10 @@ public static class EntryWords
 
     private static string Lapses(Released fact, EntryNames names) => (fact.LapsesAtKm, fact.LapsesOn) switch
     {
-        (_, { } day) when fact.Kind == ReleaseKind.RoadTest => FormattableString.Invariant($"; it ends with {day:yyyy-MM-dd}"),
-        ({ } km, { } day) => FormattableString.Invariant($"; lapses at {names.Distance.Say(km)} or after {day:yyyy-MM-dd}, when the re-torque is due"),
-        ({ } km, null) => FormattableString.Invariant($"; lapses at {names.Distance.Say(km)}, when the re-torque is due"),
-        (null, { } day) => FormattableString.Invariant($"; lapses after {day:yyyy-MM-dd}, when the re-torque is due"),
+        (_, { } day) when fact.Kind == ReleaseKind.RoadTest => FormattableString.Invariant($"; it ends with {WallTime.Day(day)}"),
+        ({ } km, { } day) => FormattableString.Invariant($"; expires at {names.Distance.Say(km)} or after {WallTime.Day(day)}, when the re-torque is due"),
+        ({ } km, null) => FormattableString.Invariant($"; expires at {names.Distance.Say(km)}, when the re-torque is due"),
+        (null, { } day) => FormattableString.Invariant($"; expires after {WallTime.Day(day)}, when the re-torque is due"),
         _ => "",
     };
 

@@ -28,7 +28,7 @@ internal static class HeldSentences
         // words that others rely on
         HoldReason.AcceptanceWho => ("Nobody is named who accepts it", "write the name of whoever said it"),
         HoldReason.AcceptanceWhen when point.Day is { } ahead => (
-            string.Create(CultureInfo.InvariantCulture, $"The acceptance is dated {ahead:yyyy-MM-dd}, after today"), "write the day on which it was said"),
+            string.Create(CultureInfo.InvariantCulture, $"The acceptance is dated {WallTime.Day(ahead)}, after today"), "write the day on which it was said"),
         HoldReason.AcceptanceWhen => ("The acceptance has no day", "write the day on which it was said"),
         HoldReason.AcceptanceHow => ("How it was said is not chosen", "choose in person, by telephone or in writing"),
         HoldReason.AcceptanceKept => ("Where the writing is kept is missing", "write where others find it"),
@@ -38,14 +38,14 @@ internal static class HeldSentences
         // a decision
         HoldReason.LotNotReworked => ("A lot of parts is used as it is or replaced", "decide one of the two"),
         HoldReason.DecidedBefore when point is { Decision: { } made, At: { } decidedAt } => (
-            string.Create(CultureInfo.InvariantCulture, $"{(point.By is { } by ? on.Names.Person(by) : "Somebody")} decided {(point.Position is null ? "it" : on.Fasteners)} before you, on {on.Names.OnTheWall(decidedAt):d MMM yyyy HH:mm}: {Made(made)}"),
-            "look at what stands now; what you typed was not recorded"),
-        HoldReason.DecidedBefore => ("It was decided already", "look at what stands now"),
+            string.Create(CultureInfo.InvariantCulture, $"{(point.By is { } by ? on.Names.Person(by) : "Somebody")} decided {(point.Position is null ? "it" : on.Fasteners)} before you, on {WallTime.Minute(on.Names.OnTheWall(decidedAt))}: {Made(made)}"),
+            "look at what is recorded now; what you typed was not recorded"),
+        HoldReason.DecidedBefore => ("It was decided already", "look at what is recorded now"),
 
         // what is not known here
         HoldReason.UnknownResult => ("There is no such result on this car", "choose one on the car's page"),
         HoldReason.UnknownHold => ("Nothing is held under this number", "open it from My work"),
-        HoldReason.LotMissing => ("No lot or kit is named", "write what stands on the bag or box"),
+        HoldReason.LotMissing => ("No lot or kit is named", "write what is printed on the bag or box"),
         _ => null,
     };
 

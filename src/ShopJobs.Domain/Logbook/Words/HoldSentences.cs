@@ -49,13 +49,13 @@ internal static class HoldSentences
         HoldReason.NotFinished => ("One of the steps before it is not done any more, or somebody else did it", "look again, then sign"),
         HoldReason.GroupBefore when point.Because is { } behind => Say(behind, on),
         HoldReason.GroupBefore => (on.With("not where this step needs it"), "finish it first"),
-        HoldReason.ResultMissing => ($"{Result(point, on)} is not measured, or no longer stands", "record it"),
-        HoldReason.ResultJointLoose when point.Because is { } behind && Say(behind, on) is var loose => ($"{Result(point, on)} hangs on {loose.Words}", loose.Next),
-        HoldReason.ResultJointLoose => ($"{Result(point, on)} hangs on a joint that is not finished", "finish it first"),
+        HoldReason.ResultMissing => ($"{Result(point, on)} is not measured, or no longer valid", "record it"),
+        HoldReason.ResultJointLoose when point.Because is { } behind && Say(behind, on) is var loose => ($"{Result(point, on)} depends on {loose.Words}", loose.Next),
+        HoldReason.ResultJointLoose => ($"{Result(point, on)} depends on a joint that is not finished", "finish it first"),
         HoldReason.Cure when point.ClockInDoubt => (
             string.Create(CultureInfo.InvariantCulture, $"The clock is in doubt, and with it the {point.Hours} h cure of {point.Name}"), "the lead signs the time"),
         HoldReason.Cure when point.Until is { } until => (
-            string.Create(CultureInfo.InvariantCulture, $"{point.Name}: the locker cures until {on.Names.OnTheWall(until):d MMM yyyy HH:mm}"), "wait for the cure"),
+            string.Create(CultureInfo.InvariantCulture, $"{point.Name}: the locker cures until {WallTime.Minute(on.Names.OnTheWall(until))}"), "wait for the cure"),
         HoldReason.Cure => (string.Create(CultureInfo.InvariantCulture, $"The {point.Hours} h cure of {point.Name} has not begun"), "wait for the cure"),
         HoldReason.NotYetOpened => ($"{on.Joint} is not recorded as opened", "press OPEN when it is off"),
         HoldReason.NotRunDown when point.Because is not null => ($"{on.Fasteners} {on.Is} held", "the lead decides"),
@@ -71,7 +71,7 @@ internal static class HoldSentences
         // a release
         HoldReason.JointNotMadeHere => ($"{on.Joint}: as found, not torqued by us", "put a procedure on the car that torques it"),
         HoldReason.NothingCloses => ($"{on.Joint} is open and no job closes it", "start a job that does"),
-        HoldReason.ResultVoid => ($"{Result(point, on)} does not stand: a joint it hangs on was opened, or it was not good", "do it and record it"),
+        HoldReason.ResultVoid => ($"{Result(point, on)} is not valid: a joint it depends on was opened, or it was not good", "do it and record it"),
         HoldReason.AwaitsDrive => ($"{Result(point, on)} is missing: only a drive gives it", "release it to a road test, then record it"),
         HoldReason.ResultInDoubt => ($"{Result(point, on)} is in doubt: so is the instrument it was measured with", "measure again with another one, or clear it"),
         HoldReason.StepToReconfirm => ($"“{point.Unsigned?.Step.Title()}” is {point.Unsigned?.Standing.Words()}", "look again and sign it"),
@@ -117,13 +117,13 @@ internal static class HoldSentences
         HoldReason.NothingToWitness => ($"No record of {point.Name} waits for a witness", "look again when it is torqued"),
         HoldReason.NothingToClear => ("This tool is neither in doubt nor out of use", "use it"),
         HoldReason.NotCorrectable => ($"Entry {Number(point)} cannot be corrected", "record what happened instead: OPEN, HOLD or a decision"),
-        HoldReason.AlreadyVoid => ($"Entry {Number(point)} is void already", point.Because is { } turn ? Say(turn, on).Next : "record it anew"),
+        HoldReason.AlreadyVoid => ($"Entry {Number(point)} is void already", point.Because is { } turn ? Say(turn, on).Next : "record it again"),
         HoldReason.OpenedAndGoneOn => (
             "This opening can't be taken back: since then something was recorded on what it opened, or corrected, or the car was released",
             "close the joint as its procedure says"),
         HoldReason.NotRestatable => (
             "Only a torque value can be restated",
-            point.Because is null ? "void the entry and record it anew" : "void it: that holds the bolt until a second person has looked"),
+            point.Because is null ? "void the entry and record it again" : "void it: that holds the bolt until a second person has looked"),
         HoldReason.NoSuchCorrection => ($"Entry {Number(point)} is no correction that waits", "choose one from the logbook"),
         HoldReason.AlreadyStarted => ("This job is started already", "open it"),
         HoldReason.JobNotRunning => ("This job has ended already", "nothing to do; start a new job where there is more to do"),
@@ -216,5 +216,5 @@ internal static class HoldSentences
 
     private static string Number(HoldPoint point) => string.Create(CultureInfo.InvariantCulture, $"{point.Entry}");
 
-    private static string Day(HoldPoint point) => string.Create(CultureInfo.InvariantCulture, $"{point.Day:yyyy-MM-dd}");
+    private static string Day(HoldPoint point) => point.Day is { } day ? WallTime.Day(day) : "";
 }

@@ -35,7 +35,7 @@ public static class NextWords
         TakeOffReason.Replace => "replace: back off, fit new hardware, tighten again",
         TakeOffReason.MayHaveBeenPulled => "a record is void and it may have been pulled: back off, or a second person confirms that it never was",
         TakeOffReason.ShortPull => "the last pull was short: back off, inspect and start again",
-        TakeOffReason.NothingToRestOn => "what its pulls rest on no longer stands: back off, inspect and start again",
+        TakeOffReason.NothingToRestOn => "what its pulls rely on is no longer valid: back off, inspect and start again",
         TakeOffReason.JamNuts => "take the jam nuts off: hold the inner, undo the outer",
         _ => throw new ArgumentOutOfRangeException(nameof(why), why, "This reason has no words."),
     };

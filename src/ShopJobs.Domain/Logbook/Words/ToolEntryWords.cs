@@ -12,10 +12,10 @@ internal static class ToolEntryWords
         ToolEntered fact => FormattableString.Invariant(
             $"Entered {fact.Name}, {KindOf(fact.Kind)}, serial {fact.Serial}, {fact.LowestMarked} to {fact.Top} {fact.Unit.Symbol()}, graduation {fact.Graduation}{Class(fact)}{Length(fact)}."),
         Calibrated fact => FormattableString.Invariant(
-            $"Calibrated on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; {Points("as found", fact.AsFound)}; {Points("as left", fact.AsLeft)}."),
+            $"Calibrated on {WallTime.Day(fact.Date)}, good to {WallTime.Day(fact.Due)}, certificate {fact.Certificate}; {Points("as found", fact.AsFound)}; {Points("as left", fact.AsLeft)}."),
         InstrumentEntered fact => $"Entered {fact.Name}, {KindOf(fact.Kind)}{(fact.Serial.Length > 0 ? $", serial {fact.Serial}" : "")}.",
         InstrumentChecked fact => FormattableString.Invariant(
-            $"Checked on {fact.Date:yyyy-MM-dd}, good to {fact.Due:yyyy-MM-dd}, certificate {fact.Certificate}; as found {Good(fact.FoundGood)}; as left {Good(fact.LeftGood)}."),
+            $"Checked on {WallTime.Day(fact.Date)}, good to {WallTime.Day(fact.Due)}, certificate {fact.Certificate}; as found {Good(fact.FoundGood)}; as left {Good(fact.LeftGood)}."),
         Quarantined => "Taken out of use.",
         OwnerTold => "Told the owner of a car that it tightened.",
         Doubted => "Put in doubt: everything tightened since the last good calibration.",

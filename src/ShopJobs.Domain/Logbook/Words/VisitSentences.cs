@@ -7,18 +7,18 @@ internal static class VisitSentences
 {
     public static (string Words, string Next)? Of(HoldPoint point, HoldSubject on) => point.Reason switch
     {
-        HoldReason.NotReleased when point.Km is { } end => ($"Its release to the road ended at {on.Names.Distance.Say(end)}", "release it anew, or take it on a trailer"),
-        HoldReason.NotReleased => ("No release to the road stands", "release it, or take it on a trailer"),
+        HoldReason.NotReleased when point.Km is { } end => ($"Its release to the road ended at {on.Names.Distance.Say(end)}", "release it again, or take it on a trailer"),
+        HoldReason.NotReleased => ("No release to the road is valid", "release it, or take it on a trailer"),
         HoldReason.AlreadyHere => ("The car is here already", "record that it left first, if it did"),
         HoldReason.NotHere => ("The car is not here", "record that it came in first"),
-        HoldReason.PlaceTaken => ($"{point.Name} stands there", $"record first where {point.Name} stands now, or choose another place"),
+        HoldReason.PlaceTaken => ($"{point.Name} is there", $"record first where {point.Name} is now, or choose another place"),
         HoldReason.PlaceNotInUse => ($"{point.Name} is not in use", "choose another place; the lead brings a place back under People and places"),
-        HoldReason.AlreadyThere => ("The car stands there already", "choose the place it goes to"),
+        HoldReason.AlreadyThere => ("The car is there already", "choose the place it goes to"),
         HoldReason.NothingToLookOver => ("No move of this car waits to be looked over", "go on with the work"),
         HoldReason.NoNewInterval => (
             on.With("a new interval is given once, on the last day of a re-torque or after it, to a car that was not driven far enough"), "re-torque it"),
         HoldReason.MovedAnyway => (
-            $"The car was moved on {(point.At is { } moved ? on.Names.OnTheWall(moved).ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture) : "a day")} while it was not to be moved, and nobody has looked it over since",
+            $"The car was moved on {(point.At is { } moved ? WallTime.Minute(on.Names.OnTheWall(moved)) : "a day")} while it was not to be moved, and nobody has looked it over since",
             "look at the joints that were loose, then sign that you did"),
         HoldReason.OdometerBelowLast => (
             $"The odometer is lower than the {on.Names.Distance.Say(point.Km ?? 0)} of last time", "read it again; if the clock was changed, say so"),

@@ -53,7 +53,7 @@ public static class DocumentText
             else if ((char.IsControl(letter) && letter is not ('\t' or '\r'))
                 || letter is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u2028' or '\u2029' or '\uFEFF')
             {
-                return Refuse(problems, line, $"An invisible letter stands here (U+{(int)letter:X4})", "delete it and type the line again");
+                return Refuse(problems, line, $"There is an invisible letter here (U+{(int)letter:X4})", "delete it and type the line again");
             }
         }
 

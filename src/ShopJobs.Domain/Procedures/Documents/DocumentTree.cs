@@ -131,7 +131,7 @@ internal sealed class DocumentTree
 
         if (!marked.Tag.IsEmpty)
         {
-            problems.Error(line, column, path, "A tag (!name) is not taken", "delete it: every value is read as it stands");
+            problems.Error(line, column, path, "A tag (!name) is not taken", "delete it: every value is read as written");
         }
 
         return at switch

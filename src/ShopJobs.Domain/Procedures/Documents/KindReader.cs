@@ -77,7 +77,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
             return count;
         }
 
-        problems.Error(node, $"{Wording.Quote(text)} is not a whole number from 1 to {JointCount.Most}", "write digits only; a joint that the car does not have stands under “lacks”");
+        problems.Error(node, $"{Wording.Quote(text)} is not a whole number from 1 to {JointCount.Most}", "write digits only; a joint that the car does not have goes under “lacks”");
         return null;
     }
 

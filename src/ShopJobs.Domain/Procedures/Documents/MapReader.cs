@@ -47,7 +47,7 @@ internal sealed class MapReader
 
         if (node is not RefusedNode)
         {
-            problems.Error(node, $"{Kind(node)} stands here, keys are needed", $"write {string.Join(", ", known)}");
+            problems.Error(node, $"{Kind(node)} is here, keys are needed", $"write {string.Join(", ", known)}");
         }
 
         return null;
@@ -139,7 +139,7 @@ internal sealed class MapReader
 
         if (node is not RefusedNode)
         {
-            problems.Error(node, $"{Kind(node)} stands here, a list is needed", "write the items with hyphens, or [] for none");
+            problems.Error(node, $"{Kind(node)} is here, a list is needed", "write the items with hyphens, or [] for none");
         }
 
         return [];
@@ -163,7 +163,7 @@ internal sealed class MapReader
             case TextNode { Text: var text }:
                 return text;
             default:
-                problems.Error(node, $"{Kind(node)} stands here, a text is needed", "write one value; put it in quotes where it holds a colon");
+                problems.Error(node, $"{Kind(node)} is here, a text is needed", "write one value; put it in quotes where it holds a colon");
                 return null;
         }
     }

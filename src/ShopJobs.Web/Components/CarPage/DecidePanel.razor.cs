@@ -75,7 +75,7 @@ public sealed partial class DecidePanel
     }
 
     private static string Limits(SpecificationInForce spec) =>
-        spec.Turn?.Permitted() ?? string.Create(CultureInfo.InvariantCulture, $"{spec.Minimum:0.##}..{spec.Maximum:0.##} N·m");
+        spec.Turn?.Permitted() ?? string.Create(CultureInfo.InvariantCulture, $"{spec.Minimum:0.##} to {spec.Maximum:0.##} N·m");
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -43,7 +43,7 @@ public static class HeldWorkWords
         {
             ({ Lot: not null }, Disposition.UseAsIs) => "The lot is good: what carries it is free.",
             ({ Lot: not null }, _) => "No more of it is fitted; what carries it gets new hardware of another lot.",
-            ({ Result: not null }, Disposition.UseAsIs) => "The result stands.",
+            ({ Result: not null }, Disposition.UseAsIs) => "The result stays valid.",
             ({ Result: not null }, _) => "The result is void and done again.",
             (_, Disposition.UseAsIs) => "The step goes on as it is.",
             _ => "The step is done again; what was signed falls.",

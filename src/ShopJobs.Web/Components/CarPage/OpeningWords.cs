@@ -49,7 +49,7 @@ public static class OpeningWords
 
         if (consequences.SummaryOutdated is { } version)
         {
-            lines.Add(string.Create(CultureInfo.InvariantCulture, $"work summary version {version} no longer says what is so"));
+            lines.Add(string.Create(CultureInfo.InvariantCulture, $"work summary version {version} is marked out of date"));
         }
 
         return lines;

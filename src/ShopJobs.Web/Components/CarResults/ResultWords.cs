@@ -8,7 +8,7 @@ namespace ShopJobs.Web.Components.CarResults;
 /// <summary>How a result stands.</summary>
 public enum ResultStandingKind
 {
-    /// <summary>It has to be measured: work it hangs on was done, or what was measured is no good result.</summary>
+    /// <summary>It has to be measured: work it depends on was done, or what was measured is no good result.</summary>
     ToBeDone,
 
     /// <summary>The instrument it was measured with is in doubt.</summary>
@@ -54,7 +54,7 @@ public static class ResultWords
     {
         ResultStandingKind.ToBeDone => "to be measured",
         ResultStandingKind.InDoubt => "in doubt",
-        ResultStandingKind.Stands => "stands",
+        ResultStandingKind.Stands => "valid",
         ResultStandingKind.NeverRecorded => "never recorded here",
         _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, "Not a standing of a result."),
     };
@@ -71,7 +71,7 @@ public static class ResultWords
                 $"The last one is no good result: {string.Join(", ", problems.Select(HoldWords.Of))}.",
             { Standing: ResultStandingKind.ToBeDone } when reading.Now.Register.ResultOf(look.Name).AfterDrive && IsUndriven(look, reading) =>
                 "Only a drive gives it: release the car to a road test first.",
-            { Standing: ResultStandingKind.ToBeDone } => "A joint it hangs on was opened.",
+            { Standing: ResultStandingKind.ToBeDone } => "A joint it depends on was opened.",
             _ => null,
         };
     }

@@ -11,10 +11,10 @@ internal static class ClockSheet
     /// <summary>A step of the clock: "went back by 2 d 0 h: it should have shown 29 Nov 2026 14:02 and showed 27 Nov 2026 14:02".</summary>
     public static string Words(ClockStep step, Func<DateTime, DateTime> onTheWall) => string.Create(
         CultureInfo.InvariantCulture,
-        $"The clock {(step.By < TimeSpan.Zero ? "went back" : "jumped ahead")} by {ClockSpan.Words(step.By)}: it should have shown {onTheWall(step.Was):d MMM yyyy HH:mm} and showed {onTheWall(step.Showed):d MMM yyyy HH:mm}");
+        $"The clock {(step.By < TimeSpan.Zero ? "went back" : "jumped ahead")} by {ClockSpan.Words(step.By)}: it should have shown {WallTime.Minute(onTheWall(step.Was))} and showed {WallTime.Minute(onTheWall(step.Showed))}");
 
     /// <summary>Day and time as somebody reads it from a wall: "Sunday 29 Nov 2026, 14:02".</summary>
-    public static string Wall(DateTime wall) => wall.ToString("dddd d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
+    public static string Wall(DateTime wall) => WallTime.Weekday(wall);
 
     /// <summary>The time, signed as right.</summary>
     /// <param name="reading">What was shown.</param>

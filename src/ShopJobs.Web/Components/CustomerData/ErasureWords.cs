@@ -16,7 +16,7 @@ internal static class ErasureWords
         var said = Count(reader, "said", "SELECT count(*) FROM Acknowledgements WHERE CustomerId = $1 AND Words <> ''", customer);
         return
         [
-            "Name, telephone and mail. In their place stands a number.",
+            "Name, telephone and mail. A number takes their place.",
             .. theirs.Count > 0 ? [$"Plate or chassis number, and the note, of {string.Join(", ", theirs)}."] : Array.Empty<string>(),
             .. held.Count > 0 ? [$"What the customer asked for, on every job of {string.Join(", ", held.Select(car => car.Car.Name).Distinct())}."] : Array.Empty<string>(),
             .. contents > 0 ? [Number(contents, "text or page", "texts and pages") + " beside the logbooks: why the car came, who took it, what the customer accepted or was told, and every summary that was issued."] : Array.Empty<string>(),

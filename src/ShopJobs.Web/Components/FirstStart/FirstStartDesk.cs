@@ -136,7 +136,7 @@ public sealed class FirstStartDesk(
         await using var locked = await shop.Database.BeginTransactionAsync(http.RequestAborted);
         if (await shop.People.AnyAsync(http.RequestAborted))
         {
-            return "This shop is open already. Go to the sign-in page.";
+            return "This shop is set up already. Go to the sign-in page.";
         }
 
         var at = time.GetUtcNow().UtcDateTime;

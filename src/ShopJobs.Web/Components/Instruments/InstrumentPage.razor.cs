@@ -44,7 +44,7 @@ public sealed partial class InstrumentPage(
 
     private (string Label, string Act, bool Held) Asks => asking switch
     {
-        Asked.Doubt => ("Why what it measured is in doubt", "RAISE DOUBT", true),
+        Asked.Doubt => ("Why what it measured is in doubt", "SUSPECT", true),
         Asked.Retire => ("Why it is out of use for good", "OUT OF USE FOR GOOD", true),
         Asked.BringBack => ("Why it comes back", "BRING IT BACK", false),
         Asked.Withdraw => ("Why the check is withdrawn", "WITHDRAW THE CHECK", true),
@@ -116,7 +116,7 @@ public sealed partial class InstrumentPage(
 
     private async Task DescribeAsync()
     {
-        await RunAsync(async () => await shelf.SaveAsync(description), "It is described anew. What was measured before keeps its entries.");
+        await RunAsync(async () => await shelf.SaveAsync(description), "Saved. What was measured before keeps its entries.");
         asking = answer is { Recorded: true } ? null : asking;
     }
 

@@ -39,7 +39,7 @@ public sealed class InstrumentShelf(
     public InstrumentLine? Find(ToolId id) => snapshots.Read(reader =>
         Line(reader, id, reader.FoldAsFarAsReadable(Folders.LogbookOf(id), Folders.Tool).State));
 
-    /// <summary>Enters an instrument or describes it anew.</summary>
+    /// <summary>Enters an instrument or describes it again.</summary>
     public async Task<DeskAnswer> SaveAsync(InstrumentForm form, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(form);

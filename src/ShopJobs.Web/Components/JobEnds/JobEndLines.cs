@@ -48,18 +48,18 @@ public sealed class JobEndLines(CarReading reading, JobBook job, IReadOnlyDictio
     private IReadOnlyList<JointPosition> Left => Ends.LeftOpen(reading.State, reading.Now, job);
 
     private IReadOnlyList<string> Older => reading.State.Results.Values.Where(result => result.Fact.Job == job.Id && result.VoidBy == 0)
-        .OrderBy(result => result.Number).Select(result => reading.Now.OnTheWall(result.At).ToString("d MMM yyyy", CultureInfo.InvariantCulture) is var day
+        .OrderBy(result => result.Number).Select(result => WallTime.Day(reading.Now.OnTheWall(result.At)) is var day
             ? $"“{result.Fact.Name}” was recorded on {day}, before the hold: where something may have changed since, do it again."
             : "").ToList();
 
     private IEnumerable<string> WhenResumed(string begin)
     {
-        yield return $"{begin} the car's condition is said anew.";
+        yield return $"{begin} the car's condition is said again.";
         var again = Ends.RunDownAgainAt(reading.State, job);
         yield return again.Count == 0
             ? $"{begin} nothing has to be run down again: no joint of it is half done."
             : $"{begin} these are run down again, backed off first where they were pulled: {names.Positions(again)}.";
-        yield return "What is at torque, and what was signed, stands.";
+        yield return "What is at torque, and what was signed, stays valid.";
     }
 
     private IEnumerable<string> Falling(string what) =>

@@ -13,7 +13,7 @@ public static class ShopNav
     [
         new("/", "Floor"),
         new("/my-work", "My work"),
-        new("/open-joints", "Open joints"),
+        new("/open-joints", "Not finished"),
         new("/procedures", "Procedures"),
         new("/tools", "Torque tools"),
         new("/bench", "Bench", Rare: true),

@@ -46,7 +46,7 @@ internal static class CorrectionUse
         CarConditionDeclared => "The condition is asked again, and whatever was pulled on this word no longer counts: back it off and redo it.",
         FittedNew => "The hardware there is not new, then: what was run down or pulled on it since is backed off. Record FITTED NEW where it went on.",
         Corrected fact when state.Correctables.TryGetValue(fact.Target, out var target) && target.Entry is Opened =>
-            "Look at the joint itself. Confirm only where it was never opened: its records then stand as they were before.",
+            "Look at the joint itself. Confirm only where it was never opened: its records are then valid as they were before.",
         _ => null,
     };
 

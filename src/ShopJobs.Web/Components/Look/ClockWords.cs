@@ -1,4 +1,4 @@
-using System.Globalization;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.Look;
@@ -7,15 +7,20 @@ namespace ShopJobs.Web.Components.Look;
 public static class ClockWords
 {
     /// <summary>"24 Nov 2026".</summary>
-    public static string Day(this DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    public static string Day(this DateOnly day) => WallTime.Day(day);
 
-    /// <summary>"14:03" today, "24 Nov 14:03" this year, "24 Nov 2025 14:03" before.</summary>
-    public static string Words(this ShopClock clock, DateTime instant)
+    /// <summary>"24 Nov 2026" of an instant.</summary>
+    public static string Day(this ShopClock clock, DateTime instant) => WallTime.Day(Wall(clock, instant));
+
+    /// <summary>"24 Nov 2026, 14:03".</summary>
+    public static string Minute(this ShopClock clock, DateTime instant) => WallTime.Minute(Wall(clock, instant));
+
+    /// <summary>"14:03" today, "24 Nov 2026, 14:03" on any other day.</summary>
+    public static string Words(this ShopClock clock, DateTime instant) => WallTime.Short(Wall(clock, instant), clock.Today);
+
+    private static DateTime Wall(ShopClock clock, DateTime instant)
     {
         ArgumentNullException.ThrowIfNull(clock);
-        var at = clock.OnTheWall(instant);
-        var today = clock.Today;
-        var form = DateOnly.FromDateTime(at) == today ? "HH:mm" : at.Year == today.Year ? "d MMM HH:mm" : "d MMM yyyy HH:mm";
-        return at.ToString(form, CultureInfo.InvariantCulture);
+        return clock.OnTheWall(instant);
     }
 }

@@ -102,7 +102,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         where job.OnHold is not null
         let procedure = reading.Placed(job).Procedure
         select new DecisionItem(
-            string.Create(CultureInfo.InvariantCulture, $"{procedure.Code} {procedure.Title} is on hold since {reading.Now.OnTheWall(job.OnHold!.At):d MMM yyyy}"), "Resume or end it", Links.Car(reading.Car));
+            $"{procedure.Code} {procedure.Title} is on hold since {WallTime.Day(reading.Now.OnTheWall(job.OnHold!.At))}", "Resume or end it", Links.Car(reading.Car));
 
     // Loose, or to be done again, and no running job works on it.
     private static IEnumerable<DecisionItem> Left(CarReading reading) =>
@@ -114,7 +114,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         select new DecisionItem(
             $"{reading.Now.Name(joint.Key)}: {(joint.Contains(true) ? "to be done again" : "open")}, and no running job works on it", "Put a procedure on", Links.Car(reading.Car));
 
-    // Given until a re-torque: overdue, it is driven by nobody; done, the release is given anew without the limit.
+    // Given until a re-torque: overdue, it is driven by nobody; done, the release is given again without the limit.
     private static IEnumerable<DecisionItem> RunningOut(CarReading reading) =>
         from kind in (ReleaseKind[])[ReleaseKind.Road, ReleaseKind.Track]
         let standing = reading.StandingOf(kind)
@@ -122,9 +122,9 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         let owed = reading.State.OwesAnyReTorque()
         where !owed || standing.Kind == ReleaseStandingKind.Lapsed
         let isOut = reading.State.Visit is { IsOpen: false }
-        select !owed ? new DecisionItem($"Its re-torque is done, and the release {kind.Words()} still runs out", "Release it anew", Links.Release(reading.Car))
+        select !owed ? new DecisionItem($"Its re-torque is done, and the release {kind.Words()} still expires", "Release it again", Links.Release(reading.Car))
             : new DecisionItem(
-                $"The release {kind.Words()} has lapsed: its re-torque is overdue{(isOut ? ", and the car is not here" : "")}",
+                $"The release {kind.Words()} has expired: its re-torque is overdue{(isOut ? ", and the car is not here" : "")}",
                 isOut ? "Call its owner" : "Re-torque",
                 isOut ? Links.Car(reading.Car) : Links.ReTorque(reading.Car));
 

@@ -14,10 +14,10 @@ public sealed record OptionField(OptionProperty Property, string Label, string H
     public static IReadOnlyList<OptionField> All { get; } =
     [
         new(OptionProperty.Thread, "Thread", "For example M12x1.5 or 1/2-20 UNF.", By<ThreadSize>(ThreadSize.TryParse)),
-        new(OptionProperty.Strength, "Strength class", "10.9, A2-70, SAE 8. Of a part that is only said to be like a class, write that class and pick “said only”.", By<StrengthClass>(StrengthClass.TryParse)),
+        new(OptionProperty.Strength, "Strength class", "10.9, A2-70, SAE 8. Of a part that is only said to be like a class, write that class and pick “claimed, not proven”.", By<StrengthClass>(StrengthClass.TryParse)),
         new(OptionProperty.Length, "Length from its face to the end", "From under the head, or under the shoulder of a stud; chamfer taken off. For example 42 mm.", By<UnitsNet.Length>(PartText.Length)),
         new(OptionProperty.Seat, "Face under head or shoulder", "flat, cone 60, ball R14.", By<Domain.Parts.SeatForm>(PartText.Seat)),
-        new(OptionProperty.Torque, "Torque of its instruction", "Range or one value with its unit: 60..95 N·m, 80 N·m.", By<TorqueRange>(PartText.TorqueRange)),
+        new(OptionProperty.Torque, "Torque of its instruction", "Range or one value with its unit: 60 to 95 N·m, 80 N·m.", By<TorqueRange>(PartText.TorqueRange)),
         new(OptionProperty.Jam, "Jam torque of the two nuts", "With its unit: 90 N·m.", By<EnteredTorque>(PartText.Torque)),
         new(OptionProperty.Condition, "Threads and faces", "The condition that its torque holds for.", By<ThreadCondition>(PartText.Condition))
         {

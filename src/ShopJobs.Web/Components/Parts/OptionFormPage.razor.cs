@@ -32,7 +32,7 @@ public sealed partial class OptionFormPage(PartShelf shelf, PartDesk desk, CarDe
 
     private GroupOfJob On => new(new CarId(Id), new JobId(Job), Group);
 
-    private string Title => Option is null ? "Add an option" : "Change the option";
+    private string Title => Option is null ? "Add an option" : "Edit the option";
 
     private string Back => Links.Options(On.Car, On.Job, Group);
 

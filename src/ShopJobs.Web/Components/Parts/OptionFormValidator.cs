@@ -13,7 +13,7 @@ public sealed class OptionFormValidator : AbstractValidator<OptionForm>
     {
         Text(form => form.Name, OptionRow.NameLength, "Write what the kit is called, for example Q4.");
         Text(form => form.Maker, OptionRow.NameLength, "Write who makes it.");
-        RuleFor(form => form.Evidence).IsInEnum().WithMessage("Pick what stands behind the strength.");
+        RuleFor(form => form.Evidence).IsInEnum().WithMessage("Pick the evidence for the strength.");
         RuleFor(form => form.Source).Must(text => Typed.Clean(text).Length <= OptionValue.SourceLength)
             .WithMessage($"It takes at most {OptionValue.SourceLength} letters. Shorten it.");
         foreach (var field in OptionField.All)
@@ -45,7 +45,7 @@ public sealed class OptionFormValidator : AbstractValidator<OptionForm>
         var source = Typed.Clean(form.SourceOf(field.Property));
         if (source.Length == 0)
         {
-            context.AddFailure(nameof(OptionForm.Source), "Say where the values stand: document, revision, page. A value without a source is not taken.");
+            context.AddFailure(nameof(OptionForm.Source), "Write the source: document, revision, page. A value without a source is not taken.");
         }
         else if (source.Length > OptionValue.SourceLength)
         {

@@ -62,7 +62,7 @@ internal static partial class PartText
         return problem is null;
     }
 
-    /// <summary>What the instruction permits: "60..95 N·m", "60-95 Nm", or its one value, "80 N·m".</summary>
+    /// <summary>What the instruction permits: "60 to 95 N·m", "60-95 Nm", or its one value, "80 N·m".</summary>
     public static bool TorqueRange(string text, [NotNullWhen(true)] out TorqueRange? value, out string? problem)
     {
         value = null;

@@ -26,7 +26,7 @@ public sealed partial class StackFormPage(PartShelf shelf, StackDesk desk, CarDe
     [Parameter]
     public Guid? Stack { get; set; }
 
-    private string Title => Stack is null ? "Add a wheel stack" : "Change the wheel stack";
+    private string Title => Stack is null ? "Add a wheel stack" : "Edit the wheel stack";
 
     private string Back => Links.Options(new CarId(Id), new JobId(Job), Group);
 

@@ -53,7 +53,7 @@ public sealed class PlaceDesk(IDbContextFactory<ShopDbContext> database, LeadDoo
 
             if (retired && await StandingAsync(shop, key, cancellation) is { } standing)
             {
-                return $"{standing} there. Move it or send it away first: a car never stands at a place that is out of use.";
+                return $"{standing} there. Move it or send it away first: no car is left at a place that is out of use.";
             }
 
             if (retired && !await shop.Places.AnyAsync(other => other.Key != key && other.RetiredAt == null, cancellation))
@@ -98,7 +98,7 @@ public sealed class PlaceDesk(IDbContextFactory<ShopDbContext> database, LeadDoo
         return null;
     }
 
-    // Counts the places anew, this one after the other; first where the other is gone.
+    // Counts the places again, this one after the other; first where the other is gone.
     private static async Task PutAsync(ShopDbContext shop, PlaceRow place, string after, CancellationToken cancellation)
     {
         var order = await shop.Places.Where(row => row.Key != place.Key).OrderBy(row => row.Rank).ToListAsync(cancellation);

@@ -13,6 +13,6 @@ public sealed class PlaceFormValidator : AbstractValidator<PlaceForm>
             .NotEmpty().WithMessage("Write what the shop calls the place, for example Lift C.")
             .MaximumLength(PlaceRow.NameLength).WithMessage($"A name takes at most {PlaceRow.NameLength} letters. Shorten it.")
             .ReadsPlainly();
-        RuleFor(form => form.Kind).IsEnumName(typeof(PlaceKind)).WithMessage("Pick what it is: a lift holds one car, the others several.");
+        RuleFor(form => form.Kind).IsEnumName(typeof(PlaceKind)).WithMessage("Choose what it is: a lift holds one car, the others several.");
     }
 }

@@ -37,7 +37,7 @@ public sealed class ImportLook(IDbContextFactory<ShopDbContext> database, CarDes
         var kinds = RegisterWords.Of(before, after).ToList();
         if (RegisterChanges.OtherThanKinds(before, after))
         {
-            kinds.Add("The car's conditions, the settings or the results are written anew.");
+            kinds.Add("The car's conditions, the settings or the results change.");
         }
 
         var cars = await shop.Cars.AsNoTracking().OrderBy(car => car.Name).ToListAsync(cancellation);

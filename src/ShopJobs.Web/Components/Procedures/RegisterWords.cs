@@ -50,7 +50,7 @@ internal static class RegisterWords
 
         if (change.IsDescribedAnew)
         {
-            yield return $"Described anew: {kind.Name} ({kind.Key}): its name, what it rides on, what it undoes or what a release asks of it.";
+            yield return $"Changed: {kind.Name} ({kind.Key}): its name, what it rides on, what it undoes or what a release asks of it.";
         }
     }
 

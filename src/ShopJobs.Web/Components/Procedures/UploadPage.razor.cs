@@ -47,7 +47,7 @@ public sealed partial class UploadPage(ProcedureImport import, ImportLook look, 
             return;
         }
 
-        // A register is taken in as it was looked at: where the shop changed meanwhile, its effect is shown anew.
+        // A register is taken in as it was looked at: where the shop changed meanwhile, its effect is shown again.
         effect = await look.AtAsync(files, Http.RequestAborted);
         if (effect is null || effect.Mark == Http.Request.Form[SeenField])
         {

@@ -181,7 +181,7 @@ public sealed partial class ReTorqueJoint
             [
                 $"{string.Join(", ", Due.Due.Select(Reading.Now.Name))}",
                 $"Odometer {read}: not driven far enough to settle",
-                "Its days begin anew today; it is given once",
+                "Its days start again today; it is given once",
                 $"Why: {Typed.Clean(interval)}",
                 .. why is null ? [] : new[] { $"The odometer is lower than before: {Odometer.WhyLower}" },
             ],

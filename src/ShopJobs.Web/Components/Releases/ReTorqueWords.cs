@@ -47,7 +47,7 @@ public static class ReTorqueWords
     {
         ArgumentNullException.ThrowIfNull(due);
         var said = due.Conditions.Select(asked => due.SaidOf(reading, asked) is { } now && now.Value != asked.Value ? ConditionWords.Plain(now.Value) : null).OfType<string>().ToList();
-        return said.Count == 0 ? null : $"The car stands otherwise than asked ({string.Join(", ", said)}): {HoldsIt}";
+        return said.Count == 0 ? null : $"The car is not in the condition asked ({string.Join(", ", said)}): {HoldsIt}";
     }
 
     /// <summary>From when and until when it is due: "due from 1050 to 1100 km, by 16 Mar 2026"; says where it is overdue.</summary>
@@ -62,7 +62,7 @@ public static class ReTorqueWords
 
         var from = drive.Fact.OdometerKm is { } start ? start + book.Last!.Fact.Spec.ReTorque!.AfterKm : null;
         var distance = from is { } first ? $" from {(reading.State.LatestKm(book) is { } last ? reading.Now.Distance.Say(first, last) : reading.Now.Distance.Say(first))}" : "";
-        var day = reading.State.LatestDay(reading.Now, book) is { } by ? string.Create(CultureInfo.InvariantCulture, $", by {by:d MMM yyyy}") : "";
+        var day = reading.State.LatestDay(reading.Now, book) is { } by ? $", by {WallTime.Day(by)}" : "";
         return reading.State.IsOverdue(reading.Now, book, odometerKm ?? reading.State.Odometer) ? $"OVERDUE: was due{distance}{day}" : $"Due{distance}{day}";
     }
 }

@@ -82,7 +82,7 @@ public sealed partial class ReleaseCard
 
     private string AcceptanceTitle => awaitsDrive
         ? "The customer was told in writing what is still missing, and accepts it"
-        : "The customer's written acceptance of the re-torque still due";
+        : "The customer accepts in writing to drive before the re-torque";
 
     private bool OnlyWordMissing => reasons.Count > 0 && reasons.All(IsLiftedByWord);
 
@@ -105,7 +105,7 @@ public sealed partial class ReleaseCard
             {
                 released.NotChecked == 0
                     ? "Every joint of the register was made here."
-                    : Text($"{released.NotChecked} joints are as found: not checked by us."),
+                    : Text($"{released.NotChecked} joints not worked on: as the car came in."),
             };
             terms.AddRange(Kind == ReleaseKind.Move ? [] : AskedFor.NotBegun(Reading).Select(words => $"{words}."));
             if (released is { DistanceKm: { } far, Driver: { } who })
@@ -120,7 +120,7 @@ public sealed partial class ReleaseCard
 
             if (released.LapsesAtKm is { } km)
             {
-                terms.Add($"Lapses at {Reading.Now.Distance.Say(km)}" + (released.LapsesOn is { } day ? Text($" or after {day:d MMM yyyy}, whichever comes first") : "") + ": a re-torque is due by then.");
+                terms.Add($"Expires at {Reading.Now.Distance.Say(km)}" + (released.LapsesOn is { } day ? $" or after {WallTime.Day(day)}, whichever comes first" : "") + ": a re-torque is due by then.");
             }
 
             if (released.Closes.Count > 0)
@@ -181,7 +181,7 @@ public sealed partial class ReleaseCard
             return Task.CompletedTask;
         }
 
-        List<string> shown = [$"Release {Kind.Words()}: YES, nothing recorded speaks against it", .. Terms];
+        List<string> shown = [$"Release {Kind.Words()}: YES, nothing is recorded against it", .. Terms];
         if (released.Odometer is { } read)
         {
             shown.Insert(1, $"Odometer {read}");

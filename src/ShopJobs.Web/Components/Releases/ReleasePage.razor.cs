@@ -63,16 +63,16 @@ public sealed partial class ReleasePage
     private async Task UpholdAsync(ReleaseKind kind)
     {
         var request = new SignRequest(
-            "STANDS AGAIN: looked at by me",
-            $"{Car!.Name}: release {kind.Words()} stands again",
+            "VALID AGAIN: I looked at the car",
+            $"{Car!.Name}: release {kind.Words()} is valid again",
             [
                 new StandingWords(Reading!, Clock, names, ended).Of(kind),
-                "It was suspended. Nothing speaks against it any more; whoever signs has looked at the car.",
+                "It was suspended. There is nothing against it any more; whoever signs has looked at the car.",
             ],
             new CommandId(Guid.NewGuid()))
         { Needs = Right.Lead };
         var asked = new ToSign<SignedCommand>(request, shown => Reading!.State.AsShown(Reading.Now, new UpholdRelease(kind, shown)));
-        await TellAsync(await Signing.SignAsync(CarId, asked), $"{Car.Name}: the release {kind.Words()} stands again.");
+        await TellAsync(await Signing.SignAsync(CarId, asked), $"{Car.Name}: the release {kind.Words()} is valid again.");
     }
 
     private async Task TakeBackAsync(TakenBack back)
@@ -99,7 +99,7 @@ public sealed partial class ReleasePage
         var why = back.OdometerWhy.Length == 0 ? null : NewContent.Of(Encoding.UTF8.GetBytes(back.OdometerWhy));
         var answer = await RunAsync(
             new EndRoadTest(back.Odometer, noticed?.Digest) { OdometerWhy = why?.Digest }, [.. new[] { noticed, why }.OfType<NewContent>()]);
-        await TellAsync(answer, $"{Car!.Name} is back from its road test.{(noticed is null ? "" : " What was noticed stands in its logbook; press HOLD on what it is about.")}");
+        await TellAsync(answer, $"{Car!.Name} is back from its road test.{(noticed is null ? "" : " What was noticed is in its logbook; press HOLD on what it is about.")}");
     }
 
     private async Task TellAsync(DeskAnswer? answer, string words)

@@ -15,7 +15,7 @@ public sealed record StandingWords(
     CarReading Reading, ShopClock Clock, IReadOnlyDictionary<PersonId, string> Names, IReadOnlyDictionary<long, Recorded> Ended)
 {
     /// <summary>Said of a release to road or track whose re-torque was not done in time.</summary>
-    public const string Lapsed = "Lapsed: do not drive";
+    public const string Lapsed = "Expired: do not drive";
 
     /// <summary>"Suspended: do not drive".</summary>
     public static string Suspended(ReleaseKind kind) => kind == ReleaseKind.Move ? "Suspended: do not move" : "Suspended: do not drive";
@@ -33,8 +33,8 @@ public sealed record StandingWords(
         return standing.Kind switch
         {
             ReleaseStandingKind.Lapsed when kind == ReleaseKind.RoadTest => $"{given}. Its day is over: do not drive.",
-            ReleaseStandingKind.Lapsed when !Reading.State.OwesAnyReTorque() => $"{given}. It ran out{Limit(release)}: its re-torque is done, release it anew.",
-            ReleaseStandingKind.Lapsed => $"{given}. Lapsed{Limit(release)}: its re-torque is overdue. Do not drive.",
+            ReleaseStandingKind.Lapsed when !Reading.State.OwesAnyReTorque() => $"{given}. Expired{Limit(release)}: its re-torque is done, release it again.",
+            ReleaseStandingKind.Lapsed => $"{given}. Expired{Limit(release)}: its re-torque is overdue. Do not drive.",
             ReleaseStandingKind.Withdrawn => $"{given}; taken back{Since(release)}. The car was {(release.Withdrawn!.Driven ? "" : "not ")}driven under it.",
             ReleaseStandingKind.Ended => $"{given}; ended{Since(release)}{Why(release)}.",
             _ => $"{given}.",
@@ -43,7 +43,7 @@ public sealed record StandingWords(
 
     private string Limit(ReleaseBook release) => release.Fact.LapsesAtKm is { } km && Reading.State.Odometer > km
         ? $" at {Reading.Now.Distance.Say(km)}"
-        : release.Fact.LapsesOn is { } day ? string.Create(CultureInfo.InvariantCulture, $" after {day:d MMM yyyy}") : "";
+        : release.Fact.LapsesOn is { } day ? $" after {WallTime.Day(day)}" : "";
 
     private string Since(ReleaseBook release) => Ended.TryGetValue(release.VoidBy, out var entry) ? $" {Clock.Words(entry.At)}" : "";
 

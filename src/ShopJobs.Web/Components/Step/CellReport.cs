@@ -162,7 +162,7 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
 
         if (Value?.Any(char.IsLetter) == true)
         {
-            return (null, "the value is digits only, its unit stands beside the field");
+            return (null, "the value is digits only, its unit is beside the field");
         }
 
         if (kind == TorqueKind.AngleTurned)

@@ -28,7 +28,7 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
         CultureInfo.InvariantCulture,
         $"{Scene.Car.Id.Value}/{Scene.Job.Id.Value}/{Cell.Instance.Group.Id}/{Cell.Position.Place}/{Cell.Position.Number}/{Cell.Cycle}/{Cell.Stage.Number}/{Cell.Visit}");
 
-    /// <summary>A setting is kept for this person, stage, joint and tool, and asked anew after the joint was opened.</summary>
+    /// <summary>A setting is kept for this person, stage, joint and tool, and asked again after the joint was opened.</summary>
     public string SettingKey => string.Create(
         CultureInfo.InvariantCulture,
         $"{Scene.Here.Person.Value}/{Scene.Car.Id.Value}/{Scene.Job.Id.Value}/{Cell.Instance.Group.Id}/{Cell.Position.Place}/{(Adds ? $"{Cell.Position.Number}/" : "")}{Cell.Cycle}/{Cell.Stage.Number}/{Tool.Id.Value}");

@@ -40,8 +40,7 @@ public static class ConditionWords
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(names);
         var at = now.OnTheWall(said.At);
-        var form = DateOnly.FromDateTime(at) == now.Today ? "HH:mm" : "d MMM HH:mm";
-        return $"{names.GetValueOrDefault(said.Person, "somebody")}, {at.ToString(form, CultureInfo.InvariantCulture)}";
+        return $"{names.GetValueOrDefault(said.Person, "somebody")}, {WallTime.Short(at, now.Today)}";
     }
 
     /// <summary>As it was said: "hub held, front left"; a value of several words speaks for itself: "wheel up".</summary>

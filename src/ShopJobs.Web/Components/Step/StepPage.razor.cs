@@ -98,7 +98,7 @@ public sealed partial class StepPage(
 
     private async Task ReadAsync()
     {
-        // Locked, or signed in anew on another page: what is drawn stays until somebody is here again.
+        // Locked, or signed in again on another page: what is drawn stays until somebody is here again.
         scene = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step) ?? (drawn == shownFor ? scene : null);
         drawn = shownFor;
         offers = scene is { Next: NextAction.PullNow { Cell: var cell } }
@@ -189,7 +189,7 @@ public sealed partial class StepPage(
     private async Task TakeAsync(DeskAnswer got)
     {
         answer = got;
-        await TellAsync(got, "The correction is confirmed. What holds now, if anything, stands above.");
+        await TellAsync(got, "The correction is confirmed. What holds now, if anything, is above.");
         await ReadAsync();
     }
 

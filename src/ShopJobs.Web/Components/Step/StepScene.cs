@@ -52,7 +52,7 @@ public sealed record StepScene(
     public SignOff? SignOff => Job.SignOffs.GetValueOrDefault(Step.Id);
 
     /// <summary>
-    /// The newest opening after which the work of this step is to be done anew; 0 where none was. Ticks and values given before it are
+    /// The newest opening after which the work of this step is to be done again; 0 where none was. Ticks and values given before it are
     /// of another cycle.
     /// </summary>
     public long Redone => Placed.JointsOf(Step).Select(State.Of)

@@ -20,9 +20,9 @@ public sealed record ToolOffer(TorqueTool Tool, ToolId Id, DateOnly? Due, IReadO
     /// <summary>True beside an angle stage.</summary>
     public bool Turns { get; init; }
 
-    /// <summary>What it does, for example "click, 40..200 N·m".</summary>
+    /// <summary>What it does, for example "click, 40 to 200 N·m".</summary>
     public string About => FormattableString.Invariant(
-        $"{KindWord(Tool.Kind)}, {Tool.LowestMarked:0.##}..{Tool.Top:0.##} {Domain.Fasteners.TorqueUnits.Symbol(Tool.Unit)}");
+        $"{KindWord(Tool.Kind)}, {Tool.LowestMarked:0.##} to {Tool.Top:0.##} {Domain.Fasteners.TorqueUnits.Symbol(Tool.Unit)}");
 
     /// <summary>Pulls left until it is to be calibrated; null while there are many.</summary>
     public int? FewPullsLeft { get; init; }

@@ -41,7 +41,7 @@ internal static class CustomerEndpoint
             }
             catch (Exception e) when (trouble.Takes(e))
             {
-                sent = sent with { Refusal = "It could not be saved just now. Your words still stand below. Try again in a few minutes, or call us.", Status = StatusCodes.Status503ServiceUnavailable };
+                sent = sent with { Refusal = "It could not be saved just now. Your words are still below. Try again in a few minutes, or call us.", Status = StatusCodes.Status503ServiceUnavailable };
             }
         }
 

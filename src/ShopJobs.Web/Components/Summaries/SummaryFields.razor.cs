@@ -22,15 +22,15 @@ public sealed partial class SummaryFields(IJSRuntime script)
     [Parameter, EditorRequired]
     public string Kept { get; set; } = "";
 
-    /// <summary>The form is to begin anew: what was typed is forgotten.</summary>
+    /// <summary>The form is to begin again: what was typed is forgotten.</summary>
     [Parameter]
     public EventCallback Anew { get; set; }
 
-    /// <summary>The page is to be drawn anew.</summary>
+    /// <summary>The page is to be drawn again.</summary>
     [Parameter]
     public EventCallback Changed { get; set; }
 
-    /// <summary>It was issued, or is to begin anew: the tablet keeps nothing of it any more.</summary>
+    /// <summary>It was issued, or is to begin again: the tablet keeps nothing of it any more.</summary>
     public async Task ForgetAsync()
     {
         await script.InvokeVoidAsync("shopTyped.forget", Kept);

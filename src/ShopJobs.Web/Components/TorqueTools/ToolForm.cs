@@ -10,7 +10,7 @@ public sealed class ToolForm
 {
     public ToolId Id { get; init; } = new(Guid.NewGuid());
 
-    /// <summary>True when the tool is in the book and is described anew.</summary>
+    /// <summary>True when the tool is in the book and is described again.</summary>
     public bool Known { get; init; }
 
     /// <summary>The same on each retry; a new one after a refusal was corrected.</summary>

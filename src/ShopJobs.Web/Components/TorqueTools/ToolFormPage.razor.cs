@@ -5,7 +5,7 @@ using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
-/// <summary>Enters a tool, or describes a known one anew.</summary>
+/// <summary>Enters a tool, or describes a known one again.</summary>
 public sealed partial class ToolFormPage(ToolShelf shelf, NavigationManager navigation)
 {
     private static readonly ToolFormValidator Validator = new();
@@ -17,7 +17,7 @@ public sealed partial class ToolFormPage(ToolShelf shelf, NavigationManager navi
     [Parameter]
     public Guid? Id { get; set; }
 
-    private string Title => Id is null ? "Add a tool" : "Describe the tool anew";
+    private string Title => Id is null ? "Add a tool" : "Edit the tool's details";
 
     private string Back => Id is { } id ? $"/tools/{id}" : "/tools";
 

@@ -13,11 +13,11 @@ public sealed class ToolFormValidator : AbstractValidator<ToolForm>
 
     public ToolFormValidator()
     {
-        Text(form => form.Name, NameLength, "Give the name that stands on the tool, for example W7.");
+        Text(form => form.Name, NameLength, "Write the name marked on the tool, for example W7.");
         RuleFor(form => form.Name).ReadsPlainly();
         Text(form => form.Serial, SerialLength, "Write the serial number; without one, how this tool is told from another of its make.");
         RuleFor(form => form.Kind).IsInEnum().WithMessage("Pick click, indicating, or torque and angle.");
-        RuleFor(form => form.Unit).IsInEnum().WithMessage("Pick the unit that stands on the tool.");
+        RuleFor(form => form.Unit).IsInEnum().WithMessage("Pick the unit marked on the tool.");
         Torque(form => form.LowestMarked);
         Torque(form => form.Top);
         Torque(form => form.Graduation);

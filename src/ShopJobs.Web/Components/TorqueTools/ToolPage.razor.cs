@@ -47,7 +47,7 @@ public sealed partial class ToolPage(
 
     private (string Label, string Hint, string Act, bool Held) Asks => asking switch
     {
-        Asked.Doubt => ("Why its work is in doubt", DoubtHint, "RAISE DOUBT", true),
+        Asked.Doubt => ("Why its work is in doubt", DoubtHint, "SUSPECT", true),
         Asked.Retire => ("Why it is out of use for good", "It is offered for nothing any more. Its logbook, its recall and the records made with it stay; it can be brought back.", "OUT OF USE FOR GOOD", true),
         Asked.BringBack => ("Why it comes back", "It stays out of use until it is calibrated or cleared.", "BRING IT BACK", false),
         Asked.Withdraw => ("Why the calibration is withdrawn", "For one entered by mistake: of another tool, or with a wrong date. It stays in the logbook, marked; the tool is out of use until the next one.", "WITHDRAW THE CALIBRATION", true),

@@ -72,7 +72,7 @@ internal static class ToolSheet
 
     private static string DoubtWords(DoubtRaised doubt, Func<DateTime, DateTime> onTheWall) => string.Create(
         CultureInfo.InvariantCulture,
-        $"the doubt of entry {doubt.Number}, raised {(doubt.ByReadings ? "by readings as found" : doubt.Raised is CalibrationWithdrawn ? "by a calibration withdrawn" : "by somebody's word")}: work from {doubt.From?.Day() ?? "its first use"} to {onTheWall(doubt.Until):yyyy-MM-dd HH:mm}");
+        $"the doubt of entry {doubt.Number}, raised {(doubt.ByReadings ? "by readings as found" : doubt.Raised is CalibrationWithdrawn ? "by a calibration withdrawn" : "by somebody's word")}: work from {doubt.From?.Day() ?? "its first use"} to {WallTime.Minute(onTheWall(doubt.Until))}");
 
     private static string PointWords(TorqueTool tool, CalibrationPoint point) =>
         $"{(tool.Kind == ToolKind.Click ? "set" : "shown")} {TypedNumber.Plain(point.SetOrShown)}, rig read {TypedNumber.Plain(point.RigRead)} {tool.Unit.Symbol()}, {point.DeviationText()}";

@@ -26,7 +26,7 @@ public sealed class ToolShelf(
     /// <summary>One tool; null when there is none of that id.</summary>
     public ToolLine? Find(ToolId id) => snapshots.Read(reader => Line(reader, id));
 
-    /// <summary>Enters a tool or describes it anew; its name on the shelf goes with the entry.</summary>
+    /// <summary>Enters a tool or describes it again; its name on the shelf goes with the entry.</summary>
     public async Task<DeskAnswer> SaveAsync(ToolForm form, CancellationToken cancellation = default)
     {
         var tool = new TorqueTool(

@@ -12,7 +12,7 @@ internal static class Typing
     {
         if (!Enum.IsDefined(unit))
         {
-            problem = "Pick the unit that stands on the tool first.";
+            problem = "Pick the unit marked on the tool first.";
             return null;
         }
 

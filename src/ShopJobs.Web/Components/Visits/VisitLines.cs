@@ -50,7 +50,7 @@ public static class VisitLines
         return [.. found.Select(recorded => $"{Minute(reading.Now, recorded.At)}, {names.Person(recorded.Person)}: {EntryWords.Of(recorded.Entry, names)}{Texts(recorded.Entry, texts)}")];
     }
 
-    /// <summary>What was done to a joint, and when: "opened 3 Mar 08:12; 1 to 5 brought to torque 3 Mar 08:40 to 09:10".</summary>
+    /// <summary>What was done to a joint, and when: "opened 3 Mar 2026, 08:12; 1 to 5 brought to torque 3 Mar 2026, 08:40 to 09:10".</summary>
     public static string Of(JointVisit joint, Circumstances now)
     {
         ArgumentNullException.ThrowIfNull(joint);
@@ -74,13 +74,9 @@ public static class VisitLines
         _ => "decided",
     };
 
-    private static string Span(Circumstances now, WorkDone done)
-    {
-        var (from, to) = (Minute(now, done.From), Minute(now, done.To));
-        return from == to ? from : $"{from} to {to}";
-    }
+    private static string Span(Circumstances now, WorkDone done) => WallTime.Span(now.OnTheWall(done.From), now.OnTheWall(done.To));
 
-    private static string Day(Circumstances now, DateTime at) => now.OnTheWall(at).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    private static string Day(Circumstances now, DateTime at) => WallTime.Day(now.OnTheWall(at));
 
-    private static string Minute(Circumstances now, DateTime at) => now.OnTheWall(at).ToString("d MMM HH:mm", CultureInfo.InvariantCulture);
+    private static string Minute(Circumstances now, DateTime at) => WallTime.Minute(now.OnTheWall(at));
 }

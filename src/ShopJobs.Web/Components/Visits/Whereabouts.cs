@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
@@ -26,6 +27,6 @@ public sealed record Whereabouts(bool IsHere, string Words)
             _ => new(true, $"Here{at}"),
         };
 
-        string Day(DateTime day) => clock.OnTheWall(day).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+        string Day(DateTime day) => clock.Day(day);
     }
 }

@@ -43,7 +43,7 @@ internal sealed class AppendSession : IDisposable
     }
 
     /// <summary>Reads within the transaction begun last. Throws when a row was changed by it: the transaction is then given up.</summary>
-    /// <remarks>Making the connection refuse writes meanwhile would have every prepared statement prepared anew, twice a command.</remarks>
+    /// <remarks>Making the connection refuse writes meanwhile would have every prepared statement prepared again, twice a command.</remarks>
     public T WithoutWriting<T>(Func<ReadSession, T> read)
     {
         var before = SQLitePCL.raw.sqlite3_total_changes(connection.Handle);

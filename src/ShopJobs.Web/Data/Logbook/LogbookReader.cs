@@ -15,7 +15,7 @@ public sealed class LogbookReader
     private readonly Dictionary<string, ReadRow> rows = [];
 
     /// <param name="clock">What the clock shows, UTC.</param>
-    /// <param name="setsClock">What is decided on this reading sets the time anew: it takes the clock's instant, whatever the newest entry says.</param>
+    /// <param name="setsClock">What is decided on this reading sets the time again: it takes the clock's instant, whatever the newest entry says.</param>
     internal LogbookReader(ReadSession session, FoldCache cache, DateTime clock, bool setsClock = false)
     {
         this.session = session;

@@ -11,6 +11,6 @@ public sealed record Stamp(PersonId Person, PersonId? SessionPerson, DeviceId De
     /// <summary>The tablet's session that it comes from; null where it comes from none.</summary>
     public SessionId? Session { get; init; }
 
-    /// <summary>The command sets the time anew: its entry alone may be earlier than the newest one.</summary>
+    /// <summary>The command sets the time again: its entry alone may be earlier than the newest one.</summary>
     public bool SetsClock { get; init; }
 }

@@ -28,7 +28,7 @@ public sealed class ProcedureRevision
 
     /// <summary>
     /// When its code was retired while this revision was current, UTC; null while it goes on cars. A newer revision, or this one made
-    /// current anew, is not retired.
+    /// current again, is not retired.
     /// </summary>
     public DateTime? RetiredAt { get; set; }
 

@@ -27,7 +27,7 @@ internal sealed partial class Ledger(
         return new(register, tools, jobs, [.. written, .. more], clock) { earlier = earlier };
     }
 
-    /// <summary>The same ledger, asked anew: a tool's logbook has grown, or the clock was set.</summary>
+    /// <summary>The same ledger, asked again: a tool's logbook has grown, or the clock was set.</summary>
     public Ledger Anew(TrueClock set) => new(register, tools, jobs, written, set);
 
     /// <summary>The ledger as it was when this line was the newest.</summary>

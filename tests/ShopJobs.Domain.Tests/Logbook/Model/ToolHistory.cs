@@ -3,7 +3,7 @@ using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Tests.Logbook.Model;
 
-/// <summary>The model's reading of one tool's logbook, scanned anew at every question.</summary>
+/// <summary>The model's reading of one tool's logbook, scanned again at every question.</summary>
 internal sealed class ToolHistory(IReadOnlyList<Recorded> entries)
 {
     public ToolEntered? Entered => entries.Select(line => line.Entry).OfType<ToolEntered>().LastOrDefault();

@@ -275,7 +275,7 @@ internal sealed partial class CarHistory
     private string? SignIn(TestPerson person)
     {
         Car.SignInAnew(person);
-        told.Add($"    {person} signs in anew");
+        told.Add($"    {person} signs in again");
         return null;
     }
 

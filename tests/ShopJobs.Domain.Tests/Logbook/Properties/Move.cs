@@ -98,7 +98,7 @@ internal enum MoveKind
     /// <summary>A long break after HAND-TIGHT.</summary>
     Slow,
 
-    /// <summary>The studs are driven anew, and a release is asked for before their cure is signed.</summary>
+    /// <summary>The studs are driven again, and a release is asked for before their cure is signed.</summary>
     Uncured,
 
     /// <summary>Something is signed as it was drawn before something else happened.</summary>
@@ -140,7 +140,7 @@ internal enum MoveKind
     /// <summary>One person does several steps, says of each that it is done, and signs them with one PIN.</summary>
     InOneGo,
 
-    /// <summary>Somebody signs in anew.</summary>
+    /// <summary>Somebody signs in again.</summary>
     SignIn,
     Nonsense,
 }

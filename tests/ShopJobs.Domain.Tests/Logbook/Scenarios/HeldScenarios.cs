@@ -134,7 +134,7 @@ public sealed class HeldScenarios
             (HoldReason.DecidedBefore, Nuts[0], Theo.Id, Disposition.Rework),
             (lost.Reason, lost.Position!.Value, lost.By!.Value, lost.Decision!.Value));
         Assert.Equal(
-            "Theo decided wheel nut front-left 1 before you, on 2 Mar 2026 07:03: rework",
+            "Theo decided wheel nut front-left 1 before you, on 2 Mar 2026, 07:03: rework",
             HoldWords.Say(lost with { At = CarAtWork.Start.AddMinutes(3) }, new HoldNames(_ => "wheel nut front-left", at => at) { Person = _ => "Theo" }).Words);
     }
 

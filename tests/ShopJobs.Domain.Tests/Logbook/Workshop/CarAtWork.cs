@@ -92,7 +92,7 @@ internal sealed class CarAtWork
     /// <summary>The session that a person is in.</summary>
     public SessionId SessionOf(TestPerson person) => new(new Guid(signedIn.GetValueOrDefault(person.Id) + 1, 9, 0, person.Id.Value.ToByteArray()[..8]));
 
-    /// <summary>A person signs in anew: another session.</summary>
+    /// <summary>A person signs in again: another session.</summary>
     public void SignInAnew(TestPerson person) => signedIn[person.Id] = signedIn.GetValueOrDefault(person.Id) + 1;
 
     /// <summary>Somebody sets the clock of the machine, and the program sees it.</summary>

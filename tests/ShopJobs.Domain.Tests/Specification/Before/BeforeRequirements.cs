@@ -18,6 +18,6 @@ internal static class BeforeRequirements
         .MustOn("OpenSecond", "FIRST-OPENING", Cycle, (b, _) => b is { FirstSigned: Signature.Stands, Second: Bolt.AsFound },
             (_, a) => a.FirstSigned == Signature.Stands)
         .MustOn("OpenSecond", "OPEN-IS-OPEN", "OPEN on an open joint starts no cycle.", (b, _) => b.Second == Bolt.Open, (b, a) => b == a)
-        .MustOn("SignFirst", "SIGNED-ANEW", "When one of these moves, or a record it rests on is voided, it is void and may be signed anew.",
+        .MustOn("SignFirst", "SIGNED-ANEW", "When one of these moves, or a record it rests on is voided, it is void and may be signed again.",
             (b, _) => b is { First: Bolt.Good, FirstSigned: Signature.Fell }, (_, a) => a.FirstSigned == Signature.Stands);
 }

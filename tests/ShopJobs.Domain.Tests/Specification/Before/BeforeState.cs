@@ -18,7 +18,7 @@ internal enum Signature
     None,
     Stands,
 
-    /// <summary>What it rested on moved: it may be signed anew.</summary>
+    /// <summary>What it rested on moved: it may be signed again.</summary>
     Fell,
 }
 

@@ -30,7 +30,7 @@ internal static class ClockRules
         .On("Load the joint", "14", "WAITS-FOR-SIGNATURE",
             "what starts or ends in between (cure, re-torque, calibration) waits for his signature",
             (before, _) => before.InDoubt, (_, after) => !after.Loaded)
-        .On("The lead signs the time", "14", "SIGNED-SETS-ANEW", "the lead's signed clock entry sets the time anew",
+        .On("The lead signs the time", "14", "SIGNED-SETS-ANEW", "the lead's signed clock entry sets the time again",
             (before, _) => before.True >= before.Last, (before, after) => !after.Doubtful && after.Last == before.True);
 
     private static RuleBook<ShopClock> Courses(RuleBook<ShopClock> book) => book

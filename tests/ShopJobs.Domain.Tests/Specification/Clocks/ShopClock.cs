@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Tests.Specification.Clocks;
 /// <param name="Off">By how many hours the clock is wrong.</param>
 /// <param name="Last">The instant of the newest entry.</param>
 /// <param name="WentBack">The newest entry was written with an instant before the one before it.</param>
-/// <param name="Doubtful">The clock went back or jumped, and the lead has not set the time anew.</param>
+/// <param name="Doubtful">The clock went back or jumped, and the lead has not set the time again.</param>
 /// <param name="Said">The shop's book says so.</param>
 /// <param name="CuringSince">The fact: when the locker went on; -1 none.</param>
 /// <param name="BookedSince">The instant of that entry.</param>

@@ -6,7 +6,7 @@ internal static class ConditionCourses
     public static Sheet<ConditionState> WithCourses(this Sheet<ConditionState> sheet) => sheet
         .Honest("BOTH-CORNERS", "Two technicians at two corners, each with a wheel of his own", s => s.Left.Nut == Nut.Good && s.Right.Nut == Nut.Good)
         .Honest("ONE-UP-ONE-DOWN", "One wheel on the ground while the other is pulled", s => s.Left is { Nut: Nut.Good, Wheel: Wheel.Down } && s.Right is { Nut: Nut.Good, Wheel: Wheel.Up })
-        .Honest("NEXT-JOB", "Said anew in the next job, and pulled", s => s.Left is { Nut: Nut.Good, Keeps: Keeps.Standing } && s.Right is { Nut: Nut.Good, Keeps: Keeps.Earlier });
+        .Honest("NEXT-JOB", "Said again in the next job, and pulled", s => s.Left is { Nut: Nut.Good, Keeps: Keeps.Standing } && s.Right is { Nut: Nut.Good, Keeps: Keeps.Earlier });
 
     public static Sheet<ConditionState> WithDefects(this Sheet<ConditionState> sheet) => sheet
         .Defect("hub held at one corner lets a nut at another count", "OWN-PLACE", "Pull",

@@ -25,7 +25,7 @@ internal enum Keeps
     /// <summary>The numbers of those that stand.</summary>
     Standing,
 
-    /// <summary>A number that has ended or was said anew since.</summary>
+    /// <summary>A number that has ended or was said again since.</summary>
     Earlier,
 }
 

@@ -11,7 +11,7 @@ internal static class LateReportRules
         new RuleBook<LateReport>("Reports that come late", LateReport.Start, report => report.ToString())
             .Action("Make it", report => !report.Made, report => report with { Made = true })
             .Action("Lock and return", report => report.Waits, report => report)
-            .Action("Sign in anew", report => report.Waits, report => report with { OtherSession = true })
+            .Action("Sign in again", report => report.Waits, report => report with { OtherSession = true })
             .Action("Open the nut and run it down", report => report.Waits, report => report with { OtherCycle = true })
             .Action("Send it", report => report.Waits, report => report.Send())
             .Rests(report => report.Sent)

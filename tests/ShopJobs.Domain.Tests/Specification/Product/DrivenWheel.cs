@@ -24,7 +24,7 @@ internal sealed class DrivenWheel : ProductCar
             "Give a new interval, signed by the lead" => Try(Zoe, new ExtendReTorque([Nut], new OdometerReading(km, DistanceUnit.Kilometre), CarAtWork.Reason, CarAtWork.Shown)),
             "Withdraw the release" => Withdraw(step.Before.Driven),
             "Its last day ends" => DayEnds(),
-            "Open and pull anew" => PullAnew(),
+            "Open and pull again" => PullAnew(),
             _ => true,
         };
         return Differ(

@@ -33,7 +33,7 @@ internal sealed class LateNut : ProductCar
                     Job, "nuts", Nut, Book.Cycle, 1, 0, TorqueKind.Reading, CarAtWork.NewtonMetres(110), TestTools.Dial, [])
                 { MadeIn = Car.SessionOf(Zoe) };
                 break;
-            case "Sign in anew":
+            case "Sign in again":
                 Car.SignInAnew(Zoe);
                 break;
             case "Open the nut and run it down":

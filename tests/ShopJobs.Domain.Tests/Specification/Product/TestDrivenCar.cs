@@ -6,7 +6,7 @@ using ShopJobs.Domain.Tests.Specification.RoadTests;
 
 namespace ShopJobs.Domain.Tests.Specification.Product;
 
-/// <summary>A real car with new pads: its alignment hangs on a wheel nut, and its bed-in needs a drive.</summary>
+/// <summary>A real car with new pads: its alignment depends on a wheel nut, and its bed-in needs a drive.</summary>
 internal sealed class TestDrivenCar : ProductCar
 {
     private const string BedIn = "bed-in";

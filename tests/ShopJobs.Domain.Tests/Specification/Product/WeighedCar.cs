@@ -7,7 +7,7 @@ using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Domain.Tests.Specification.Product;
 
-/// <summary>A real car whose corner weights hang on a wheel nut and are measured with the scales.</summary>
+/// <summary>A real car whose corner weights depend on a wheel nut and are measured with the scales.</summary>
 internal sealed class WeighedCar : ProductCar
 {
     private const string Weights = "corner-weights";

@@ -20,14 +20,14 @@ internal static class ReTorqueRules
         .Action("Its last day ends", joint => joint is { First: >= 0, DayOver: false }, joint => joint.DayEnds())
         .Action("Settle early, signed by the lead", joint => joint is { First: >= 0, Settled: false } && joint.Km - joint.First < DrivenJoint.Due, joint => joint.SettleEarly())
         .Action("Give a new interval, signed by the lead", joint => joint is { First: >= 0, Settled: false } && joint.Km - joint.First < DrivenJoint.Due, joint => joint.Extend())
-        .Action("Open and pull anew", joint => joint.First >= 0, joint => joint.PullAnew());
+        .Action("Open and pull again", joint => joint.First >= 0, joint => joint.PullAnew());
 
     private static RuleBook<DrivenJoint> Requirements(RuleBook<DrivenJoint> book) => book
         .On("Release", "14", "FIRST-RELEASE-STARTS", First,
             (before, after) => after.Granted && before.First < 0, (_, after) => after.From == after.Km)
         .On("Release", "14", "LATER-RELEASE-KEEPS", First,
             (before, after) => after.Granted && before.First >= 0, (before, after) => after.From == before.First)
-        .On("Open and pull anew", "14", "PULL-STARTS-ANEW", "after the joint's final pull",
+        .On("Open and pull again", "14", "PULL-STARTS-ANEW", "after the joint's final pull",
             (_, _) => true, (_, after) => after is { From: -1, Settled: false })
         .On("Re-torque", "14", "TOO-EARLY-SETTLES-NOTHING",
             "Below its km nothing settles (the pull is recorded, is no second pull, and doesn't settle)",
@@ -66,7 +66,7 @@ internal static class ReTorqueRules
             (before, after) => before.First < 0 && after.Granted, (_, joint) => joint with { From = -1 })
         .Fault("each new release restarts the re-torque", "LATER-RELEASE-KEEPS", "Release",
             (before, after) => after.Granted && before.First >= 0, (_, joint) => joint with { From = joint.Km })
-        .Fault("a joint pulled anew goes on with the old reckoning", "PULL-STARTS-ANEW", "Open and pull anew",
+        .Fault("a joint pulled again goes on with the old reckoning", "PULL-STARTS-ANEW", "Open and pull again",
             (_, _) => true, (before, joint) => joint with { From = before.From })
         .Fault("a re-torque after 30 km settles", "TOO-EARLY-SETTLES-NOTHING", "Re-torque",
             (before, _) => before.Km > before.First, (_, joint) => joint with { Settled = true })

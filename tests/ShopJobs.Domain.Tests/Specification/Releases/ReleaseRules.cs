@@ -53,6 +53,6 @@ internal static class ReleaseRules
             car => car is { Given: Given.Stands, Wish: Wish.Uphold })
         .Ends("12", "BY-MISTAKE", "A release given by mistake while the customer has the link",
             car => car is { Given: Given.Withdrawn, Page: Given.Withdrawn })
-        .Ends("12", "WRONG-CORNER", "OPEN on the wrong corner is taken back and the release does not have to be given anew",
+        .Ends("12", "WRONG-CORNER", "OPEN on the wrong corner is taken back and the release does not have to be given again",
             car => car is { Given: Given.Suspended, Could: true });
 }

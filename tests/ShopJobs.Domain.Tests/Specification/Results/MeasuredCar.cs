@@ -18,7 +18,7 @@ internal enum Scales
     OutOfUse,
 }
 
-/// <summary>A car whose corner weights hang on one joint and are measured with the scales.</summary>
+/// <summary>A car whose corner weights depend on one joint and are measured with the scales.</summary>
 /// <param name="Undone">The weights are to be measured: the joint was opened, or what was measured is no good.</param>
 /// <param name="Covered">The record is from before the doubt that stands.</param>
 /// <param name="Taken">Whether what was asked last was recorded.</param>

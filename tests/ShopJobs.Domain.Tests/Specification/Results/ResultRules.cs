@@ -14,9 +14,9 @@ internal static class ResultRules
             .Action("Bring it to torque", car => car.JointOpen, car => car.Close().Told())
             .Action("Doubt the scales", car => !car.InDoubt, car => car.Doubt().Told())
             .Action("Find the scales good", car => car.InDoubt, car => car.Clear().Told())
-            .On("Measure", "2", "NOT-WHILE-OPEN", "a result isn't recorded as good while a joint it hangs on is open",
+            .On("Measure", "2", "NOT-WHILE-OPEN", "a result isn't recorded as good while a joint it depends on is open",
                 (before, _) => before.JointOpen, (before, after) => after.Taken == false && after.Weights == before.Weights)
-            .On("Open the joint", "2", "OPENING-VOIDS", "A result (alignment, weights, bleed ...) is void when a joint it hangs on is opened after it was recorded",
+            .On("Open the joint", "2", "OPENING-VOIDS", "A result (alignment, weights, bleed ...) is void when a joint it depends on is opened after it was recorded",
                 (before, _) => before.Stands, (_, after) => !after.Stands && !after.MayGo)
             .On("Bring it to torque", "2", "TIGHTENING-VOIDS-NOTHING", "tightening, marking, witnessing and re-torque do not void it",
                 (_, _) => true, (before, after) => after.Weights == before.Weights && after.Undone == before.Undone)

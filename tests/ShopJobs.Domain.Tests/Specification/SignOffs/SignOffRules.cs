@@ -37,7 +37,7 @@ internal static class SignOffRules
             (before, _) => before is { Nut: Nut.Open, Clean: SignOff.Stands }, (_, after) => after.Clean == SignOff.Stands)
         .Whenever("11", "ONLY-OPENED-IS-LEFT-OUT", "a joint it only opens, and another job closes, is left out",
             (before, _) => before.Off == SignOff.Stands, (_, after) => after.Off == SignOff.Stands)
-        .On("Sign", "11", "SIGNED-ANEW", "When one of these moves, or a record it rests on is voided, it is void and may be signed anew",
+        .On("Sign", "11", "SIGNED-ANEW", "When one of these moves, or a record it rests on is voided, it is void and may be signed again",
             (before, after) => !before.Ended && after.Asked == Asked.Clean && before.Clean == SignOff.Void, (_, after) => after.Granted)
         .On("Sign", "1", "SIGNED-COUNTS", "No sign-off and no release while a position it depends on does not count",
             (_, after) => after is { Asked: Asked.Fit, Granted: true }, (before, _) => before.Counts)
@@ -67,7 +67,7 @@ internal static class SignOffRules
     private static RuleBook<PlaceOfWork> Courses(RuleBook<PlaceOfWork> book) => book
         .Ends("11", "AS-FOUND-MEASURED-FIRST", "A step signed before the wheel comes off stands after it came off",
             place => place is { Clean: SignOff.Stands, Nut: Nut.Open, Begun: true, Fell: false })
-        .Ends("11", "OPENED-MID-JOB", "One bolt undone in mid-job: everything at its place is signed anew and the car released",
+        .Ends("11", "OPENED-MID-JOB", "One bolt undone in mid-job: everything at its place is signed again and the car released",
             place => place is { Fell: true, Released: true, Again: false })
         .Ends("11", "MAY-AFTER-MARCH", "Wheel off in May after a March release",
             place => place is { Again: true, Released: true })

@@ -21,7 +21,7 @@ internal static class TraineeRules
         .On("Countersign", "1", "ONLY-BY-THE-MATE", Waits, (before, after) => before.First != after.First, (_, after) => after is { First: Signature.Whole, Answered: true })
         .On("Take the answer back", "1", "NOBODY-ANSWERS", Waits, (_, _) => true, (_, after) => after is { First: Signature.Void, Next: false })
         .Ends("1", "TAUGHT", "A trainee signs, one who stood by answers, the work goes on", step => step is { Answered: true, Next: true })
-        .Ends("1", "LEARNT", "He may record by now and signs anew what waited", step => step is { First: Signature.Whole, Signer: Hand.Trainee, Answered: false })
+        .Ends("1", "LEARNT", "He may record by now and signs again what waited", step => step is { First: Signature.Whole, Signer: Hand.Trainee, Answered: false })
         .Fault("a trainee's signature counts", "LEARNER-WAITS", "Sign", (before, after) => after is { Granted: true, First: Signature.Learner } && !before.Learnt, (_, step) => step with { First = Signature.Whole })
         .Fault("one who may record waits too", "MATE-IS-ENOUGH", "Sign", (_, after) => after is { Granted: true, Signer: Hand.Mate }, (_, step) => step with { First = Signature.Learner })
         .Fault("the next step does not ask who signed", "NOTHING-ON-A-LEARNER", "Sign the next step", (before, _) => before.First == Signature.Learner, (_, step) => step with { Next = true })

@@ -12,7 +12,7 @@ internal enum Between
     AnotherPlace,
 }
 
-/// <summary>How the second step hangs on the first, and whether it brings a class A joint to its final stage.</summary>
+/// <summary>How the second step depends on the first, and whether it brings a class A joint to its final stage.</summary>
 internal readonly record struct Plan(Between Between, bool ClassAFinal)
 {
     public static readonly Plan[] All = [.. from between in Enum.GetValues<Between>() from final in (bool[])[false, true] select new Plan(between, final)];

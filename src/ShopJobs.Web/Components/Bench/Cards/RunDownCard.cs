@@ -122,7 +122,7 @@ public sealed class RunDownCard : BenchCard
         {
             if (says == RunDown.NotStated)
             {
-                yield return "The instruction does not say how its torque stands to the run-down torque: ask the maker before relying on either reading.";
+                yield return "The instruction does not say whether its torque includes the run-down torque: ask the maker before relying on either reading.";
             }
 
             var limits = used.Read(inputs) ? leastOfUsed ?? runDown.Least : runDown.Least;

@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Fasteners;
+using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tools;
 using ShopJobs.Web.Components.Bench.Fields;
 using ShopJobs.Web.Components.Bench.Pictures;
@@ -83,7 +84,7 @@ public sealed class ToolCard : BenchCard
                 new("Loads to the top before a test", FormattableString.Invariant($"{(isSetting ? ToolClasses.SettingPreloads : ToolClasses.IndicatingPreloads)}"),
                     isSetting ? "type II, a tool that is set" : "type I, a tool that shows"),
                 .. first.IsGiven(inputs)
-                    ? new BenchLine[] { new("Last day", FormattableString.Invariant($"{RecalibrationInterval.Iso6789.LastDay(first.Read(inputs)):d MMM yyyy}"), "12 months; the shop or its certificate may ask sooner") }
+                    ? new BenchLine[] { new("Last day", WallTime.Day(RecalibrationInterval.Iso6789.LastDay(first.Read(inputs))), "12 months; the shop or its certificate may ask sooner") }
                     : [],
             ],
             Cautions = due ? ["It is due: have it calibrated before it is used again."] : [],

@@ -4,7 +4,7 @@ using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.Look.Signing;
 
-/// <summary>Asks the lead for a signature on the time and sets it anew.</summary>
+/// <summary>Asks the lead for a signature on the time and sets it again.</summary>
 public sealed class ClockSigning(IDialogService dialogs, ClockDesk desk)
 {
     /// <summary>What became of it; null when nobody signed.</summary>
