@@ -115,7 +115,7 @@ public sealed class EndsOfJobsTests : OneTabletTests
         await page.GetByText("Taken back as never done").First.WaitForAsync();
 
         await page.OpenAsync($"/cars/{car.Value}");
-        await page.GetByText("put on the wrong car, taken back").First.WaitForAsync();
+        await page.GetByText("started on the wrong car, taken back").First.WaitForAsync();
         await page.IsAccessibleAsync("wrong-car-gone");
         Assert.False(Shop.Read(car).State.Jobs[job].IsRunning);
         Assert.Equal([], Shop.VerifyAll());
@@ -132,7 +132,7 @@ public sealed class EndsOfJobsTests : OneTabletTests
     private async Task<JobId> StartWheelAsync()
     {
         await page.OpenAsync($"/cars/{car.Value}");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Put a procedure on the car" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start a job" }).ClickAsync();
         await page.Locator(".start-job .choice", new() { HasText = "P5" }).ClickAsync();
         await page.Locator(".start-job .choice", new() { HasTextRegex = new Regex("^\\s*rear-left") }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Start P5" }).ClickAsync();

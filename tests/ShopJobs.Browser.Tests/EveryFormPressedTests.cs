@@ -54,7 +54,7 @@ public sealed partial class EveryFormPressedTests
         ("SignDialog", Forms, "#sign-pin"),
         ("SignInPage", Forms, "Sign in"),
         ("StackFormPage", Forms, "Save the wheel stack"),
-        ("StartJobPanel", Forms, "Put a procedure on the car"),
+        ("StartJobPanel", Forms, "Start a job"),
         ("StartPage", Forms, "Start an empty shop"),
         ("TakeBackForm", Forms, "TAKE IT BACK"),
         ("ThreadPanel", Forms, "ON THE THREAD"),

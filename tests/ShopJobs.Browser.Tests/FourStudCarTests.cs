@@ -39,7 +39,7 @@ public sealed class FourStudCarTests : OneTabletTests
 
         // A procedure for five says why it does not go on.
         await lead.OpenAsync($"/cars/{car.Value}");
-        await lead.GetByRole(AriaRole.Button, new() { Name = "Put a procedure on the car" }).ClickAsync();
+        await lead.GetByRole(AriaRole.Button, new() { Name = "Start a job" }).ClickAsync();
         await lead.Locator(".start-job .choice", new() { HasText = "P5" }).First.ClickAsync();
         await lead.GetByText("P5 works on 5 of wheel nut front-left; this car has 4").WaitForAsync();
         await lead.IsAccessibleEverywhereAsync("start-refused-four-studs");

@@ -141,7 +141,7 @@ public sealed class LostConnectionTests(LostConnectionShop shop) : IClassFixture
         await tablet.Page.ReloadAsync();
 
         await Assertions.Expect(tablet.Field).ToHaveValueAsync("49,5");
-        await tablet.SaysAsync("Typed, not saved: 49,5");
+        await tablet.SaysAsync("Not saved yet: 49,5");
         Assert.Empty(tablet.Pulls);
         await tablet.Page.Keyboard.PressAsync("Enter");
         await tablet.StandsAtAsync(3);

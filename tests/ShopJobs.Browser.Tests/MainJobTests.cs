@@ -134,7 +134,7 @@ public sealed class MainJobTests : IAsyncLifetime
     {
         await page.OpenAsync($"/cars/{car.Value}");
         var procedure = page.Locator(".start-job .choice", new() { HasTextRegex = new Regex($"^\\s*{code}\\b") }).First;
-        await page.GetByRole(AriaRole.Button, new() { Name = "Put a procedure on the car" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start a job" }).ClickAsync();
         await procedure.ClickAsync();
         foreach (var place in new[] { "front-left", "front-right", "rear-left", "rear-right" })
         {
@@ -297,7 +297,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await step.AnswerAsync();
         Assert.Equal("true", await page.Locator(".sign-button").GetAttributeAsync("aria-disabled"));
 
-        await page.GetByText("nobody looks at their own work").WaitForAsync();
+        await page.GetByText("nobody witnesses their own work").WaitForAsync();
         await step.WitnessAsync(DemoPeople.Chassis);
         await page.Locator(".sign-button:not([aria-disabled=true])").WaitForAsync();
         await page.IsAccessibleAsync("step-witnessed");

@@ -59,7 +59,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ("/tools/new", null, "Enter the tool"),
             ($"{tool}/calibrate", null, "Enter the calibration"),
             ($"/cars/{orange.Value}/logbook", "Correct", "VOID ENTRY"),
-            ($"/cars/{orange.Value}", "Put a procedure on the car", "Start"),
+            ($"/cars/{orange.Value}", "Start a job", "Start"),
             ($"/cars/{white.Value}/release", null, "RELEASE TO ROAD"),
             ($"/cars/{white.Value}/release", null, "RELEASE TO A ROAD TEST"),
             ($"/cars/{white.Value}/release", "Take this release back", "TAKE IT BACK"),
@@ -85,7 +85,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         ];
         // A re-torque is recorded only where somebody has said how the car stands.
         await page.OpenAsync($"/cars/{white.Value}/re-torque");
-        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^tyre on ground, at ") }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^tyre just touching, at ") }).ClickAsync();
         await page.Locator(".retorque-warning button").First.WaitForAsync(new() { State = WaitForSelectorState.Detached });
         foreach (var (address, first, button) in forms)
         {

@@ -83,7 +83,7 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
         }
 
         await TickAsync(page);
-        await touches.SignAsync(page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: looked at by me" }), DemoPeople.Engines, "WITNESS");
+        await touches.SignAsync(page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: I checked" }), DemoPeople.Engines, "WITNESS");
         await touches.SignAsync(page.Locator(".sign-button:not([aria-disabled=true])"), DemoPeople.Chassis, "SIGN");
         await page.Locator(".signed").WaitForAsync();
         await RowAsync("Five nuts at 110 N·m, the second person, and signed");

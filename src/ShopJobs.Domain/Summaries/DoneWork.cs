@@ -14,7 +14,7 @@ internal static class DoneWork
            let ended = entries.FirstOrDefault(entry => entry.Number == job.ClosedBy)
            select new CoveredWork(
                $"{placed.Procedure.Title}: {string.Join(", ", job.Fact.Places)}{How(car, job)}",
-               $"{placed.Procedure.Code}, revision {placed.Procedure.Revision}{(placed.Procedure.DemoData ? ", invented demo figures" : "")}",
+               $"{placed.Procedure.Code}, revision {placed.Procedure.Revision}{(placed.Procedure.DemoData ? ", demo data" : "")}",
                car.Facts.Day(job.StartedAt),
                ended is null ? null : car.Facts.Day(ended.At),
                car.Facts.AskedFor.GetValueOrDefault(job.Id, ""),

@@ -14,7 +14,7 @@ internal static class SummaryCautions
 
     public static IReadOnlyList<string> For(SummaryFacts facts) =>
     [
-        .. facts.Shop.Demo ? ["Demo shop: car, people and figures are invented."] : Array.Empty<string>(),
+        .. facts.Shop.Demo ? ["Demo data: car, people and figures are invented."] : Array.Empty<string>(),
         .. facts.NoThird ? ["This shop has no third person: nobody independent of whoever did the work has looked at it."] : Array.Empty<string>(),
         .. Usual,
     ];

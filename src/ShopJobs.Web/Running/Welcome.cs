@@ -17,7 +17,7 @@ internal static class Welcome
             return;
         }
 
-        console.WriteLine(toOpen ? "In the demo shop, all of it invented, sign in with:" : "Demo shop, invented data. Sign in with:");
+        console.WriteLine(toOpen ? "Demo data. Once the demo shop is started, sign in with:" : "Demo data. Sign in with:");
         foreach (var person in DemoPeople.All)
         {
             console.WriteLine($"  {person.Name,-6} PIN {person.Pin}  {person.Does}");

@@ -128,7 +128,7 @@
   const write = text => {
     field().value = text;
     keep(DRAFT + keypad().dataset.cell, text || null);
-    if (text) say('unsent', [`Typed, not saved: ${text}. ${enterWord()} takes it.`]);
+    if (text) say('unsent', [`Not saved yet: ${text}. Press ${enterWord()}.`]);
     else if (at('[data-cell-status]')?.dataset.kind === 'unsent') say('', []);
   };
   // A tool has one setting at a time: typed for one stage, it is asked again for every other.
@@ -244,7 +244,7 @@
     pad.dataset.tended = pad.dataset.cell;
     const typed = kept(DRAFT + pad.dataset.cell) ?? '';
     field().value = typed;
-    if (typed && !running) say('unsent', [`Typed, not saved: ${typed}. ${enterWord()} takes it.`]);
+    if (typed && !running) say('unsent', [`Not saved yet: ${typed}. Press ${enterWord()}.`]);
   };
 
   // A page came onto the screen: what was said before a reload is said again, and what is unsent is sent.

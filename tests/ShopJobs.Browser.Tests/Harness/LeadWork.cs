@@ -30,7 +30,7 @@ internal static class LeadWork
     public static async Task PutOnAsync(this IPage page, CarId car, string code, string askedFor, params string[] places)
     {
         await page.OpenAsync($"/cars/{car.Value}");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Put a procedure on the car" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start a job" }).ClickAsync();
         await page.Locator(".start-job .choice", new() { HasTextRegex = new Regex($"^\\s*{code}\\b") }).First.ClickAsync();
         var choices = page.Locator(".start-job fieldset").Nth(1).GetByRole(AriaRole.Button);
         await choices.First.WaitForAsync();

@@ -156,7 +156,7 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
 
     private async Task LookAsync()
     {
-        var look = page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: looked at by me" });
+        var look = page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: I checked" });
         while (await look.CountAsync() > 0)
         {
             var before = shop.Read(car).State.Number;

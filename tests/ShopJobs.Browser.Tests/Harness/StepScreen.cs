@@ -171,7 +171,7 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
 
     /// <summary>A second person looks and signs at this tablet; what came of it is on the page after.</summary>
     public Task WitnessAsync(DemoPeople.DemoPerson person) =>
-        page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: looked at by me" }).SignWithAsync(page, person, "WITNESS");
+        page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: I checked" }).SignWithAsync(page, person, "WITNESS");
 
     private ILocator Report => page.Locator(".opens-one button.report-main, .group-report > button.report-main");
 

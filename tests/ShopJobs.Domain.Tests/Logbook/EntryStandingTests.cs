@@ -43,7 +43,7 @@ public sealed class EntryStandingTests
             _ => new CorrectionConfirmed(3, Text));
 
         Assert.Equal(
-            new EntryStanding(false, "restated as 111 N·m by entry 3, confirmed by a second person"), car.State.StandingOf(car.Entries[1]));
+            new EntryStanding(false, "corrected to 111 N·m by entry 3, confirmed by a second person"), car.State.StandingOf(car.Entries[1]));
     }
 
     [Fact]

@@ -115,7 +115,7 @@ public sealed partial class EntryWordsTests
         var click = (TorqueRecorded)Samples.Single(entry => entry is TorqueRecorded);
 
         Assert.Equal(
-            "Set 110 N·m and confirmed the click on wheel nut front-left 3, stage 2 of 2, with W7.", EntryWords.Of(click, Names));
+            "Clicked at 110 N·m on wheel nut front-left 3, stage 2 of 2, with W7.", EntryWords.Of(click, Names));
         Assert.Equal(
             "Read 110 N·m on wheel nut front-left 3, stage 2 of 2, with W7.", EntryWords.Of(click with { Kind = TorqueKind.Reading }, Names));
         Assert.Equal(

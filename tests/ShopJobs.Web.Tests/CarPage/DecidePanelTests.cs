@@ -18,7 +18,7 @@ public sealed class DecidePanelTests : ScreenBench
         var happened = Show(Readings.WithHeldNut(), TestPerson.Lee).Find("ul").TextContent;
 
         Assert.Contains("Tess: over the permitted maximum", happened, StringComparison.Ordinal);
-        Assert.Contains("setting confirmed 75 N·m, W7, stage 1/2; permitted 40 to 60 N·m", happened, StringComparison.Ordinal);
+        Assert.Contains("clicked at 75 N·m, W7, stage 1 of 2; permitted 40 to 60 N·m", happened, StringComparison.Ordinal);
         Assert.Contains("class A, danger to life", happened, StringComparison.Ordinal);
     }
 
@@ -68,7 +68,7 @@ public sealed class DecidePanelTests : ScreenBench
     {
         var note = Show(Readings.WithHeldNut(), TestPerson.Tess).Find(".door-note").TextContent;
 
-        Assert.Contains("nobody looks at or decides their own work", note, StringComparison.Ordinal);
+        Assert.Contains("nobody witnesses or decides their own work", note, StringComparison.Ordinal);
         Assert.Contains("You do not hold the right", note, StringComparison.Ordinal);
         Assert.Empty(Show(Readings.WithHeldNut(), TestPerson.Lee).FindAll(".door-note"));
     }

@@ -74,7 +74,7 @@ public sealed class JointPanelTests : ScreenBench
     {
         var car = Readings.OnTheRoad();
         car.Open(TestPerson.Theo, null, car.Positions(TestRegister.Nut, TestRegister.Left));
-        Assert.Contains("Open. No running job closes it: add a procedure.", Show(car, Nuts).Markup, StringComparison.Ordinal);
+        Assert.Contains("Open. No job on the car closes it: start one that does.", Show(car, Nuts).Markup, StringComparison.Ordinal);
 
         car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
 

@@ -16,7 +16,7 @@ public sealed class FloorCarSheetTests : ScreenBench
         Assert.Equal("Move: YES", sheet.Find(".car-move-word").TextContent);
         Assert.Equal("28", Count(sheet, "as found"));
         Assert.Equal(8, sheet.FindAll(".count-chip").Count);
-        Assert.Contains("no step waits", sheet.Markup, StringComparison.Ordinal);
+        Assert.Contains("no work planned", sheet.Markup, StringComparison.Ordinal);
         Assert.Contains("nobody on it", sheet.Markup, StringComparison.Ordinal);
     }
 

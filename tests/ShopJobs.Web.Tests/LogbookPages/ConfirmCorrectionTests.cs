@@ -85,12 +85,12 @@ public sealed class ConfirmCorrectionTests(OpenDemo demo) : IClassFixture<OpenDe
         var first = await Cars.SignAsync(car, proof, id, Shown, command, [text]);
 
         var again = await Cars.SignAsync(car, proof, id, Shown, command, [NewContent.Of("Looked at it"u8)]);
-        var again = await ConfirmAsync(DemoPeople.Lead, waiting, "Looked at it");
+        var later = await ConfirmAsync(DemoPeople.Lead, waiting, "Looked at it");
 
         Assert.True(again.Repeated);
         Assert.Equal(first.Entries[0].Number, Assert.Single(again.Entries).Number);
         Assert.Equal(2, Cars.Read(car, null).State.Corrections.Values.Count(correction => correction.Fact.Target == Cars.Read(car, null).State.Corrections[waiting].Fact.Target));
-        Assert.Equal([HoldReason.NoSuchCorrection], again.Reasons.Select(reason => reason.Reason));
+        Assert.Equal([HoldReason.NoSuchCorrection], later.Reasons.Select(reason => reason.Reason));
     }
 
     [Fact]

@@ -54,7 +54,7 @@ public sealed class LogbookPageTests : BunitContext, IAsyncLifetime
         var page = Open(car);
 
         Assert.Equal(["2", "1"], page.FindAll(".entry-number").Select(number => number.TextContent));
-        Assert.Contains("Set 110 N·m and confirmed the click on wheel.nut front-left 1, stage 1 of 1, with W7.", page.FindAll(".entry-what")[1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("Clicked at 110 N·m on wheel.nut front-left 1, stage 1 of 1, with W7.", page.FindAll(".entry-what")[1].TextContent, StringComparison.Ordinal);
         Assert.Contains("Jorn", page.FindAll(".entry-when")[1].TextContent, StringComparison.Ordinal);
     }
 

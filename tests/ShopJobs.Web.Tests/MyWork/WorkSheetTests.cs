@@ -179,7 +179,7 @@ public sealed class WorkSheetTests
 
         Assert.Contains(
             Assert.Single(Sheet(TestPerson.Lee).Decisions).Items,
-            item => item is { Words: "bar link front: open, and no running job works on it", Act: "Put a procedure on" });
+            item => item is { Words: "bar link front: open, and no running job works on it", Act: "Start a job" });
         Assert.Empty(Sheet(TestPerson.Tess).Decisions);
     }
 

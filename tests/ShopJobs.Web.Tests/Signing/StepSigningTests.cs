@@ -49,7 +49,7 @@ public sealed class StepSigningTests : DialogBench
         await StagedAsync();
         await StarAsync(2, 110);
         var page = await AtAsync("final", ".witness-panel");
-        await PressAsync(page, "WITNESS: looked at by me");
+        await PressAsync(page, "WITNESS: I checked");
 
         await ElsewhereAsync(DemoPeople.Chassis, new OpenPositions([Nuts[3]], Job, null));
         await TypePinAsync(DemoPeople.Engines);

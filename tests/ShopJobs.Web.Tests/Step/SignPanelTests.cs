@@ -144,9 +144,9 @@ public sealed class SignPanelTests : BunitContext
     {
         bench.Car.TightenWheel(TestPerson.Tess, bench.Job, TestRegister.Left);
 
-        Assert.Contains("nobody looks at their own work", Witness(TestPerson.Tess), StringComparison.Ordinal);
-        Assert.DoesNotContain("nobody looks at their own work", Witness(TestPerson.Theo), StringComparison.Ordinal);
-        Assert.Contains("WITNESS: looked at by me", Witness(TestPerson.Theo), StringComparison.Ordinal);
+        Assert.Contains("nobody witnesses their own work", Witness(TestPerson.Tess), StringComparison.Ordinal);
+        Assert.DoesNotContain("nobody witnesses their own work", Witness(TestPerson.Theo), StringComparison.Ordinal);
+        Assert.Contains("WITNESS: I checked", Witness(TestPerson.Theo), StringComparison.Ordinal);
     }
 
     [Fact]

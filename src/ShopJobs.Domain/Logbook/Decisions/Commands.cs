@@ -23,7 +23,7 @@ public abstract record SignedCommand(string Shown) : Command
     public Covering Covers { get; init; } = Covering.Nothing;
 }
 
-/// <summary>Put a procedure on the car.</summary>
+/// <summary>Start a job.</summary>
 public sealed record StartJob(
     JobId Job, Procedure Procedure, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Report;
 

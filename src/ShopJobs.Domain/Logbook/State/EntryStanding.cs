@@ -29,7 +29,7 @@ public static class EntryStandings
         if (corrections.Count > 0)
         {
             var last = corrections[^1];
-            return new EntryStanding(false, $"restated as {last.Fact.Restated} by entry {last.Number}{Waiting(last)}");
+            return new EntryStanding(false, $"corrected to {last.Fact.Restated} by entry {last.Number}{Waiting(last)}");
         }
 
         return recorded.Entry switch

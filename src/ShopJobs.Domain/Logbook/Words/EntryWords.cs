@@ -14,13 +14,13 @@ public static class EntryWords
         ArgumentNullException.ThrowIfNull(names);
         return entry switch
         {
-            JobStarted fact => $"Put {fact.Procedure} rev. {fact.Revision} on the car: {string.Join(", ", fact.Places)}.",
+            JobStarted fact => $"Started {fact.Procedure}, revision {fact.Revision}, at {string.Join(", ", fact.Places)}.",
             JobEnded fact => $"Ended {names.Job(fact.Job)}: all its steps are signed.",
             JobPutOnHold fact => $"Put {names.Job(fact.Job)} on hold.",
             JobResumed fact => $"Resumed {names.Job(fact.Job)}{RunDownAgain(fact)}.",
             JobCancelled fact => $"Cancelled {names.Job(fact.Job)}: what is open stays open.",
-            JobTakenBack fact => $"Took {names.Job(fact.Job)} back: it was put on the wrong car{LeftOpen(fact, names)}.",
-            CarConditionDeclared fact => $"Declared the car's condition{At(fact.Places)}: {string.Join(", ", fact.Conditions.Select(c => $"{c.Aspect} {c.Value}"))}.",
+            JobTakenBack fact => $"Took {names.Job(fact.Job)} back: it was started on the wrong car{LeftOpen(fact, names)}.",
+            CarConditionDeclared fact => $"Confirmed the car's condition{At(fact.Places)}: {string.Join(", ", fact.Conditions.Select(ConditionSaid.Of))}.",
             StepFinished fact => $"Finished “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}, to be signed{Values(fact.Values)}.",
             StepConfirmed { NotApplicable: true } fact => $"Declared “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} not applicable.",
             StepConfirmed { ByTrainee: true } fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)} as a trainee{Values(fact.Values)}.",
@@ -33,21 +33,21 @@ public static class EntryWords
             WorkTakenOver fact => $"Went on with {names.Joint(fact.Joint)} after looking at entry {Number(fact.Last)}.",
             RevisionAdopted fact => $"Goes on with {names.Job(fact.Job)} by revision {fact.Revision}{(fact.Steps.Count > 0 ? $"; signed again: {string.Join(", ", fact.Steps.Select(step => $"“{names.Step(fact.Job, step)}”"))}" : "")}{(fact.Outside.Count > 0 ? $"; held, as outside it: entries {EntryNames.Numbers(fact.Outside)}" : "")}.",
             FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
-            HandTightened fact => $"Ran down by hand {names.Positions(fact.Positions)}{Helped(fact.Helpers, fact.Problems, names)}.",
+            HandTightened fact => $"{UpperFirst(names.Positions(fact.Positions))} run down by hand{Helped(fact.Helpers, fact.Problems, names)}.",
             TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, fact.Problems, names)}.",
             Settled fact => $"Re-torqued {names.Positions(fact.Positions)} after the drive: {Moved(fact)}, {LowerFirst(PullOf(fact.Kind, fact.Value))}, with {names.Tool(fact.Tool)}.",
-            Witnessed fact => $"{(fact.Accepted ? "Looked and accepted" : "Looked and did not accept")} stage {Number(fact.Stage)} of {names.Joint(fact.Joint)} {MethodOf(fact.Method)}: entries {EntryNames.Numbers(fact.Records)}.",
-            Countersigned fact => $"Stood by and answers for entries {EntryNames.Numbers(fact.Records)}.",
+            Witnessed fact => $"{(fact.Accepted ? "Witnessed" : "Witnessed and not accepted:")} {names.Joint(fact.Joint)}, stage {Number(fact.Stage)}, {MethodOf(fact.Method)} (entries {EntryNames.Numbers(fact.Records)}).",
+            Countersigned fact => $"Countersigned entries {EntryNames.Numbers(fact.Records)}: stood by and answers for them.",
             PositionHeld fact => $"Stopped the work on {names.Positions(fact.Positions)}.",
             Decided fact => $"Decided {names.Positions([fact.Position])}: {DispositionOf(fact.Disposition)}{About(fact, names)}.",
             WorkHeld { Job: { } job, Step: { } step } => $"Stopped “{names.Step(job, step)}” of {names.Job(job)}.",
             WorkHeld { Result: { } result } => $"Stopped the result in entry {Number(result)}.",
             WorkHeld fact => $"Stopped the lot {fact.Lot}.",
             WorkDecided fact => $"Decided the hold in entry {Number(fact.Hold)}: {DispositionOf(fact.Disposition)}.",
-            Corrected { Restated: { } restated } fact => $"Restated entry {Number(fact.Target)} as {restated}.",
+            Corrected { Restated: { } restated } fact => $"Corrected entry {Number(fact.Target)}: it should read {restated}.",
             Corrected fact => $"Voided entry {Number(fact.Target)}{(fact.WasPulled switch { true => "; it was pulled all the same", false => "; it was never pulled", _ => "" })}.",
             CorrectionConfirmed fact => $"Confirmed the correction in entry {Number(fact.Correction)}.",
-            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact, names)}{Drive(fact, names)}{Without(fact)}{Lapses(fact, names)}{(fact.Closing is null ? "" : "; closing check signed")}; joints as found and not checked by us: {Number(fact.NotChecked)}.",
+            Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact, names)}{Drive(fact, names)}{Without(fact)}{Lapses(fact, names)}{(fact.Closing is null ? "" : "; closing check signed")}; joints not worked on, as the car came in: {Number(fact.NotChecked)}.",
             ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} is valid again.",
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
             RoadTestEnded fact => $"Back from the road test of entry {Number(fact.Release)} at {fact.Odometer}.",
@@ -65,7 +65,7 @@ public static class EntryWords
 
     private static string PullOf(TorqueKind kind, EnteredTorque value) => kind switch
     {
-        TorqueKind.SettingConfirmed => $"Set {value} and confirmed the click",
+        TorqueKind.SettingConfirmed => $"Clicked at {value}",
         TorqueKind.Reading => $"Read {value}",
         TorqueKind.RunDown => $"Run-down torque {value}",
         TorqueKind.BreakAway => $"Break-away torque {value}",
@@ -119,7 +119,7 @@ public static class EntryWords
     // Of what was reported for somebody else the last one named did it.
     private static string Helped(IReadOnlyList<PersonId> helpers, IReadOnlyList<HoldReason> problems, EntryNames names) =>
         helpers.Count == 0 ? ""
-        : problems.Contains(HoldReason.ReportedByAnother) ? $", done by {names.Person(helpers[^1])} and reported for him{Helped([.. helpers.SkipLast(1)], [], names)}"
+        : problems.Contains(HoldReason.ReportedByAnother) ? $", done by {names.Person(helpers[^1])}, reported by another{Helped([.. helpers.SkipLast(1)], [], names)}"
         : $", helped by {string.Join(", ", helpers.Select(names.Person))}";
 
     private static string Moved(Settled fact) => (fact.Moved, fact.AngleDegrees) switch
@@ -164,6 +164,8 @@ public static class EntryWords
         (null, { } day) => FormattableString.Invariant($"; expires after {WallTime.Day(day)}, when the re-torque is due"),
         _ => "",
     };
+
+    private static string UpperFirst(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string LowerFirst(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 

@@ -44,7 +44,7 @@ internal static class HeldSentences
 
         // what is not known here
         HoldReason.UnknownResult => ("There is no such result on this car", "choose one on the car's page"),
-        HoldReason.UnknownHold => ("Nothing is held under this number", "open it from My work"),
+        HoldReason.UnknownHold => ("Nothing is held under this number", "go to it from My work"),
         HoldReason.LotMissing => ("No lot or kit is named", "write what is printed on the bag or box"),
         _ => null,
     };

@@ -10,7 +10,7 @@ internal static class HoldSentences
     public const string Redo = "call the lead, then back off, inspect and redo";
     private const string Answer = "somebody who may record and stood by countersigns it";
     private const string OnScreen = "choose it on the screen";
-    private const string FromCar = "open it from the car's page";
+    private const string FromCar = "go to it from the car's page";
 
     public static SaidHold Of(HoldPoint point, HoldSubject on)
     {
@@ -26,7 +26,7 @@ internal static class HoldSentences
             on.With(point.Tool is { } tool ? $"tightened with {tool.Name}, which is in doubt" : "its tool is in doubt"),
             "the lead decides: use as is, rework or replace"),
         HoldReason.NotAtStage => NotAtStage(point.Reached, on),
-        HoldReason.NotWitnessed => (on.With("not witnessed"), "a second person looks and signs"),
+        HoldReason.NotWitnessed => (on.With("not witnessed"), "a witness checks and signs"),
         HoldReason.WitnessRejected => (on.With("not accepted by the witness"), Redo),
         HoldReason.OtherSpecification when point.Otherwise is { } other => (
             on.With($"torqued as {other.Procedure} asks ({other.Amount}, {other.Condition}), here {other.Asked} {other.AskedCondition} is asked"),
@@ -48,7 +48,7 @@ internal static class HoldSentences
         HoldReason.SignedByItself => ($"“{point.Name}” brings class A joints to their final torque: it is signed by itself", "sign the steps before it, then this one"),
         HoldReason.NotFinished => ("One of the steps before it is not done any more, or somebody else did it", "look again, then sign"),
         HoldReason.GroupBefore when point.Because is { } behind => Say(behind, on),
-        HoldReason.GroupBefore => (on.With("not where this step needs it"), "finish it first"),
+        HoldReason.GroupBefore => (on.With("not finished as far as this step needs"), "finish it first"),
         HoldReason.ResultMissing => ($"{Result(point, on)} is not measured, or no longer valid", "record it"),
         HoldReason.ResultJointLoose when point.Because is { } behind && Say(behind, on) is var loose => ($"{Result(point, on)} depends on {loose.Words}", loose.Next),
         HoldReason.ResultJointLoose => ($"{Result(point, on)} depends on a joint that is not finished", "finish it first"),
@@ -69,7 +69,7 @@ internal static class HoldSentences
             "put it right and measure again, or call the lead"),
 
         // a release
-        HoldReason.JointNotMadeHere => ($"{on.Joint}: as found, not torqued by us", "put a procedure on the car that torques it"),
+        HoldReason.JointNotMadeHere => ($"{on.Joint}: as found, not torqued by us", "start a job that torques it"),
         HoldReason.NothingCloses => ($"{on.Joint} is open and no job closes it", "start a job that does"),
         HoldReason.ResultVoid => ($"{Result(point, on)} is not valid: a joint it depends on was opened, or it was not good", "do it and record it"),
         HoldReason.AwaitsDrive => ($"{Result(point, on)} is missing: only a drive gives it", "release it to a road test, then record it"),
@@ -82,14 +82,14 @@ internal static class HoldSentences
             $"{on.Joint}: re-torque after the first drive is not done", "re-torque after the drive, or record the customer's written acceptance"),
         HoldReason.ReTorqueOverdue => (
             $"{on.Joint}: its re-torque is overdue", "re-torque it, or record the customer's written acceptance"),
-        HoldReason.NoRegister => ("Nobody knows which joints this car has: it follows no list of the joint register", "import a register, and say on the car's page what the car follows"),
+        HoldReason.NoRegister => ("Nobody knows which joints this car has: no list of the joint register is chosen for it", "import a register, and choose the list on the car's page"),
         HoldReason.NoSuchRelease => ("There is no such release to take back", "look at the release page again"),
         HoldReason.NotSuspended => ("This release is not suspended", "nothing to do"),
 
         // a person
         HoldReason.NoPersonHere => ("This person does not work here any more", "sign in as yourself"),
         HoldReason.NoRight => ($"You do not hold the right to {Verb(point.Right)}", "ask somebody who does, or the lead"),
-        HoldReason.OwnWork => ("You worked on this joint: nobody looks at or decides their own work", "ask a second person"),
+        HoldReason.OwnWork => ("You worked on this joint: nobody witnesses or decides their own work", "ask a second person"),
         HoldReason.OthersEntry => ("Only the person who recorded it, or the lead, corrects an entry", "ask them"),
         HoldReason.LeadKeepsTools => ("Only the lead enters tools, calibrations and doubts", "ask the lead"),
         HoldReason.AcceptanceMissing => (
@@ -125,11 +125,11 @@ internal static class HoldSentences
             "Only a torque value can be restated",
             point.Because is null ? "void the entry and record it again" : "void it: that holds the bolt until a second person has looked"),
         HoldReason.NoSuchCorrection => ($"Entry {Number(point)} is no correction that waits", "choose one from the logbook"),
-        HoldReason.AlreadyStarted => ("This job is started already", "open it"),
+        HoldReason.AlreadyStarted => ("This job is started already", "go to it on the car's page"),
         HoldReason.JobNotRunning => ("This job has ended already", "nothing to do; start a new job where there is more to do"),
         HoldReason.ResumeFirst => ("This job is on hold", "the lead resumes it on the car's page first"),
         HoldReason.NotOnHold => ("This job is not on hold", "go on with it"),
-        HoldReason.WorkBegun => ($"{on.Fasteners} was opened: its step is not “not applicable”", "torque it"),
+        HoldReason.WorkBegun => ($"{on.Fasteners} was opened, so its step applies", "torque it"),
         HoldReason.Superseded => ("More was recorded on this car since the summary was shown", "look at it again as it is now, then issue it"),
 
         // what is not known here
@@ -146,7 +146,7 @@ internal static class HoldSentences
         HoldReason.UnknownPlace => ("Choose at least one place of the procedure", $"it works at {string.Join(", ", point.Choices)}"),
         HoldReason.UnknownCondition => ("That is not a condition the register knows", OnScreen),
         HoldReason.ResultIncomplete => ("A result has a name and at least one value", "type the values that were measured"),
-        HoldReason.NotDrivenYet => ($"{Result(point, on)}: the car was not driven since it fell", "release it to a road test first"),
+        HoldReason.NotDrivenYet => ($"{Result(point, on)}: the car was not driven since it became void", "release it to a road test first"),
         HoldReason.NoteMissing when point.Choices is { Count: > 0 } choices => ($"“{point.Name}” is not filled in", $"write one of {string.Join(", ", choices)}"),
         HoldReason.NoteMissing => ($"“{point.Name}” is not filled in", "write it down"),
         HoldReason.InstrumentMissing => ($"{Result(point, on)}: no instrument is named", "choose what it was measured with"),
@@ -182,7 +182,7 @@ internal static class HoldSentences
             { Fitting: Fitting.AsFound } => "as found, not torqued here",
             { Fitting: Fitting.Open } => "open",
             { Fitting: Fitting.NewHardware } => "fitted new, not run down",
-            { Done: > 0 } => string.Create(CultureInfo.InvariantCulture, $"staged {reached.Done}/{reached.Of}"),
+            { Done: > 0 } => string.Create(CultureInfo.InvariantCulture, $"at stage {reached.Done} of {reached.Of}"),
             _ => "hand-tight",
         }),
         reached switch
@@ -197,7 +197,7 @@ internal static class HoldSentences
     {
         Change.Pulled => "was pulled again",
         Change.Held => "was held",
-        Change.Looked => "was looked at",
+        Change.Looked => "was witnessed",
         Change.Corrected => "was corrected",
         _ => "was opened",
     };

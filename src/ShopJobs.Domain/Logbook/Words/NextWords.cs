@@ -23,7 +23,7 @@ public static class NextWords
             CultureInfo.InvariantCulture,
             $"Somebody with the right who stood by countersigns {pulls.Count} {(pulls.Count == 1 ? "pull" : "pulls")} on {countersign.Instance.Group.Name} {countersign.Instance.Place}"),
         NextAction.CountersignStep => "Signed by a trainee: somebody who may record and stood by countersigns it",
-        NextAction.Look look => $"A second person looks at {look.Instance.Group.Name} {look.Instance.Place}{StageOf(look.Instance.Group, look.Stage)}",
+        NextAction.Look look => $"A witness checks {look.Instance.Group.Name} {look.Instance.Place}{StageOf(look.Instance.Group, look.Stage)}",
         _ => "Look the step over and sign it",
     };
 

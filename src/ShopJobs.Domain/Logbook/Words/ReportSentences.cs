@@ -9,7 +9,7 @@ internal static class ReportSentences
 
     public static (string Words, string Next)? Of(HoldPoint point, HoldSubject on) => point.Reason switch
     {
-        HoldReason.JobClosed => (on.With("its job has ended"), "ask the lead to put a procedure on the car for it"),
+        HoldReason.JobClosed => (on.With("its job has ended"), "ask the lead to start a job for it"),
         HoldReason.JobOnHold => (on.With("its job was on hold"), "the lead resumes the job; then back off, inspect and redo"),
         HoldReason.ReportedByAnother => (on.With("reported by another for somebody who does not work here any more"), Redo),
         HoldReason.EarlierSession => (on.With("reported before its person last signed in: nobody knows what happened since"), Redo),

@@ -67,7 +67,7 @@ public sealed partial class DecidePanel
     private string Line(PositionBook book, Hold hold)
     {
         var what = book.Pulls.Find(pull => pull.Number == hold.Number) is { } pull
-            ? $": {JointLineWords.Of(pull.Fact.Kind)} {pull.Amount()}{(pull.AtFastener == pull.Value ? "" : $" ({pull.AtFastener} at the fastener)")}, {JointLineWords.ToolName(Reading, pull.Fact.Tool)}, stage {Number(pull.Fact.Stage)}/{Number(pull.Fact.Spec.Stages)}; permitted {Limits(pull.Fact.Spec)}"
+            ? $": {JointLineWords.Of(pull.Fact.Kind)} {pull.Amount()}{(pull.AtFastener == pull.Value ? "" : $" ({pull.AtFastener} at the fastener)")}, {JointLineWords.ToolName(Reading, pull.Fact.Tool)}, stage {Number(pull.Fact.Stage)} of {Number(pull.Fact.Spec.Stages)}; permitted {Limits(pull.Fact.Spec)}"
             : "";
         var decision = hold.Decision is { } made ? $" Decided: {JointLineWords.Of(made)}." : "";
         var said = Texts.TryGetValue(hold.Number, out var text) ? $" “{text}”" : "";

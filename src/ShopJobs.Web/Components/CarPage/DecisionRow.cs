@@ -42,7 +42,7 @@ public sealed record DecisionRow(JointPosition Position, string Why, string? Rec
 
     private static string? RecordOf(PositionBook book) => book.Last is not { } pull ? null : string.Create(
         CultureInfo.InvariantCulture,
-        $"{JointLineWords.Of(pull.Fact.Kind)} {pull.Amount()}, stage {pull.Fact.Stage}/{pull.Fact.Spec.Stages}, permitted {pull.Fact.Spec.Turn?.Permitted() ?? string.Create(CultureInfo.InvariantCulture, $"{pull.Fact.Spec.Minimum:0.##} to {pull.Fact.Spec.Maximum:0.##} N·m")}");
+        $"{JointLineWords.Of(pull.Fact.Kind)} {pull.Amount()}, stage {pull.Fact.Stage} of {pull.Fact.Spec.Stages}, permitted {pull.Fact.Spec.Turn?.Permitted() ?? string.Create(CultureInfo.InvariantCulture, $"{pull.Fact.Spec.Minimum:0.##} to {pull.Fact.Spec.Maximum:0.##} N·m")}");
 
     // The newest record in doubt of each tool tells; where the readings do not reach its value, nobody knows.
     private static string? Truth(List<TracedPosition>? traced) => traced is null ? null : string.Join(

@@ -18,7 +18,7 @@ internal static class DecisionSheet
         var reason = NewContent.Of(Encoding.UTF8.GetBytes(decision.Reason));
         var kept = decision.Acceptance is { } said ? AcceptanceTyped.Keep(said) : default((Acceptance Acceptance, NewContent Text)?);
         var request = new SignRequest(
-            $"DECIDE {JointLineWords.Of(decision.Disposition).ToUpperInvariant()}: decided by me", about, decision.Shown, new CommandId(Guid.NewGuid()))
+            $"DECIDE {JointLineWords.Of(decision.Disposition).ToUpperInvariant()}: my decision", about, decision.Shown, new CommandId(Guid.NewGuid()))
         {
             Needs = Right.Decide,
             NotThese = notThese,

@@ -19,7 +19,7 @@ public static class JointLineWords
         [
             EntryWords.Of(entry, names),
             .. facets.Problems.Count == 0 ? [] : new[] { $"Does not count: {string.Join(", ", facets.Problems.Select(HoldWords.Of))}." },
-            .. facets.Texts.Select(text => $"{text.Label}: “{texts.GetValueOrDefault(text.Digest, "not read")}”."),
+            .. facets.Texts.Select(text => $"{text.Label}: “{texts.GetValueOrDefault(text.Digest, "not read")}”"),
         ]);
     }
 
@@ -40,10 +40,10 @@ public static class JointLineWords
         };
     }
 
-    /// <summary>The kind of a torque record. A confirmed setting is never called measured.</summary>
+    /// <summary>The kind of a torque record. A click is never called measured.</summary>
     public static string Of(TorqueKind kind) => kind switch
     {
-        TorqueKind.SettingConfirmed => "setting confirmed",
+        TorqueKind.SettingConfirmed => "clicked at",
         TorqueKind.Reading => "reading",
         TorqueKind.RunDown => "run-down",
         TorqueKind.AngleTurned => "angle turned",

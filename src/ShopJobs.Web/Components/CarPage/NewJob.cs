@@ -39,7 +39,7 @@ public sealed class NewJob(CarDesk desk, Documents documents, LogbookSnapshots s
     }
 
     /// <summary>Puts it on.</summary>
-    /// <param name="askedFor">What the customer asked for, in the customer's words.</param>
+    /// <param name="askedFor">What the customer asked for, in their words.</param>
     public async Task<DeskAnswer> StartAsync(
         CarId car, Offer offer, IReadOnlyList<string> places, string askedFor, CancellationToken cancellation = default)
     {

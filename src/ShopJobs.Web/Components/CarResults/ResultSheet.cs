@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Data.Cars;
@@ -44,6 +45,6 @@ internal static class ResultSheet
     private static List<string> Conditions(CarReading reading) =>
     [
         .. reading.State.Conditions.Values.Where(said => !reading.State.HasEnded(reading.Now, said)).OrderBy(said => said.Number)
-            .Select(said => $"{(said.Place is null ? "" : $"{said.Place} ")}{ConditionWords.Plain(said.Aspect)}: {ConditionWords.Plain(said.Value)}"),
+            .Select(said => $"{(said.Place is null ? "" : $"{said.Place} ")}{ConditionSaid.Of(new CarCondition(said.Aspect, said.Value))}"),
     ];
 }

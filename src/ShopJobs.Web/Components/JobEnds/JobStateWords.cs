@@ -23,7 +23,7 @@ public sealed class JobStateWords(
             { End: JobEnd.ByRelease } => "ended with a release",
             { End: JobEnd.ByTheLead, Word: { } word } => $"ended {By(word)}: every step is signed",
             { End: JobEnd.Cancelled, Word: { } word } => $"cancelled {By(word)}",
-            { End: JobEnd.TakenBack, Word: { } word } => $"put on the wrong car, taken back {By(word)}",
+            { End: JobEnd.TakenBack, Word: { } word } => $"started on the wrong car, taken back {By(word)}",
             _ => null,
         };
     }

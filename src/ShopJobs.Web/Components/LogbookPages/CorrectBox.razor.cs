@@ -55,7 +55,7 @@ public sealed partial class CorrectBox(CorrectionDesk desk, CarSigning signing)
 
         var why = NewContent.Of(Encoding.UTF8.GetBytes(reason));
         var request = new SignRequest(
-            "SIGN: restated by me",
+            "SIGN: corrected by me",
             FormattableString.Invariant($"Restate entry {Line.Number}"),
             [Line.Words, $"It should read {right}", $"Why: {reason}"],
             new CommandId(Guid.NewGuid()));
@@ -84,7 +84,7 @@ public sealed partial class CorrectBox(CorrectionDesk desk, CarSigning signing)
     {
         var why = NewContent.Of(Encoding.UTF8.GetBytes(reason));
         var request = new SignRequest(
-            "CONFIRM: looked at by me",
+            "CONFIRM: I checked it",
             FormattableString.Invariant($"Confirm the correction in entry {Line.Number}"),
             [Line.Words, .. Line.Texts.Select(text => $"{text.Label}: {text.Text}"), .. new[] { Line.AboutTurn, Line.AboutOpening }.OfType<string>(), $"Why it is right: {reason}"],
             new CommandId(Guid.NewGuid()))

@@ -112,7 +112,7 @@ public sealed record DecisionsOfCar(Car Car, IReadOnlyList<DecisionItem> Items)
         group again by book.Position.Joint into joint
         orderby joint.Key.Key, joint.Key.Place
         select new DecisionItem(
-            $"{reading.Now.Name(joint.Key)}: {(joint.Contains(true) ? "to be done again" : "open")}, and no running job works on it", "Put a procedure on", Links.Car(reading.Car));
+            $"{reading.Now.Name(joint.Key)}: {(joint.Contains(true) ? "to be done again" : "open")}, and no running job works on it", "Start a job", Links.Car(reading.Car));
 
     // Given until a re-torque: overdue, it is driven by nobody; done, the release is given again without the limit.
     private static IEnumerable<DecisionItem> RunningOut(CarReading reading) =>

@@ -120,7 +120,7 @@ public sealed record WorkSheet(
         where !awaited.Workers.Contains(person)
         select new OpenStep(
             reading, job, awaited.Step,
-            $"Look at {awaited.Instance.Group.Name} {awaited.Instance.Place}{NextWords.StageOf(awaited.Instance.Group, awaited.Stage)}", null);
+            $"Witness {awaited.Instance.Group.Name} {awaited.Instance.Place}{NextWords.StageOf(awaited.Instance.Group, awaited.Stage)}", null);
 
     private static bool IsFor(Assignment row, OpenStep step) =>
         row.JobId == step.Job.Id && (row.StepInstanceId is null || row.StepInstanceId == step.Step.Id);

@@ -24,7 +24,7 @@ public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
     internal const string StacksChanged = "The wheel stacks changed meanwhile: read the page again, then choose.";
     internal const string OthersChanged = "The options it is compared with changed meanwhile: read the page again, then choose.";
     private const string Gone = "That option is not here any more. Load the page again.";
-    private const string NotHere = "There is no such group on a job of this car. Open it from the car's page.";
+    private const string NotHere = "There is no such group on a job of this car. Go to it from the car's page.";
     private const string Ended = "This job has ended. What was compared and chosen for it stays as it was.";
 
     /// <summary>Enters an option, or changes one.</summary>

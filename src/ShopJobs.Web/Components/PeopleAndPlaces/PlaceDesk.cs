@@ -109,11 +109,11 @@ public sealed class PlaceDesk(IDbContextFactory<ShopDbContext> database, LeadDoo
         }
     }
 
-    // With the write lock in hand: nobody puts a car there meanwhile. "Blue stands", "Blue, Grey stand"; null where none does.
+    // With the write lock in hand: nobody puts a car there meanwhile. "Blue is", "Blue, Grey are"; null where none does.
     private async Task<string?> StandingAsync(ShopDbContext shop, string key, CancellationToken cancellation)
     {
         var rows = await shop.Cars.AsNoTracking().Where(car => car.Place == key && car.RetiredAt == null).OrderBy(car => car.Name).ToListAsync(cancellation);
         var names = rows.Where(car => Whereabouts.Of(car, cars.Read(car.Id, null), clock).IsHere).Select(car => car.Name).ToList();
-        return names.Count == 0 ? null : $"{string.Join(", ", names)} {(names.Count == 1 ? "stands" : "stand")}";
+        return names.Count == 0 ? null : $"{string.Join(", ", names)} {(names.Count == 1 ? "is" : "are")}";
     }
 }

@@ -52,7 +52,7 @@ public sealed partial class TabletList
             DoorEvent.TabletRevoked => $"{tablet} taken out of use{by}",
             DoorEvent.PersonAdded => $"{about} added{by}",
             DoorEvent.PersonClosed => $"Account of {about} closed{by}",
-            DoorEvent.PersonReopened => $"Account of {about} opened again{by}",
+            DoorEvent.PersonReopened => $"Account of {about} reopened{by}",
             DoorEvent.RightGiven => $"{about} given a right{by}",
             DoorEvent.RightEnded => $"A right of {about} ended{by}",
             DoorEvent.PinChanged => $"{about} took a PIN of their own",

@@ -20,9 +20,9 @@ public static class ProcedureWords
     /// <summary>What shows that the pull was made.</summary>
     public static string Words(this Evidence evidence) => evidence switch
     {
-        Evidence.Setting => "setting confirmed",
+        Evidence.Setting => "clicked at the setting",
         Evidence.Reading => "reading",
-        _ => "setting confirmed or reading",
+        _ => "clicked at the setting or read",
     };
 
     /// <summary>The kind of tool that a stage asks for.</summary>

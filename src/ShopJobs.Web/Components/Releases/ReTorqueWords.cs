@@ -46,7 +46,7 @@ public static class ReTorqueWords
     public static string? Otherwise(CarReading reading, DueJoint due)
     {
         ArgumentNullException.ThrowIfNull(due);
-        var said = due.Conditions.Select(asked => due.SaidOf(reading, asked) is { } now && now.Value != asked.Value ? ConditionWords.Plain(now.Value) : null).OfType<string>().ToList();
+        var said = due.Conditions.Select(asked => due.SaidOf(reading, asked) is { } now && now.Value != asked.Value ? ConditionSaid.Value(now.Value) : null).OfType<string>().ToList();
         return said.Count == 0 ? null : $"The car is not in the condition asked ({string.Join(", ", said)}): {HoldsIt}";
     }
 

@@ -39,7 +39,7 @@ public sealed partial class ReleasePage
     {
         var words = asked.Kind.Words();
         var kept = asked.Acceptance is { } said ? AcceptanceTyped.Keep(said) : default((Acceptance Acceptance, NewContent Text)?);
-        var request = new SignRequest($"RELEASE {words.ToUpperInvariant()}: released by me", $"{Car!.Name}: release {words}", asked.Shown, new CommandId(Guid.NewGuid()))
+        var request = new SignRequest($"RELEASE {words.ToUpperInvariant()}: my signature", $"{Car!.Name}: release {words}", asked.Shown, new CommandId(Guid.NewGuid()))
         {
             Needs = Right.Release,
         };

@@ -30,8 +30,8 @@ public static class ConditionWords
         _ => "paste on the threads, as the instruction says",
     };
 
-    /// <summary>A car condition as people say it: "stand: wheel up".</summary>
-    public static string Of(CarCondition condition) => $"{Plain(condition.Aspect)}: {Plain(condition.Value)}";
+    /// <summary>A car condition as people say it: "wheel off the ground".</summary>
+    public static string Of(CarCondition condition) => ConditionSaid.Of(condition);
 
     /// <summary>Who said it and when, by the shop's clock: "Jorn, 14:02"; with the day where it was another.</summary>
     public static string By(DeclaredCondition said, Circumstances now, IReadOnlyDictionary<PersonId, string> names)
@@ -43,9 +43,9 @@ public static class ConditionWords
         return $"{names.GetValueOrDefault(said.Person, "somebody")}, {WallTime.Short(at, now.Today)}";
     }
 
-    /// <summary>As it was said: "hub held, front left"; a value of several words speaks for itself: "wheel up".</summary>
+    /// <summary>As it was said: "hub held, front left".</summary>
     public static string Said(CarCondition condition, string? place) =>
-        $"{(condition.Value.Contains('-', StringComparison.Ordinal) ? "" : $"{Plain(condition.Aspect)} ")}{Plain(condition.Value)}{(place is null ? "" : $", {Plain(place)}")}";
+        $"{ConditionSaid.Of(condition)}{(place is null ? "" : $", {Plain(place)}")}";
 
     /// <summary>Why what was said no longer holds.</summary>
     public static string Of(ConditionEnd end, Circumstances now) => end switch
@@ -60,5 +60,5 @@ public static class ConditionWords
     };
 
     /// <summary>A key of the register in plain words.</summary>
-    public static string Plain(string key) => key.Replace('-', ' ');
+    public static string Plain(string key) => ConditionSaid.Plain(key);
 }

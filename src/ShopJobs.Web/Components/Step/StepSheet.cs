@@ -91,17 +91,20 @@ internal static class StepSheet
         return group.Mark ?? "the paint marks";
     }
 
+    /// <summary>What a witness checked: "these 5", or "it".</summary>
+    public static string These(GroupInstance instance) => instance.Count == 1 ? "it" : FormattableString.Invariant($"these {instance.Count}");
+
     public static ToSign<SignedCommand> ToWitness(StepScene scene, WitnessAsked asked, string? finding)
     {
         var (instance, stage) = (asked.Awaited.Instance, asked.Awaited.Stage);
         var text = finding is null ? null : NewContent.Of(Encoding.UTF8.GetBytes(finding));
         return new ToSign<SignedCommand>(
             new SignRequest(
-                asked.Accepted ? "WITNESS: looked at by me" : "WITNESS: not good",
+                asked.Accepted ? $"WITNESS: I checked {These(instance)}" : "WITNESS: not good",
                 $"{CarOf(scene)}: {StepScene.NameOf(instance)}{NextWords.StageOf(instance.Group, stage)}",
                 [
                     RecordsOf(scene, asked.Awaited.Pulls),
-                    asked.Method == WitnessMethod.LookedAtMark ? $"Looked at {MarkOf(instance.Group)}, every one" : "First movement with a wrench",
+                    asked.Method == WitnessMethod.LookedAtMark ? $"Checked: {MarkOf(instance.Group)}, every one" : "Checked: first movement with a wrench",
                     .. finding is null ? Array.Empty<string>() : [$"Finding: {finding}"],
                 ],
                 new CommandId(Guid.NewGuid()))
@@ -152,7 +155,7 @@ internal static class StepSheet
         var text = NewContent.Of(Encoding.UTF8.GetBytes(reason));
         return new ToSign<SignedCommand>(
             new SignRequest(
-                "SIGN: restated by me",
+                "SIGN: corrected by me",
                 $"{CarOf(scene)}: the number was typed wrong",
                 [
                     $"Recorded: {entry.Words}",
@@ -187,7 +190,7 @@ internal static class StepSheet
         "Hold, call the lead",
         "Nothing goes on there until somebody with the right, who did not do it, decides.",
         "HOLD",
-        ["thread is damaged", "it broke", "it turned without gripping", "wrong part", "I am not sure"])
+        ["thread is damaged", "it broke", "it keeps turning (thread stripped?)", "wrong part", "I am not sure"])
     {
         Abouts = [.. offers.Select(offer => new ReasonAbout(offer.Words, offer.AsksLot))],
     };

@@ -59,7 +59,7 @@ public static class VisitLines
     }
 
     private static string Texts(Entry entry, IReadOnlyDictionary<ContentDigest, string> texts) =>
-        string.Concat(entry.Facets().Texts.Select(text => $" {text.Label}: “{texts.GetValueOrDefault(text.Digest, "not read")}”."));
+        string.Concat(entry.Facets().Texts.Select(text => $" {text.Label}: “{texts.GetValueOrDefault(text.Digest, "not read")}”"));
 
     private static string Word(JointWork work) => work switch
     {
@@ -68,7 +68,7 @@ public static class VisitLines
         JointWork.RunDown => "run down by hand",
         JointWork.Torqued => "brought to torque",
         JointWork.PulledInVain => "pulled without counting",
-        JointWork.LookedAt => "looked at by a second person",
+        JointWork.LookedAt => "witnessed",
         JointWork.ReTorqued => "re-torqued after the drive",
         JointWork.Held => "stopped by hand",
         _ => "decided",

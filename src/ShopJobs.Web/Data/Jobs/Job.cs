@@ -18,7 +18,7 @@ public sealed class Job
 
     public required string Title { get; set; }
 
-    /// <summary>What the customer asked for, in the customer's words.</summary>
+    /// <summary>What the customer asked for, in their words.</summary>
     public string AskedFor { get; set; } = "";
 
     public DateTime StartedAt { get; init; }
