@@ -11,6 +11,6 @@ public sealed record Stated<T>(T Value, string Source)
 {
     /// <summary>Document, revision and page, or that it was measured here.</summary>
     public string Source { get; } = string.IsNullOrWhiteSpace(Source)
-        ? throw new ArgumentException("A stated value names where it stands.", nameof(Source))
+        ? throw new ArgumentException("A stated value names its source.", nameof(Source))
         : Source;
 }

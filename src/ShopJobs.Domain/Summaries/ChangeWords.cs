@@ -8,8 +8,8 @@ public static class ChangeWords
     {
         ChangeKind.New => "New",
         ChangeKind.Gone => "Went away",
-        ChangeKind.StandsNow => "Stands now and did not before",
-        ChangeKind.StandsNoLonger => "Stood before and does not any more",
+        ChangeKind.StandsNow => "Valid now and not before",
+        ChangeKind.StandsNoLonger => "Valid before and not any more",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of change."),
     };
 

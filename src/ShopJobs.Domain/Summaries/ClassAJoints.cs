@@ -52,7 +52,7 @@ internal static class ClassAJoints
             (false, true) => "angle measured",
             _ => null,
         };
-        return (read is null ? "setting confirmed" : kinds.Contains(TorqueKind.SettingConfirmed) ? $"partly {read}, else setting confirmed" : read) + asIs;
+        return (read is null ? "click wrench" : kinds.Contains(TorqueKind.SettingConfirmed) ? $"partly {read}, else click wrench" : read) + asIs;
     }
 
     private static string Witness(List<Pull> pulls) =>

@@ -73,7 +73,7 @@ internal static class DoneWork
         var asked = fasteners.Where(book => SummarySubject.FinalPulls(book).Any(pull => pull.Fact.Spec.AsksWitness)).ToList();
         var looked = asked.Count > 0 && asked.TrueForAll(book => book.IsWitnessed(book.Last!.Fact.Spec.Stages)
             && SummarySubject.FinalPulls(book).All(pull => pull.WitnessedBy is not null))
-            ? ", looked at by a second person"
+            ? ", checked by a second person"
             : "";
         return looked + (fasteners.All(book => book.SettledBy > 0) ? ", re-torqued after the drive" : "");
     }

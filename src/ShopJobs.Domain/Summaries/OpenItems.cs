@@ -38,7 +38,7 @@ internal static class OpenItems
             PositionState.HandTight => (shown, "hand-tight only"),
             PositionState.Staged => (shown, "tightened part of the way only"),
             PositionState.AsFound => null,
-            _ => book.IsWitnessed(book.Last!.Fact.Spec.Stages) ? null : (shown, "at torque, not yet looked at by a second person"),
+            _ => book.IsWitnessed(book.Last!.Fact.Spec.Stages) ? null : (shown, "at torque, not yet checked by a second person"),
         };
     }
 

@@ -39,7 +39,7 @@ internal static class ReleaseLines
             ReleaseStandingKind.Ended => Not("ended because of later work or a finding."),
             ReleaseStandingKind.Withdrawn => Not("was taken back."),
             ReleaseStandingKind.Suspended => Not("is suspended until we have looked at the car again."),
-            _ when HasLapsed(car, release) => Not($"has lapsed{Limits(car, release.Fact)}."),
+            _ when HasLapsed(car, release) => Not($"has expired{Limits(car, release.Fact)}."),
             _ => new ReleaseLine(true, Given(car, kind, release, day)),
         };
 
@@ -62,7 +62,7 @@ internal static class ReleaseLines
     private static string Given(SummarySubject car, ReleaseKind kind, ReleaseBook release, string day)
     {
         var at = release.Fact.OdometerKm is { } km ? $" at {car.Km(km)}" : "";
-        var limits = Limits(car, release.Fact) is { Length: > 0 } words ? $" It lapses{words}." : "";
+        var limits = Limits(car, release.Fact) is { Length: > 0 } words ? $" It expires{words}." : "";
         var rest = release.Fact.NotChecked > 0 ? $" {SummarySubject.Count(release.Fact.NotChecked, "joint")} as found, not checked by us." : "";
         return $"Released to {Word(kind)} on {day}{at}, signed by {car.Facts.Initials(release.Person)}.{limits}{rest}";
     }

@@ -6,7 +6,7 @@ internal static class SummaryCautions
     private static readonly IReadOnlyList<string> Usual =
     [
         "This page covers only the work listed on it, as the logbook stood when it was issued. It is no inspection of the rest of the car.",
-        "“Setting confirmed” means tightened with a click tool at that setting: the torque itself was not measured.",
+        "“Click wrench” means that the wrench was set to that torque and clicked: the torque itself was not measured.",
         "Do not re-tighten anything by this page. Some fasteners are harmed by it; ask us first.",
         "A new noise, vibration, leak, pull, or a change of pedal or steering: stop, do not drive on, call us.",
         "The makers' instructions, local rules and the judgement of licensed people come first; this page replaces none of them.",

@@ -21,7 +21,7 @@ public sealed class SummaryContentTests
         Assert.Equal(SummaryOf.Asked, work.AskedFor);
         Assert.Equal(["faces: front-left"], work.Steps);
         Assert.Equal(
-            "wheel nut, front-left: tightened to torque (5 fasteners), looked at by a second person",
+            "wheel nut, front-left: tightened to torque (5 fasteners), checked by a second person",
             Assert.Single(Assert.Single(page.Done).Lines));
         Assert.Equal(new LogbookMark(car.Last, "a3f1"), page.Logbook);
         Assert.Equal((1, null, car.Today), (page.Version, page.Replaces, page.IssuedOn));
@@ -41,7 +41,7 @@ public sealed class SummaryContentTests
         car.Do(TestPerson.Theo, CarWork.Looks(job, "nuts", TestRegister.Right, 2));
 
         Assert.Equal(
-            new ClassAJoint("wheel nut, front-left, front-right", 10, "110 N·m", "setting confirmed", "yes", "due"),
+            new ClassAJoint("wheel nut, front-left, front-right", 10, "110 N·m", "click wrench", "yes", "due"),
             Assert.Single(car.Page().ClassA));
     }
 
@@ -55,7 +55,7 @@ public sealed class SummaryContentTests
         Assert.Equal((0, 5, 5), (page.Counts.Measured, page.Counts.SettingConfirmed, page.Counts.Witnessed));
         Assert.Equal(1, page.Counts.Ticks);
         Assert.Equal(
-            new ClassAJoint("wheel nut, front-left", 5, "110 N·m", "setting confirmed", "yes", "due"), Assert.Single(page.ClassA));
+            new ClassAJoint("wheel nut, front-left", 5, "110 N·m", "click wrench", "yes", "due"), Assert.Single(page.ClassA));
     }
 
     [Fact]
@@ -74,14 +74,14 @@ public sealed class SummaryContentTests
 
         Assert.Equal((4, 1, 0), (page.Counts.Measured, page.Counts.SettingConfirmed, page.Counts.Witnessed));
         Assert.Equal(
-            new ClassAJoint("wheel nut, front-left", 5, "109.5 N·m to 112 N·m", "partly measured, else setting confirmed", "no", "due"),
+            new ClassAJoint("wheel nut, front-left", 5, "109.5 N·m to 112 N·m", "partly measured, else click wrench", "no", "due"),
             Assert.Single(page.ClassA));
     }
 
     /// <summary>The second bolt was not read in degrees, and was used as it is: what is said of it is what was recorded.</summary>
     [Theory]
     [InlineData(TorqueKind.Reading, 2, "measured, torque or angle")]
-    [InlineData(TorqueKind.SettingConfirmed, 1, "partly angle measured, else setting confirmed")]
+    [InlineData(TorqueKind.SettingConfirmed, 1, "partly angle measured, else click wrench")]
     public void An_angle_beside_another_record_is_said_in_its_own_words(TorqueKind other, int measured, string evidence)
     {
         var job = car.StartJob(TestProcedures.Head(), TestRegister.Left);
@@ -124,7 +124,7 @@ public sealed class SummaryContentTests
         Assert.Contains(new OpenItem(PositionState.Staged, "wheel nut, front-left: 3 of 5 tightened part of the way only (no. 2, 3, 4)"), open);
         Assert.Contains(new OpenItem(PositionState.Held, "wheel nut, front-left: 1 of 5 held: not to be used before it is decided (no. 5)"), open);
         Assert.Contains(
-            new OpenItem(PositionState.AtTorque, "wheel nut, front-left: 1 of 5 at torque, not yet looked at by a second person (no. 1)"), open);
+            new OpenItem(PositionState.AtTorque, "wheel nut, front-left: 1 of 5 at torque, not yet checked by a second person (no. 1)"), open);
         Assert.Contains(new OpenItem(null, "Fit the wheels: 4 of 6 steps not signed, among them: faces: front-right"), open);
         Assert.Contains(new OpenItem(null, "Fit wheel studs: not started"), open);
         Assert.Empty(car.Page().ClassA);

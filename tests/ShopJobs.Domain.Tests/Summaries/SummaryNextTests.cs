@@ -30,7 +30,7 @@ public sealed class SummaryNextTests
             page.Duties[0]);
         Assert.Equal(
             [
-                new ReleaseLine(true, "Released to road on 2 Mar 2026 at 1000 km, signed by LE. It lapses at 1100 km or after 16 Mar 2026, "
+                new ReleaseLine(true, "Released to road on 2 Mar 2026 at 1000 km, signed by LE. It expires at 1100 km or after 16 Mar 2026, "
                     + "whichever comes first. 9 joints as found, not checked by us."),
                 new ReleaseLine(false, "Not released to track. Before that we would have to tighten what is as found: brake carrier bolt, front."),
             ],
@@ -74,7 +74,7 @@ public sealed class SummaryNextTests
         Assert.True(car.Page(odometer: 1100).Releases[0].Given);
 
         car.Wait(TimeSpan.FromDays(15));
-        Assert.Contains("has lapsed at 1100 km or after 16 Mar 2026", car.Page().Releases[1].Words, StringComparison.Ordinal);
+        Assert.Contains("has expired at 1100 km or after 16 Mar 2026", car.Page().Releases[1].Words, StringComparison.Ordinal);
 
         car.Open(TestPerson.Tess, job, car.Positions(TestRegister.Nut, TestRegister.Left));
         Assert.Equal(

@@ -139,7 +139,7 @@ public sealed class SummaryReleaseTests
         var page = car.Page();
 
         Assert.Contains("at 1050 km to 1100 km on the odometer, at the latest by 16 Mar 2026", page.Duties[0], StringComparison.Ordinal);
-        Assert.Contains("It lapses at 1100 km or after 16 Mar 2026", page.Releases[0].Words, StringComparison.Ordinal);
+        Assert.Contains("It expires at 1100 km or after 16 Mar 2026", page.Releases[0].Words, StringComparison.Ordinal);
     }
 
     [Fact]

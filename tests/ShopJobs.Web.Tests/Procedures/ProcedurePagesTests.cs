@@ -44,7 +44,7 @@ public sealed class ProcedurePagesTests : IDisposable
         var page = (await browser.GetAsync("/procedures")).Page;
 
         var row = page.QuerySelectorAll("tbody tr").Single(row => row.TextContent.Contains("P3", StringComparison.Ordinal));
-        Assert.Equal(["3", "10", "4", "invented"], row.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()));
+        Assert.Equal(["3", "10", "4", "demo"], row.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()));
         Assert.Null(page.QuerySelector("a[href='/procedures/upload']"));
     }
 
@@ -59,7 +59,7 @@ public sealed class ProcedurePagesTests : IDisposable
 
         Assert.Equal("P3 Wheel stud conversion, driven with two jammed nuts", page.QuerySelector("h1")!.TextContent.Trim());
         Assert.Single(page.QuerySelectorAll(".demo-data"), frame => frame.TextContent.Contains("Demo data", StringComparison.Ordinal));
-        Assert.NotNull(page.QuerySelector("svg[aria-label='Set 73 N·m, permitted 60..95 N·m, jammed at 90 N·m']"));
+        Assert.NotNull(page.QuerySelector("svg[aria-label='Set 73 N·m, permitted 60 to 95 N·m, jammed at 90 N·m']"));
         var stud = page.QuerySelector("section[aria-labelledby='group-stud']")!.TextContent;
         Assert.Contains("Quillon Q4 leaflet, rev. 3, side 1: stated", stud, StringComparison.Ordinal);
         Assert.Contains("decided by lead", stud, StringComparison.Ordinal);
@@ -193,7 +193,7 @@ public sealed class ProcedurePagesTests : IDisposable
         Assert.Equal("Not taken in yet: look at what this changes", shown.QuerySelector("h2")!.TextContent);
         var lines = shown.QuerySelectorAll("li").Select(line => line.TextContent).ToList();
         Assert.Contains("Added: wheel lock (wheel.lock), 2 positions: front-left 1, rear-left 1. As found on every car at once, and made here before the track.", lines);
-        Assert.Contains("Described anew: wheel stud of the hub (wheel.stud): its name, what it rides on, what it undoes or what a release asks of it.", lines);
+        Assert.Contains("Changed: wheel stud of the hub (wheel.stud): its name, what it rides on, what it undoes or what a release asks of it.", lines);
         Assert.Contains(lines, line => line.Contains("running, works on wheel stud of the hub", StringComparison.Ordinal));
         Assert.Equal(before, await InForceAsync());
 

@@ -21,7 +21,7 @@ public sealed class AngleStageTests : BunitContext
 
         Assert.Equal("90°", panel.Find(".number-digits").TextContent);
         Assert.Equal("Stage 2/3. Turn on by", panel.Find(".number-what").TextContent);
-        Assert.Contains("permitted 85..95°", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
+        Assert.Contains("permitted 85 to 95°", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("N·m", panel.Find(".number").TextContent, StringComparison.Ordinal);
     }
 
@@ -153,12 +153,12 @@ public sealed class AngleStageTests : BunitContext
         Assert.Equal(
             ["1 of 3: 40 N·m", "2 of 3: +90°", "3 of 3, final: +90°"],
             panel.FindAll(".stage-table tbody tr").Select(row => $"{row.QuerySelector("th")!.TextContent}: {row.QuerySelector("[data-label=Target]")!.TextContent}"));
-        Assert.Contains("85..95°", panel.FindAll("[data-label=Permitted]")[1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("85 to 95°", panel.FindAll("[data-label=Permitted]")[1].TextContent, StringComparison.Ordinal);
         Assert.Equal("one that reads the angle", panel.FindAll("[data-label=Tool]")[1].TextContent);
         Assert.Contains("Clamp load at 40 N·m, before it is turned", panel.Find("h4").TextContent, StringComparison.Ordinal);
         Assert.Contains("40 N·m only snugs the joint", panel.Markup, StringComparison.Ordinal);
         Assert.Equal(
-            ["Set 40 N·m, permitted 38..42 N·m", "Turn +90°, permitted 85..95°", "Turn +90°, permitted 85..95°"],
+            ["Set 40 N·m, permitted 38 to 42 N·m", "Turn +90°, permitted 85 to 95°", "Turn +90°, permitted 85 to 95°"],
             panel.FindAll("svg.torque-line").Select(line => line.GetAttribute("aria-label")));
     }
 

@@ -29,7 +29,7 @@ public sealed class ByNumber<T>
 
     /// <summary>The value of a number; throws <see cref="KeyNotFoundException"/> where there is none.</summary>
     public T this[long number] =>
-        TryGetValue(number, out var value) ? value : throw new KeyNotFoundException($"Nothing stands at number {number}.");
+        TryGetValue(number, out var value) ? value : throw new KeyNotFoundException($"Nothing has number {number}.");
 
     /// <summary>True where the number has a value.</summary>
     public bool TryGetValue(long number, [MaybeNullWhen(false)] out T value)

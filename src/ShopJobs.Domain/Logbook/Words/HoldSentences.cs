@@ -101,7 +101,7 @@ internal static class HoldSentences
             $"It cannot be used as it is: {HoldWords.Of(missing)}", "decide rework or replace"),
         HoldReason.NotUsableAsIs => ("Only the record of the final stage can be used as it is", "decide rework or replace"),
         HoldReason.LookAgain when point is { About: { } change, At: { } at } => (
-            string.Create(CultureInfo.InvariantCulture, $"{on.Fasteners} {Happened(change)} at {on.Names.OnTheWall(at):HH:mm}, after this was shown"), "look again, then sign"),
+            string.Create(CultureInfo.InvariantCulture, $"{on.Fasteners} {Happened(change)} at {WallTime.Clock(on.Names.OnTheWall(at))}, after this was shown"), "look again, then sign"),
         HoldReason.LookAgain when point.About is { } change => ($"{on.Fasteners} {Happened(change)} after this was shown", "look again, then sign"),
         HoldReason.LookAgain => ("Something changed after this was shown", "look again, then sign"),
         HoldReason.Tied => (

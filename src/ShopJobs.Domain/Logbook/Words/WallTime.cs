@@ -28,5 +28,6 @@ public static class WallTime
         return first == last ? first : $"{first} to {Short(to, DateOnly.FromDateTime(from))}";
     }
 
-    private static string Clock(DateTime wall) => wall.ToString("HH:mm", CultureInfo.InvariantCulture);
+    /// <summary>"13:26".</summary>
+    public static string Clock(DateTime wall) => wall.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

@@ -24,7 +24,7 @@ public sealed class FormCheck<TForm> : ComponentBase, IDisposable
         }
 
         Dispose();
-        context = Form ?? throw new InvalidOperationException($"{nameof(FormCheck<TForm>)} stands inside an EditForm.");
+        context = Form ?? throw new InvalidOperationException($"{nameof(FormCheck<TForm>)} belongs inside an EditForm.");
         messages = new ValidationMessageStore(context);
         context.OnValidationRequested += CheckAll;
         context.OnFieldChanged += CheckOne;

@@ -45,7 +45,7 @@ internal abstract class ProductCar
     protected TorqueRecorded Pull(TestPerson person, string group, JointPosition position, int stage, decimal newtonMetres, params PersonId[] helpers) =>
         Car.Pull(person, Job, group, position, stage, newtonMetres, TestTools.Dial, 0, helpers);
 
-    /// <summary>Fits the wheel with its one nut, looked at by a second person and signed; under a new job where the last one has ended.</summary>
+    /// <summary>Fits the wheel with its one nut, checked by a second person and signed; under a new job where the last one has ended.</summary>
     protected void Close()
     {
         if (!JobRuns)

@@ -22,7 +22,7 @@ internal sealed class EntryCheck(EntryKeysOf keysOf)
         }
         else if (stored.Number <= before.Number)
         {
-            findings.Add(new Finding(LogbookFault.EntryTwice, "this number stands more than once or out of order"));
+            findings.Add(new Finding(LogbookFault.EntryTwice, "this number is there more than once or out of order"));
         }
         else if (before.Hash.Next(envelope) != stored.Hash)
         {
