@@ -70,10 +70,10 @@ public sealed class AfterTheFirstDriveTests : OneTabletTests
         Shop.Time.Advance(TimeSpan.FromDays(31));
         var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await lead.GetByText("Expired: do not drive").First.WaitForAsync();
-        await lead.IsAccessibleEverywhereAsync("floor-lapsed");
+        await lead.IsAccessibleEverywhereAsync("floor-expired");
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.Locator("#road", new() { HasText = "Expired" }).WaitForAsync();
-        await lead.IsAccessibleEverywhereAsync("release-lapsed");
+        await lead.IsAccessibleEverywhereAsync("release-expired");
         await lead.OpenAsync($"/cars/{car.Value}/visit");
         await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Driven") }).ClickAsync();
         await lead.Locator("#taken-by").FillAsync("Benno Hask");
@@ -90,7 +90,7 @@ public sealed class AfterTheFirstDriveTests : OneTabletTests
         await customer.GotoAsync(link);
         await customer.Locator(".sheet-banner.is-grave").GetByText("Do not drive before you have spoken to us").WaitForAsync();
         await customer.Locator(".sheet-banner.is-grave").GetByText("its re-torque is not recorded in time").WaitForAsync();
-        await customer.IsAccessibleEverywhereAsync("customer-lapsed");
+        await customer.IsAccessibleEverywhereAsync("customer-expired");
         Assert.Equal(ReleaseStandingKind.Lapsed, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
         Assert.Equal([], Shop.VerifyAll());
     }

@@ -56,7 +56,7 @@ public sealed class CustomerReadsTests : OneTabletTests
     {
         var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await page.OpenAsync("/cars");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Change Benno Hask" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Edit Benno Hask" }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Give out or erase the data" }).ClickAsync();
         await page.GetByRole(AriaRole.Heading, new() { Name = "Data of Benno Hask" }).WaitForAsync();
         await page.Locator("#erase-wrong:visible").GetByText("White is here.").WaitForAsync();

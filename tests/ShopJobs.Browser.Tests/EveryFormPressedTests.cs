@@ -15,7 +15,7 @@ public sealed partial class EveryFormPressedTests
     private static readonly (string Part, string File, string Presses)[] Pressed =
     [
         ("BenchFieldView", "BenchTests.cs", "#bench-least-wrong"),
-        ("CalibrationPage", Forms, "Enter the calibration"),
+        ("CalibrationPage", Forms, "Save"),
         ("CarPage", Forms, "Save the car"),
         ("Checklist", Forms, "#p-height"),
         ("ClosingFields", Forms, "RELEASE TO ROAD"),
@@ -27,7 +27,7 @@ public sealed partial class EveryFormPressedTests
         ("EnrolPage", Forms, "Enrol this tablet"),
         ("FewerPanel", "FourStudCarTests.cs", "fewer joints without a finding"),
         ("FollowForm", Forms, "SIGN: IT FOLLOWS THIS"),
-        ("GiveRight", Forms, "Give it"),
+        ("GiveRight", Forms, "Add"),
         ("HandTightLimit", Forms, "KEEP"),
         ("HeldRowPage", Forms, "/held\""),
         ("InstrumentPage", Forms, "ENTER THE CHECK"),
@@ -58,7 +58,7 @@ public sealed partial class EveryFormPressedTests
         ("StartPage", Forms, "Start an empty shop"),
         ("TakeBackForm", Forms, "TAKE IT BACK"),
         ("ThreadPanel", Forms, "ON THE THREAD"),
-        ("ToolFormPage", Forms, "Enter the tool"),
+        ("ToolFormPage", Forms, "Save"),
         ("UploadPage", Forms, "Take it in"),
         ("WarrantyChoice", Forms, "Pick the joints the case is about"),
     ];

@@ -37,7 +37,7 @@ public sealed class KeptNamesTests : IAsyncLifetime
         var page = await ShopBrowser.SignInAsync(lead, DemoPeople.Lead, "/");
 
         await page.OpenAsync("/people");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Change Sefa" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Edit Sefa" }).ClickAsync();
         await page.Locator("#new-name").FillAsync("Se\u200Bfa");
         await Press(page, "Rename");
         await page.Locator("#new-name-wrong").GetByText("nobody sees").WaitForAsync();

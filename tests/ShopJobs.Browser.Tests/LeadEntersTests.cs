@@ -57,7 +57,7 @@ public sealed class LeadEntersTests : IAsyncLifetime
 
         await page.OpenAsync("/tools/new");
         await FillAsync(page, ("name", "W11"), ("serial", "11-204"), ("lowest", "20"), ("top", "120"), ("graduation", "1"));
-        await page.GetByRole(AriaRole.Button, new() { Name = "Enter the tool" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save" }).ClickAsync();
         await page.WaitForURLAsync(url => System.Text.RegularExpressions.Regex.IsMatch(url, "/tools/[0-9a-f-]{36}$"));
         var tool = new Uri(page.Url).AbsolutePath;
 
@@ -68,7 +68,7 @@ public sealed class LeadEntersTests : IAsyncLifetime
             ("date", Day(today)), ("due", Day(today.AddYears(1))), ("certificate", "Rig sheet 88"),
             ("set-0", "24"), ("left-0", "24.2"), ("set-1", "72"), ("left-1", "71.5"), ("set-2", "120"), ("left-2", "119"));
         await page.IsAccessibleAsync("calibration");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Enter the calibration" }).SignWithAsync(page, DemoPeople.Lead, "SIGN");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save" }).SignWithAsync(page, DemoPeople.Lead, "SIGN");
         await page.WaitForURLAsync(url => new Uri(url).AbsolutePath == tool);
         await page.GetByText("Rig sheet 88").First.WaitForAsync();
         await page.IsAccessibleAsync("tool");

@@ -26,7 +26,7 @@ public sealed class PlacesTests : OneTabletTests
         await page.Locator("#place-name").FillAsync("Lift C");
         await page.Locator("#place-after").SelectOptionAsync(new SelectOptionValue { Label = "Lift B" });
         await Press(page, "Save the place");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Change Lift C" }).WaitForAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Edit Lift C" }).WaitForAsync();
 
         // Silver comes in onto it; Grey is refused there by its name.
         await page.OpenAsync("/cars/new");
@@ -48,7 +48,7 @@ public sealed class PlacesTests : OneTabletTests
         await page.IsAccessibleEverywhereAsync("place-taken");
 
         await page.OpenAsync("/people");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Change Lift C" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Edit Lift C" }).ClickAsync();
         await Press(page, "Take it out of use");
         await Press(page, "Take Lift C out of use now");
         await page.Locator("#retire-wrong").GetByText("Silver is there. Move it or send it away first").WaitForAsync();
@@ -56,7 +56,7 @@ public sealed class PlacesTests : OneTabletTests
         await page.IsAccessibleEverywhereAsync("place-in-use");
         await page.Locator("#place-name").FillAsync("Rig lift");
         await Press(page, "Save the place");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Change Rig lift" }).WaitForAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Edit Rig lift" }).WaitForAsync();
         await page.OpenAsync("/");
         await page.GetByRole(AriaRole.Region, new() { Name = "Rig lift" }).GetByText("Silver").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("floor-three-lifts");
@@ -68,7 +68,7 @@ public sealed class PlacesTests : OneTabletTests
         await Press(page, "MOVE IT TO FLOOR PLACE");
         await page.GetByText(new Regex("^Here since .*, Floor place")).First.WaitForAsync();
         await page.OpenAsync("/people");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Change Rig lift" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Edit Rig lift" }).ClickAsync();
         await Press(page, "Take it out of use");
         await Press(page, "Take Rig lift out of use now");
         await page.GetByRole(AriaRole.Button, new() { Name = "Bring Rig lift back" }).WaitForAsync();

@@ -79,7 +79,7 @@ public sealed class ProceduresByHandTests : OneTabletTests
     {
         var car = await Shop.CarAsync("Grey");
         var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/tools");
-        await lead.GetByRole(AriaRole.Link, new() { Name = "Open W9" }).ClickAsync();
+        await lead.GetByRole(AriaRole.Link, new() { Name = "View W9" }).ClickAsync();
         await lead.GetByRole(AriaRole.Link, new() { Name = "Enter a calibration" }).ClickAsync();
         var today = Shop.Time.GetUtcNow().Date;
         await lead.Locator("#date").FillAsync(today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
@@ -92,7 +92,7 @@ public sealed class ProceduresByHandTests : OneTabletTests
             await lead.Locator($"#left-{index}").FillAsync(value);
         }
 
-        await lead.GetByRole(AriaRole.Button, new() { Name = "Enter the calibration" }).SignWithAsync(lead, DemoPeople.Lead, "SIGN");
+        await lead.GetByRole(AriaRole.Button, new() { Name = "Save" }).SignWithAsync(lead, DemoPeople.Lead, "SIGN");
         await lead.CloseAsync();
         var job = await PutOnAsync(car, "P9", "hub nuts", "rear-left");
         var wheel = await PutOnAsync(car, "P5", "fit-up", "rear-left");

@@ -56,8 +56,8 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ("/people/new", null, "Add and make a PIN"),
             ("/people/places/new", null, "Save the place"),
             ("/people/places/LiftA", null, "Save the place"),
-            ("/tools/new", null, "Enter the tool"),
-            ($"{tool}/calibrate", null, "Enter the calibration"),
+            ("/tools/new", null, "Save"),
+            ($"{tool}/calibrate", null, "Save"),
             ($"/cars/{orange.Value}/logbook", "Correct", "VOID ENTRY"),
             ($"/cars/{orange.Value}", "Start a job", "Start"),
             ($"/cars/{white.Value}/release", null, "RELEASE TO ROAD"),
@@ -75,7 +75,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             (jorn, null, "Rename"),
             ("/instruments", null, "Add it"),
             (gauge, null, "ENTER THE CHECK"),
-            (gauge, "Edit details", "Save it"),
+            (gauge, "Edit details", "Save"),
             ("/my-pin", null, "Take a new PIN"),
             ($"/cars/{orange.Value}/results", "Record it", "RECORD "),
             ($"{options}/new", null, "Save the option"),
@@ -104,7 +104,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         // A right without its first day; a PIN that is none; a decision of nothing.
         await page.OpenAsync(jorn);
         await page.Locator("#right-from").FillAsync("");
-        await page.PressAsync("Give it", null, asks: true);
+        await page.PressAsync("Add", null, asks: true);
 
         await page.OpenAsync(tool);
         await page.GetByText("Suspect", new() { Exact = true }).First.ClickAsync();

@@ -56,7 +56,7 @@ public sealed class WaysBackTests : OneTabletTests
         await lead.OpenAsync($"/cars/{car.Value}/release");
         await lead.IsAccessibleAsync("suspended-after-taking-back");
         Assert.Equal("NO", await lead.Locator("#road h2 strong").InnerTextAsync());
-        await lead.GetByRole(AriaRole.Button, new() { Name = "I LOOKED: IT IS VALID AGAIN" }).First.SignWithAsync(lead, DemoPeople.Lead, "STANDS AGAIN");
+        await lead.GetByRole(AriaRole.Button, new() { Name = "I LOOKED: IT IS VALID AGAIN" }).First.SignWithAsync(lead, DemoPeople.Lead, "VALID AGAIN");
         await lead.Locator(".release-suspended").WaitForAsync(new() { State = WaitForSelectorState.Detached });
         Assert.Equal(ReleaseStandingKind.Stands, Shop.Read(car).StandingOf(ReleaseKind.Road).Kind);
         Assert.Equal([], Shop.VerifyAll());

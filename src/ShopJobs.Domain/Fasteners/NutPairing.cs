@@ -1,6 +1,6 @@
 namespace ShopJobs.Domain.Fasteners;
 
-/// <summary>How a nut stands to the bolt it is put on: which of the two fails first when the joint is overloaded.</summary>
+/// <summary>How a nut compares with the bolt it is put on: which of the two fails first when the joint is overloaded.</summary>
 public abstract record NutPairing
 {
     private NutPairing()

@@ -1,6 +1,6 @@
 namespace ShopJobs.Domain.Fasteners;
 
-/// <summary>How a stated torque stands to the run-down torque of a self-locking nut.</summary>
+/// <summary>How a stated torque compares with the run-down torque of a self-locking nut.</summary>
 public enum RunDown
 {
     /// <summary>The instruction does not say.</summary>

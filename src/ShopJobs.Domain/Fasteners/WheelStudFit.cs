@@ -15,7 +15,7 @@ public sealed record WheelStudFit(IReadOnlyList<string> Problems)
     /// <summary>Threads through an open nut: TB 43-0218, par. 7b.</summary>
     public const double ThreadsShowing = 2;
 
-    /// <summary>True where nothing speaks against the stud.</summary>
+    /// <summary>True where there is nothing against the stud.</summary>
     public bool Fits => Problems.Count == 0;
 
     /// <summary>Judges a stack.</summary>

@@ -20,7 +20,7 @@ public sealed record PartOption
     /// <summary>Thread of the bolt or stud.</summary>
     public Stated<ThreadSize>? Thread { get; init; }
 
-    /// <summary>Strength class, and what stands behind it.</summary>
+    /// <summary>Strength class, and its evidence.</summary>
     public Stated<StrengthClaim>? Strength { get; init; }
 
     /// <summary>Length from the face under head or shoulder to the end, chamfer taken off.</summary>

@@ -2,7 +2,7 @@ using ShopJobs.Domain.Fasteners;
 
 namespace ShopJobs.Domain.Parts;
 
-/// <summary>What stands behind a strength class.</summary>
+/// <summary>The evidence for a strength class.</summary>
 public enum StrengthEvidence
 {
     /// <summary>The class is marked on the part.</summary>
@@ -15,7 +15,7 @@ public enum StrengthEvidence
     SaidOnly,
 }
 
-/// <summary>A strength class and what stands behind it.</summary>
+/// <summary>A strength class and its evidence.</summary>
 public sealed record StrengthClaim(StrengthClass Class, StrengthEvidence Evidence)
 {
     /// <summary>For example "10.9, marked on the part".</summary>

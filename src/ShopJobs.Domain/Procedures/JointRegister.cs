@@ -182,7 +182,7 @@ public sealed record JointRegister(
     /// <summary>True where a car may follow this.</summary>
     public bool Knows(string follows) => follows is JointList.Base or JointList.None || (Written ?? this).Cars.ContainsKey(follows);
 
-    /// <summary>The register as it is for one car. A car that follows nothing, or a kind that the register has no more, has no joint in it.</summary>
+    /// <summary>The register as it is for one car. A car that follows nothing, or a kind that the register no longer has, has no joint in it.</summary>
     public JointRegister For(JointList list)
     {
         ArgumentNullException.ThrowIfNull(list);

@@ -17,7 +17,7 @@ public sealed record GroupWork(GroupInstance Instance, IReadOnlyList<int> Stages
 /// <param name="Id"><c>step@place</c>, or the step's id where it is per car.</param>
 public sealed record StepInstance(string Id, Step Step, string? Place, IReadOnlyList<GroupWork> Work);
 
-/// <summary>A joint that a procedure works on and that this car has otherwise.</summary>
+/// <summary>A joint that a procedure works on and that this car has in another number.</summary>
 /// <param name="Key">Key of the joint's kind.</param>
 /// <param name="Place">Where; null where the car has no such joint at all.</param>
 /// <param name="Visits">Positions that the procedure visits.</param>

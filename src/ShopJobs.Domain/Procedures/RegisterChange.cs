@@ -7,7 +7,7 @@ public sealed record KindChange(JointKind? Before, JointKind? After)
 {
     public JointKind Kind => After ?? Before!;
 
-    /// <summary>Positions that the new register has no more.</summary>
+    /// <summary>Positions that the new register no longer has.</summary>
     public IReadOnlyList<JointPosition> Lost { get; } = [.. Positions(Before).Except(Positions(After))];
 
     /// <summary>Positions that the new register adds.</summary>

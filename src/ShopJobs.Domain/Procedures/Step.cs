@@ -46,7 +46,7 @@ public abstract record WaitsFor
     /// <summary>Every position of a group has this stage, witnessed where asked.</summary>
     public sealed record ForGroup(string Group, int Stage) : WaitsFor;
 
-    /// <summary>A result stands.</summary>
+    /// <summary>A result is valid.</summary>
     public sealed record ForResult(string Name) : WaitsFor;
 
     /// <summary>So many hours have passed since the last final pull of a group.</summary>
@@ -66,7 +66,7 @@ public abstract record WaitsFor
 /// <param name="Lines">One action a line.</param>
 /// <param name="Ticks">Things to be ticked.</param>
 /// <param name="Measures">Values to be measured.</param>
-/// <param name="Records">Results that must stand before the step is signed.</param>
+/// <param name="Records">Results that must be valid before the step is signed.</param>
 /// <param name="Work">Groups and stages done here.</param>
 /// <param name="Interleaved">Position by position through all groups of the step, instead of group by group.</param>
 /// <param name="Opens">Joint keys opened here, outside the step's own groups.</param>

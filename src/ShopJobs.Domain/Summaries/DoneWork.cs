@@ -3,7 +3,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Summaries;
 
-/// <summary>What was done, in plain words: only what stands now.</summary>
+/// <summary>What was done, in plain words: only what is valid now.</summary>
 internal static class DoneWork
 {
     /// <summary>The jobs, with their signed steps that are no tightening.</summary>
@@ -22,7 +22,7 @@ internal static class DoneWork
                    .Select(found => (found.Step, found.Sign.Fact.NotApplicable)))),
     ];
 
-    /// <summary>Step instances whose sign-off stands.</summary>
+    /// <summary>Step instances whose sign-off is valid.</summary>
     public static IEnumerable<(StepInstance Step, SignOff Sign)> Signed(SummarySubject car, JobBook job, PlacedProcedure placed) =>
         from step in placed.Steps
         where car.State.StandingOf(job, placed, step) == StepStanding.Signed

@@ -3,7 +3,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Summaries;
 
-/// <summary>The releases that stand and their limits, and plainly which are not given.</summary>
+/// <summary>The valid releases and their limits, and plainly which are not given.</summary>
 internal static class ReleaseLines
 {
     public static IReadOnlyList<ReleaseLine> Of(SummarySubject car)

@@ -2,10 +2,10 @@ using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Domain.Summaries;
 
-/// <summary>A result that stands, with its basis for counting.</summary>
+/// <summary>A result that is valid, with its basis for counting.</summary>
 internal sealed record ResultLine(ShownResult Line, ResultBasis Basis);
 
-/// <summary>Results and values that stand. A void one is not shown as current: it stands on top, as to be done again.</summary>
+/// <summary>Results and values that are valid. A void one is not shown as current: it is listed on top, as to be done again.</summary>
 internal static class ResultLines
 {
     public static IReadOnlyList<ResultLine> Of(SummarySubject car) => [.. Results(car), .. StepValues(car)];

@@ -9,10 +9,10 @@ public enum ChangeKind
     /// <summary>It was on the version before and is not any more.</summary>
     Gone,
 
-    /// <summary>It stands now and did not: a release, a joint at torque, a result.</summary>
+    /// <summary>It is valid now and was not: a release, a joint at torque, a result.</summary>
     StandsNow,
 
-    /// <summary>It stood and does not any more.</summary>
+    /// <summary>It was valid and is not any more.</summary>
     StandsNoLonger,
 }
 

@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Summaries;
 
 /// <summary>What changed from one version of a car's page to the next, read from the two pages alone. Pure.</summary>
-/// <remarks>Lines are compared whole; what is worded otherwise is gone and new. The cautions, the counts and the shop's own lines are left out.</remarks>
+/// <remarks>Lines are compared whole; what is worded differently is gone and new. The cautions, the counts and the shop's own lines are left out.</remarks>
 public static class SummaryChanges
 {
     /// <summary>The differences, part by part in the order of the page; empty where the two say the same.</summary>

@@ -5,7 +5,7 @@ namespace ShopJobs.Domain.Summaries;
 /// <summary>Makes the customer's page from what the logbook says. Pure.</summary>
 public static class SummaryMaker
 {
-    /// <summary>The next version of the summary of this car as it stands now.</summary>
+    /// <summary>The next version of the summary of this car as it is now.</summary>
     /// <param name="state">The car as its entries say.</param>
     /// <param name="entries">The same entries, oldest first.</param>
     /// <param name="now">Register, procedures and tools; the shop's date is the date of issue.</param>

@@ -3,14 +3,14 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Summaries;
 
-/// <summary>Derives whether an issued version still says what is so.</summary>
+/// <summary>Derives whether an issued version is still true.</summary>
 public static class SummaryStandings
 {
     private static readonly ReleaseKind[] Driven = [ReleaseKind.Road, ReleaseKind.Track];
 
     /// <summary>The standing of a version.</summary>
-    /// <param name="state">The car as it stands now.</param>
-    /// <param name="now">Register, procedures and tools as they stand now.</param>
+    /// <param name="state">The car as it is now.</param>
+    /// <param name="now">Register, procedures and tools as they are now.</param>
     /// <param name="summary">The issued version.</param>
     /// <param name="entries">Entries of the car's logbook; those before the version are passed over.</param>
     public static SummaryStanding StandingOf(this CarState state, Circumstances now, SummaryBook summary, IEnumerable<Recorded> entries)

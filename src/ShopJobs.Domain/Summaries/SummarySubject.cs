@@ -17,7 +17,7 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
 
     public SummaryFacts Facts => facts;
 
-    /// <summary>How the newest release of a kind stands.</summary>
+    /// <summary>The state of the newest release of a kind.</summary>
     public ReleaseStanding Standing(ReleaseKind kind) => state.StandingOf(now, kind);
 
     /// <summary>Jobs this page covers, oldest first.</summary>
@@ -35,7 +35,7 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
     public IEnumerable<IGrouping<Joint, PositionBook>> Joints =>
         ReleaseRules.PositionsOf(state, now).Select(state.Of).GroupBy(book => book.Position.Joint);
 
-    /// <summary>True when nothing speaks against the position but a missing witness: it is shown as tightened.</summary>
+    /// <summary>True when there is nothing against the position but a missing witness: it is shown as tightened.</summary>
     public bool IsTight(PositionBook book) =>
         book.Holds.IsEmpty && !state.DoubtsOn(book, now.Tool).Any()
         && book.Fitting == Fitting.HandTight && state.IsAtTorque(book);

@@ -18,7 +18,7 @@ public sealed record OpenItem(PositionState? State, string Words);
 /// <param name="UsedAsIs">Not redone: accepted as it is, and still so.</param>
 public sealed record Finding(string Words, string Decision, bool UsedAsIs);
 
-/// <summary>A release that stands, or that there is none.</summary>
+/// <summary>A release that is valid, or that there is none.</summary>
 public sealed record ReleaseLine(bool Given, string Words);
 
 /// <summary>One job that this page covers.</summary>
@@ -67,7 +67,7 @@ public sealed record ClassAJoint(string Joint, int Fasteners, string? Torque, st
 public sealed record ShownResult(string Name, string Values, string Basis);
 
 /// <summary>
-/// One version of the customer's page, complete: every word on it is in here, so that an issued version reads the same for ever.
+/// One version of the customer's page, complete: every word on it is in here, so that an issued version reads the same for good.
 /// Holds no ids, no people's names beyond initials, no times of day, no tool, no price and no note.
 /// </summary>
 public sealed record WorkSummary(

@@ -9,7 +9,7 @@ public abstract record TorqueReview
     {
     }
 
-    /// <summary>The torque that was delivered at the tool, and how it stands to the permitted range.</summary>
+    /// <summary>The torque that was delivered at the tool, and how it compares with the permitted range.</summary>
     public sealed record Known(EnteredTorque Delivered, bool IsUnder, bool IsOver) : TorqueReview
     {
         /// <summary>True inside the permitted range, both ends inside.</summary>

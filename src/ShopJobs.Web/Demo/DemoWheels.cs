@@ -15,7 +15,7 @@ internal sealed class DemoWheels(
 
     public static readonly IReadOnlyList<string> Places = ["front-left", "front-right", "rear-left", "rear-right"];
 
-    /// <summary>Says how the car stands at places: said where it is pulled, after the wheel came off there.</summary>
+    /// <summary>Says the car's condition at places: said where it is pulled, after the wheel came off there.</summary>
     public Task StandAsync(IReadOnlyList<string> places, params CarCondition[] conditions) =>
         tablet.DoAsync(car, new DeclareCondition(conditions) { Places = places });
 

@@ -59,8 +59,9 @@ public sealed class DemoWork(
         await DemoInstruments.EnterAsync(new InstrumentShelf(database, snapshots, tools, surroundings, tablet.Here, clock), tools, tablet, clock);
         var jobs = new DemoJobs(tablet, code => (procedures[code].Document.Value!, procedures[code].Row.Digest), register.Digest, clock.Now);
 
+        var changes = new ShopChange(database, tablet.Here, clock);
         var blue = await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P3", "Studs instead of wheel bolts, before the hill climb.", people[Technician.Name]);
-        await new DemoParts(new PartShelf(database), new PartDesk(database, cars, tablet.Here, clock), new StackDesk(database, tablet.Here, clock), cars)
+        await new DemoParts(new PartShelf(database), new PartDesk(changes, cars, clock), new StackDesk(changes, clock), cars)
             .EnterAsync(carIds[DemoCars.Blue.Name], blue);
         await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P5", "Track wheels on.", people[Second.Name]);
         var orange = await jobs.StartAsync(carIds[DemoCars.Orange.Name], "P5", "Change to the wet-weather wheels.", people[Technician.Name]);

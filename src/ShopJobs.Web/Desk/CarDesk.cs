@@ -13,7 +13,7 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
     /// <param name="id">Made by the client before the first send, the same on each retry.</param>
     /// <param name="here">Who is signed in at which tablet.</param>
     /// <param name="contents">Texts the command names by digest.</param>
-    /// <param name="rows">Ordinary rows that stand or fall with the entries.</param>
+    /// <param name="rows">Ordinary rows that are valid or fall with the entries.</param>
     public Task<DeskAnswer> RunAsync(
         CarId car,
         CommandId id,
@@ -56,13 +56,13 @@ public sealed class CarDesk(LogbookWriter writer, LogbookSnapshots snapshots, Su
         ? Answers.Of(earlier)
         : null;
 
-    /// <summary>Reads a car as it stands now.</summary>
+    /// <summary>Reads a car as it is now.</summary>
     /// <param name="person">Whose rights to judge with; null for nobody's.</param>
     /// <param name="session">The session that this person looks from; null for none.</param>
     public CarReading Read(CarId car, PersonId? person, SessionId? session = null) =>
         snapshots.Read(reader => Read(reader, car, person, session, Surroundings.AllTools(reader)));
 
-    /// <summary>Reads cars as they stand at one moment, in the order asked.</summary>
+    /// <summary>Reads cars as they are at one moment, in the order asked.</summary>
     /// <param name="person">Whose rights to judge with; null for nobody's.</param>
     /// <param name="session">The session that this person looks from; null for none.</param>
     public IReadOnlyList<CarReading> ReadAll(IEnumerable<CarId> cars, PersonId? person, SessionId? session = null) => snapshots.Read(reader =>

@@ -4,7 +4,7 @@ using ShopJobs.Domain.Tools;
 
 namespace ShopJobs.Web.Desk;
 
-/// <summary>One car as it stood at one moment, with everything needed to judge it. Safe to keep on a screen.</summary>
+/// <summary>One car as it was at one moment, with everything needed to judge it. Safe to keep on a screen.</summary>
 /// <param name="Now">Circumstances of the person who looks; for the customer nobody.</param>
 /// <param name="Tools">Every tool of the shop.</param>
 public sealed record CarReading(
@@ -23,7 +23,7 @@ public sealed record CarReading(
     public IReadOnlyList<HoldPoint> HoldsOn(ReleaseKind kind, bool customerAccepted = false, decimal? odometerKm = null) =>
         HoldRules.Standard.OnRelease(State, Now, kind, customerAccepted, odometerKm);
 
-    /// <summary>How the newest release of a kind stands.</summary>
+    /// <summary>The state of the newest release of a kind.</summary>
     public ReleaseStanding StandingOf(ReleaseKind kind) => State.StandingOf(Now, kind);
 
     /// <summary>Every reason why a step can't be signed.</summary>

@@ -8,7 +8,7 @@ namespace ShopJobs.Web.Desk;
 /// <summary>Where the lead sets the time again, and the shop's clock is read.</summary>
 public sealed class ClockDesk(LogbookWriter writer, LogbookSnapshots snapshots, ClockWatch watch, ShopClock clock, TimeProvider time)
 {
-    /// <summary>The shop as it stands now.</summary>
+    /// <summary>The shop as it is now.</summary>
     public ShopState Read() => snapshots.Read(reader => watch.Look(reader).Shop);
 
     /// <summary>Signs that the clock is right. The entry takes the clock's instant, also where that is before the newest entry.</summary>

@@ -32,7 +32,7 @@ public sealed record DeskAnswer(IReadOnlyList<EntryAnswer> Entries, IReadOnlyLis
     [JsonIgnore]
     public bool Recorded => NotSaved is null && Reasons.Count == 0;
 
-    /// <summary>True when it stands in the logbook and nothing speaks against it.</summary>
+    /// <summary>True when it stands in the logbook and there is nothing against it.</summary>
     [JsonIgnore]
     public bool Counts => Recorded && Entries.All(entry => entry.Problems.Count == 0);
 

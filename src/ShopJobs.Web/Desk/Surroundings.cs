@@ -84,7 +84,7 @@ public sealed class Surroundings(Documents documents, ShopClock clock, ClockWatc
         [],
         rows => new ShopPlaces(Lines(rows).Select(row => row.Split('\t', 4)).Select(row => new ShopPlace(row[0], row[3], Enum.Parse<PlaceKind>(row[1]), row[2] == "1"))));
 
-    // Every car that stands somewhere; one that left stands nowhere.
+    // Every car that is valid somewhere; one that left stands nowhere.
     private static IEnumerable<(Guid Car, string Place, string Name)> Standing(LogbookReader reader)
     {
         var cars = reader.Row("standing", "SELECT group_concat(Id || char(9) || Place || char(9) || Name, char(10)) FROM (SELECT Id, Place, Name FROM Cars WHERE Place <> '' ORDER BY Name)", [], rows => rows as string);

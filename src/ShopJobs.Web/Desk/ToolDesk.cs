@@ -47,7 +47,7 @@ public sealed class ToolDesk(LogbookWriter writer, LogbookSnapshots snapshots, S
             : Task.FromResult(Signing.NotForThis);
     }
 
-    /// <summary>Every tool of the shop as it stands now.</summary>
+    /// <summary>Every tool of the shop as it is now.</summary>
     public IReadOnlyDictionary<ToolId, ToolState> ReadAll() => snapshots.Read(Surroundings.AllTools);
 
     /// <summary>Why the tool can't be cleared by this person as it stands; empty where it can.</summary>

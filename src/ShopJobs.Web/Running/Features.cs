@@ -18,6 +18,7 @@ using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Running;
 
@@ -31,7 +32,7 @@ internal static class Features
         services.AddSingleton<JobStates>().AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
-        services.AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<PlaceDesk>().AddScoped<TabletShelf>();
+        services.AddScoped<ShopChange>().AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<PlaceDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<ImportLook>().AddScoped<SecondLook>().AddScoped<ProcedureRetirement>();
         services.AddSingleton<NewerRevisions>().AddScoped<StepRemarks>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();

@@ -78,7 +78,7 @@ public sealed class JointPanelTests : ScreenBench
 
         car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
 
-        Assert.Contains("Open already. A running job closes it", Show(car, Nuts).Markup, StringComparison.Ordinal);
+        Assert.Contains("Open. Closed by: ", Show(car, Nuts).Markup, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -70,7 +70,7 @@ public sealed class StepSigningTests : DialogBench
         await PressAsync(asking, "Go on to sign");
         await ElsewhereAsync(DemoPeople.Lead, Looks());
         await TypePinAsync(DemoPeople.Engines);
-        Says(page, "was looked at at 09:");
+        Says(page, "was witnessed at 09:");
         await ElsewhereAsync(DemoPeople.Lead, new VoidEntry(State.Number, null, ContentDigest.Of([1], "wrong wheel"u8)));
 
         page.WaitForElement(".witness-panel", TimeSpan.FromSeconds(30));

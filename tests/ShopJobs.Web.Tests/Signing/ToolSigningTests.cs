@@ -27,7 +27,7 @@ public sealed class ToolSigningTests : DialogBench
             await page.Find($"#left-{index}").InputAsync(new() { Value = reading });
         }
 
-        await PressAsync(page, "Enter the calibration");
+        await PressAsync(page, "Save");
         Assert.Contains(Shown, line => line.StartsWith("As left: shown 200, rig read 200.4 N·m", StringComparison.Ordinal));
 
         await DropAsync();

@@ -8,6 +8,7 @@ using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Data.Summaries;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.Summaries;
@@ -256,7 +257,8 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
             User = PersonClaims.Of(await scope.ServiceProvider.GetRequiredService<SessionBook>().OpenAsync(bench.Lead.Person, bench.Lead.Tablet), bench.Lead.Name),
         };
         var desk = ActivatorUtilities.CreateInstance<CarsDesk>(
-            scope.ServiceProvider, ActivatorUtilities.CreateInstance<WhoIsHere>(scope.ServiceProvider, circuit));
+            scope.ServiceProvider,
+            ActivatorUtilities.CreateInstance<ShopChange>(scope.ServiceProvider, ActivatorUtilities.CreateInstance<WhoIsHere>(scope.ServiceProvider, circuit)));
         var buyer = new CustomerForm { Name = "The next owner" };
         Assert.Null(await desk.SaveAsync(buyer));
         var form = CarForm.Of((await desk.CarsAsync()).Single(car => car.Id == bench.Car));

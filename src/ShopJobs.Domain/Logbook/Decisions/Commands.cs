@@ -27,7 +27,7 @@ public abstract record SignedCommand(string Shown) : Command
 public sealed record StartJob(
     JobId Job, Procedure Procedure, string ProcedureDigest, string RegisterDigest, IReadOnlyList<string> Places) : Report;
 
-/// <summary>Say how the car stands.</summary>
+/// <summary>Say the car's condition.</summary>
 public sealed record DeclareCondition(IReadOnlyList<CarCondition> Conditions) : Report
 {
     /// <summary>The places it is said of; needed for an aspect that is of a place.</summary>
@@ -250,7 +250,7 @@ public sealed record EndRoadTest(OdometerReading Odometer, ContentDigest? Findin
     public ContentDigest? OdometerWhy { get; init; }
 }
 
-/// <summary>Let a suspended release stand again: all its rules are asked again.</summary>
+/// <summary>Make a suspended release valid again: all its rules are asked again.</summary>
 public sealed record UpholdRelease(ReleaseKind Kind, string Shown) : SignedCommand(Shown);
 
 /// <summary>Take a release back.</summary>

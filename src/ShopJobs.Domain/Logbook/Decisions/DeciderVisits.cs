@@ -2,7 +2,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
-// Coming in, moving and leaving. Asked first they are permissions; told afterwards they are facts, recorded with what spoke against them.
+// Coming in, moving and leaving. Asked first they are permissions; told afterwards they are facts, recorded with what was against them.
 public static partial class Decider
 {
     private static Verdict Arrive(CarState state, ComeIn come, Circumstances now)

@@ -11,6 +11,6 @@ public sealed record LeaveHalfDone(JobId Job, string Group, string Place, long L
     public ContentDigest? Words { get; init; }
 }
 
-/// <summary>Report that the last item of a joint that stood half done is as it was recorded: the work goes on.</summary>
+/// <summary>Report that the last item of a joint that was left half done is as it was recorded: the work goes on.</summary>
 /// <param name="Last">The entry of that item, as it was shown.</param>
 public sealed record TakeOver(JobId Job, string Group, string Place, long Last) : Report;

@@ -14,7 +14,7 @@ public sealed record HoldWork(ContentDigest Reason) : Report
     /// <summary>Number of the result's entry.</summary>
     public long? Result { get; init; }
 
-    /// <summary>The lot or kit, as it stands on the bag or box.</summary>
+    /// <summary>The lot or kit, as printed on the bag or box.</summary>
     public string? Lot { get; init; }
 
     /// <summary>The group for which the lot is in hand.</summary>

@@ -2,7 +2,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>What speaks against ending, holding, resuming or giving up a job, and what of it comes undone. The screens ask the same.</summary>
+/// <summary>What is against ending, holding, resuming or giving up a job, and what of it comes undone. The screens ask the same.</summary>
 public static class JobEnds
 {
     /// <summary>Why a job is not ended now: every step has to be signed.</summary>
@@ -26,7 +26,7 @@ public static class JobEnds
         ];
     }
 
-    /// <summary>Hand-tight entries of a job that no longer stand when it goes on after a hold: of fasteners that are not at torque.</summary>
+    /// <summary>Hand-tight entries of a job that are no longer valid when it goes on after a hold: of fasteners that are not at torque.</summary>
     public static IReadOnlyList<long> RunDownAgain(CarState state, JobBook job)
     {
         ArgumentNullException.ThrowIfNull(state);

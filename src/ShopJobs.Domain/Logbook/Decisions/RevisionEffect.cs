@@ -2,7 +2,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>How a record stands to a newer revision of its procedure.</summary>
+/// <summary>How a record compares with a newer revision of its procedure.</summary>
 public enum RevisionMatch
 {
     /// <summary>It passes what the newer revision asks, or that is what was asked before: what was decided about it stands.</summary>

@@ -13,7 +13,7 @@ public enum PlaceKind
     Outside,
 }
 
-/// <summary>A place of the shop where a car stands.</summary>
+/// <summary>A place of the shop where a car is put.</summary>
 /// <param name="Key">What entries hold: it stays when the place gets another name.</param>
 /// <param name="Name">What the shop calls it now.</param>
 /// <param name="InUse">False once it was retired: no car is put there, and old entries still find its name.</param>

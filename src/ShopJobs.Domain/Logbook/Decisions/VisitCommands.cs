@@ -23,7 +23,7 @@ public sealed record MoveCar(string From, string To) : Report;
 /// <summary>Report that the car was moved already, whatever the gate says.</summary>
 public sealed record ReportMoved(string From, string To, ContentDigest Why) : Report;
 
-/// <summary>Ask whether the car may leave, and let it go: driven under a road release that stands, or on a trailer where it may be moved.</summary>
+/// <summary>Ask whether the car may leave, and let it go: driven under a road release that is valid, or on a trailer where it may be moved.</summary>
 public sealed record LetGo(WayOut Way, ContentDigest TakenBy, OdometerReading? Odometer) : Report
 {
     /// <summary>Why the odometer is lower than it was; asked only where it is.</summary>

@@ -46,7 +46,7 @@ public sealed record EntryFacets
     /// <summary>The torque tool used or spoken of.</summary>
     public ToolId? Tool { get; init; }
 
-    /// <summary>Why it does not count; empty when nothing speaks against it.</summary>
+    /// <summary>Why it does not count; empty when there is nothing against it.</summary>
     public IReadOnlyList<HoldReason> Problems { get; init; } = [];
 
     /// <summary>Reasons, findings and acceptances kept outside the entry. The signer's name is not among them.</summary>

@@ -6,7 +6,7 @@ namespace ShopJobs.Domain.Logbook;
 
 /// <summary>
 /// The chain value of an entry: SHA-256 (FIPS 180-4) over the previous entry's value and the envelope's bytes.
-/// The default value, 32 zero bytes, stands before the first entry.
+/// The default value, 32 zero bytes, comes before the first entry.
 /// </summary>
 public readonly record struct EntryHash
 {

@@ -4,7 +4,7 @@ namespace ShopJobs.Domain.Logbook;
 /// One numbered entry of a logbook with who, when, where from and by which command. Its canonical bytes
 /// (<see cref="EnvelopeCodec"/>) are what is stored and hashed. It holds ids and figures only, never a name or free text.
 /// </summary>
-/// <param name="Logbook">The logbook it stands in.</param>
+/// <param name="Logbook">The logbook it is in.</param>
 /// <param name="Number">1, 2, 3 ... without gaps within the logbook.</param>
 /// <param name="At">The server's instant, UTC, whole microseconds.</param>
 /// <param name="Person">Who the entry is by: the verified signer where the command was signed.</param>

@@ -10,7 +10,7 @@ public sealed record LeftHalfDone(JobId Job, string Group, Joint Joint, long Las
     public override EntryFacets Facets() => new() { Job = Job, Joint = Joint, About = [Last], Texts = KeptText.Given(("What is half done", Words)) };
 }
 
-/// <summary>Somebody goes on with a joint that stood half done, and has seen that its last item is as it was recorded.</summary>
+/// <summary>Somebody goes on with a joint that was left half done, and has seen that its last item is as it was recorded.</summary>
 /// <param name="Last">The entry of that item.</param>
 public sealed record WorkTakenOver(JobId Job, string Group, Joint Joint, long Last) : Entry
 {

@@ -15,7 +15,7 @@ public sealed record WorkHeld(ContentDigest Reason) : Entry
     /// <summary>Number of the entry of the result that is held.</summary>
     public long? Result { get; init; }
 
-    /// <summary>The lot or kit that is held, as it stands on the bag or box.</summary>
+    /// <summary>The lot or kit that is held, as printed on the bag or box.</summary>
     public string? Lot { get; init; }
 
     /// <summary>The group for which the lot was in hand; null where none is known.</summary>

@@ -15,7 +15,7 @@ public sealed record JobPutOnHold(JobId Job, ContentDigest Reason) : Entry
 }
 
 /// <summary>A job goes on after a hold. What was said of the car's condition before has ended.</summary>
-/// <param name="RunDownAgain">Numbers of the hand-tight entries of before whose fasteners are not at torque: they no longer stand.</param>
+/// <param name="RunDownAgain">Numbers of the hand-tight entries of before whose fasteners are not at torque: they are no longer valid.</param>
 public sealed record JobResumed(JobId Job, IReadOnlyList<long> RunDownAgain, string Shown) : Entry
 {
     public override EntryFacets Facets() => new() { Job = Job };

@@ -47,7 +47,7 @@ public sealed record Released(
     };
 }
 
-/// <summary>A suspended release stands again: all its rules were asked again.</summary>
+/// <summary>A suspended release is valid again: all its rules were asked again.</summary>
 /// <param name="Release">Number of the release.</param>
 public sealed record ReleaseUpheld(ReleaseKind Kind, long Release, string Shown) : Entry
 {

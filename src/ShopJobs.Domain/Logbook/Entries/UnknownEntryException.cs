@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Logbook;
 
 /// <summary>
-/// An entry of a kind or version this program doesn't know. The logbook it stands in may be read up to it and not be
+/// An entry of a kind or version this program doesn't know. The logbook it is in may be read up to it and not be
 /// written to; the entry is never skipped.
 /// </summary>
 public sealed class UnknownEntryException(string kind, int version)

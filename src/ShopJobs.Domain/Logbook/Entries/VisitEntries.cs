@@ -2,7 +2,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>One thing that spoke against a move or a departure which happened all the same.</summary>
+/// <summary>One thing that was against a move or a departure which happened all the same.</summary>
 /// <param name="Position">The fastener; null where it is about none.</param>
 public readonly record struct SpokenAgainst(HoldReason Reason, JointPosition? Position);
 
@@ -44,7 +44,7 @@ public enum WayOut
 /// <summary>The car left: its visit ends.</summary>
 /// <param name="TakenBy">Who took it, in words.</param>
 /// <param name="Release">Number of the road release that stood; null where none did.</param>
-/// <param name="Against">What spoke against it where it happened all the same; empty where nothing did.</param>
+/// <param name="Against">What was against it where it happened all the same; empty where nothing did.</param>
 public sealed record Left(WayOut Way, ContentDigest TakenBy, OdometerReading? Odometer, long? Release, IReadOnlyList<SpokenAgainst> Against) : Entry
 {
     /// <summary>Why the odometer is lower than it was; null where it is not.</summary>
@@ -63,7 +63,7 @@ public sealed record Left(WayOut Way, ContentDigest TakenBy, OdometerReading? Od
 
 /// <summary>The car was moved to another place of the shop.</summary>
 /// <param name="From">The place it stood at, by the shop's key.</param>
-/// <param name="Against">What spoke against it where it happened all the same; empty where nothing did.</param>
+/// <param name="Against">What was against it where it happened all the same; empty where nothing did.</param>
 public sealed record CarMoved(string From, string To, IReadOnlyList<SpokenAgainst> Against) : Entry
 {
     /// <summary>Why it happened without asking; null where it was asked first.</summary>

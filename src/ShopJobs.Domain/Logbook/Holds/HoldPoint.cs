@@ -26,7 +26,7 @@ public sealed record HoldPoint(HoldReason Reason)
         init;
     }
 
-    /// <summary>What lies behind it: why a fastener that is waited for does not count, what was held for.</summary>
+    /// <summary>What is behind it: why a fastener that is waited for does not count, what was held for.</summary>
     public HoldPoint? Because { get; init; }
 
     /// <summary>What it is about, by its own name: a tick's text, a result, a group.</summary>
@@ -35,7 +35,7 @@ public sealed record HoldPoint(HoldReason Reason)
     /// <summary>What may be chosen instead.</summary>
     public IReadOnlyList<string> Choices { get; init; } = [];
 
-    /// <summary>The step whose sign-off does not stand.</summary>
+    /// <summary>The step whose sign-off is not valid.</summary>
     public UnsignedStep? Unsigned { get; init; }
 
     /// <summary>How far the fastener has come.</summary>
@@ -103,7 +103,7 @@ public enum Change
     Corrected,
 }
 
-/// <summary>A step whose sign-off is missing or stands no more.</summary>
+/// <summary>A step whose sign-off is missing or no longer valid.</summary>
 public sealed record UnsignedStep(StepInstance Step, StepStanding Standing)
 {
     /// <summary>Its work is done, and only the signature is missing.</summary>

@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>Every reason why something waits, does not count or is refused. Its name stands in entries and answers: never rename one.</summary>
-/// <remarks>What each says to people stands in <see cref="HoldWords"/>.</remarks>
+/// <summary>Every reason why something waits, does not count or is refused. Its name is written in entries and answers: never rename one.</summary>
+/// <remarks>What each says to people is in <see cref="HoldWords"/>.</remarks>
 public enum HoldReason
 {
     // why a pull or a hand-tight does not count

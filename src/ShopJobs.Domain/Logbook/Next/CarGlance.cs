@@ -6,7 +6,7 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="Held">Fasteners that are held or whose tool is in doubt, oldest first.</param>
 /// <param name="AgainstMoving">Why the car may not be moved, worst first; empty when it may.</param>
 /// <param name="Next">The step that comes next; null when no job waits for one.</param>
-/// <param name="Releases">How the newest release of each kind stands; kinds that were never given are left out.</param>
+/// <param name="Releases">The state of the newest release of each kind; kinds that were never given are left out.</param>
 public sealed record CarGlance(
     IReadOnlyDictionary<GlanceCount, int> Counts,
     PositionGlance? OldestHandTight,
@@ -15,7 +15,7 @@ public sealed record CarGlance(
     NextStep? Next,
     IReadOnlyDictionary<Procedures.ReleaseKind, ReleaseStanding> Releases)
 {
-    /// <summary>True when nothing speaks against moving it by hand in the shop.</summary>
+    /// <summary>True when there is nothing against moving it by hand in the shop.</summary>
     public bool MayBeMoved => AgainstMoving.Count == 0;
 
     /// <summary>Every joint with the state of its fasteners, for a drawing.</summary>

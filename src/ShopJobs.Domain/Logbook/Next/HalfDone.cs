@@ -36,7 +36,7 @@ public sealed record HalfDone(GroupInstance Instance, Correctable Last, long Num
         : Last.Person != person || at - Last.At > Break || Left is not null;
 }
 
-/// <summary>What was said of a joint that stood half done.</summary>
+/// <summary>What was said of a joint that was left half done.</summary>
 /// <param name="Last">The newest entry of its work then.</param>
 /// <param name="TakenOver">True where somebody goes on; false where somebody left it.</param>
 public sealed record JointStop(long Number, DateTime At, PersonId Person, long Last, bool TakenOver, ContentDigest? Words);

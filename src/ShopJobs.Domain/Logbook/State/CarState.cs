@@ -22,7 +22,7 @@ public sealed record SignOffAnswer(long Number, DateTime At, PersonId Person);
 /// <summary>The newest record of a result.</summary>
 public sealed record ResultBook(long Number, DateTime At, PersonId Person, ResultRecorded Fact)
 {
-    /// <summary>Entry that undid it; 0 while it stands.</summary>
+    /// <summary>Entry that undid it; 0 while it is valid.</summary>
     public long VoidBy { get; init; }
 }
 
@@ -47,7 +47,7 @@ public sealed record ReleaseBook(long Number, DateTime At, PersonId Person, Rele
     /// <summary>It was taken back, and whether the car had been driven under it; null while it was not.</summary>
     public ReleaseWithdrawn? Withdrawn { get; init; }
 
-    /// <summary>When it was given, or last signed to stand again.</summary>
+    /// <summary>When it was given, or last signed as valid again.</summary>
     public DateTime StandsSince { get; init; } = At;
 
     /// <summary>The entry that says so.</summary>

@@ -160,7 +160,7 @@ public sealed partial record CarState
         return before.ReachesWhatItRidesOn ? next : next.HoldRidden(after, recorded);
     }
 
-    // A look at several pulls stands again only when each of them has it again.
+    // A look at several pulls is valid again only when each of them has it again.
     private CarState SeenAgain(long look) => ((Witnessed)Correctables[look].Entry).Records
         .All(number => Positions.Values.Any(book => book.Pulls.Exists(pull => pull.Number == number && pull.Looks.Exists(one => one.Number == look))))
             ? this with { Fallen = Fallen.Remove(look) }

@@ -45,7 +45,7 @@ public sealed partial record CarState
     private CarState WithHold(Recorded recorded, JobPutOnHold fact) =>
         WithJob(fact.Job, job => job with { OnHold = WordOf(recorded, fact.Reason), Finished = NoneFinished }) with { Summaries = Superseded(recorded.Number) };
 
-    // Nobody knows what happened to a nut that was only run down by hand: it stands no more, nor does what was pulled on it.
+    // Nobody knows what happened to a nut that was only run down by hand: it is no longer valid, nor is what was pulled on it.
     private CarState WithResumption(Recorded recorded, JobResumed fact)
     {
         var next = WithJob(fact.Job, job => job with { OnHold = null }) with { ResumedBy = recorded.Number, Summaries = Superseded(recorded.Number) };

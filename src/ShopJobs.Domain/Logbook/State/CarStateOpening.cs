@@ -86,7 +86,7 @@ public sealed partial record CarState
         return next;
     }
 
-    // As if it had never been written, but that a release which it ended is suspended: the lead looks before it stands again.
+    // As if it had never been written, but that a release which it ended is suspended: the lead looks before it is valid again.
     private CarState NeverOpened(long by, long number)
     {
         var opening = Openings[number];

@@ -23,7 +23,7 @@ public sealed partial record CarState
             .Aggregate(next, (state, pull) => state.TakeBack(by, pull.Key));
     }
 
-    // What is on it is not new, as it was not before; what was run down on it since no longer stands, nor what was pulled on that.
+    // What is on it is not new, as it was not before; what was run down on it since is no longer valid, nor what was pulled on that.
     private CarState Unfit(long by, long number, FittedNew fact)
     {
         if (!Fittings.TryGetValue(number, out var fitted))

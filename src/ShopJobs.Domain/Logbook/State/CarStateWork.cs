@@ -20,7 +20,7 @@ public sealed partial record CarState
         var book = new ResultBook(recorded.Number, recorded.At, recorded.Person, fact);
         if (fact.Problems is { Count: > 0 })
         {
-            // It says that the car is not as it should be: the one before stands no more.
+            // It says that the car is not as it should be: the one before is no longer valid.
             var before = next.Results.TryGetValue(fact.Name, out var standing) && standing.VoidBy == 0 ? [standing.Number] : Array.Empty<long>();
             next = (next with
             {
@@ -86,7 +86,7 @@ public sealed partial record CarState
             : next;
     }
 
-    /// <summary>Newest word by joint on work that stood half done.</summary>
+    /// <summary>Newest word by joint on work that was left half done.</summary>
     public ImmutableDictionary<Joint, JointStop> Stops { get; init; } = ImmutableDictionary<Joint, JointStop>.Empty;
 
     private CarState WithStop(Recorded recorded, Joint joint, long last, ContentDigest? words, bool takenOver) =>

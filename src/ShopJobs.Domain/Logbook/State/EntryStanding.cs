@@ -1,6 +1,6 @@
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>What became of an entry. It stays readable for ever; struck entries no longer say what is so.</summary>
+/// <summary>What became of an entry. It stays readable for good; struck entries no longer hold.</summary>
 /// <param name="Struck">True when it does not stand.</param>
 /// <param name="Words">What became of it; null when nothing did.</param>
 public sealed record EntryStanding(bool Struck, string? Words)

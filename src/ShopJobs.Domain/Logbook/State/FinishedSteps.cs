@@ -12,7 +12,7 @@ public sealed record FinishedStep(long Number, DateTime At, PersonId Person, Ste
 /// </summary>
 public static class FinishedSteps
 {
-    /// <summary>Who has finished a step instance and not signed it, where what was done still stands; null otherwise.</summary>
+    /// <summary>Who has finished a step instance and not signed it, where what was done is still valid; null otherwise.</summary>
     public static FinishedStep? FinishedOf(this CarState state, JobBook job, PlacedProcedure placed, StepInstance step)
     {
         ArgumentNullException.ThrowIfNull(state);

@@ -32,7 +32,7 @@ public sealed record JobBook(JobId Id, long Number, DateTime StartedAt, JobStart
     /// <summary>Newest sign-off of each step instance, voided ones included.</summary>
     public ImmutableDictionary<string, SignOff> SignOffs { get; init; } = ImmutableDictionary<string, SignOff>.Empty;
 
-    /// <summary>Newest word that a step instance is done and signed later, whether it still stands or not.</summary>
+    /// <summary>Newest word that a step instance is done and signed later, whether it is still valid or not.</summary>
     public ImmutableDictionary<string, FinishedStep> Finished { get; init; } = ImmutableDictionary<string, FinishedStep>.Empty;
 
     /// <summary>True once anything was opened, fitted, tightened or signed under it.</summary>

@@ -77,7 +77,7 @@ public static class JointHistory
             }
         }
 
-        // What an opening voided stands again when it was never done.
+        // What an opening voided is valid again when it was never done.
         public void TakenBackBy(Recorded confirmed, long opening)
         {
             foreach (var number in Void.Where(voided => voided.Value.Number == opening).Select(voided => voided.Key).ToList())

@@ -74,7 +74,7 @@ public static class Judging
     }
 
     /// <summary>
-    /// True where a pull was made on records that no longer stand: the fastener is pulled all the same, and a pull on top would be a
+    /// True where a pull was made on records that are no longer valid: the fastener is pulled all the same, and a pull on top would be a
     /// second one.
     /// </summary>
     public static bool HasFallen(this CarState state, PositionBook book)

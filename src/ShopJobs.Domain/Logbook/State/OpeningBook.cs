@@ -6,8 +6,8 @@ namespace ShopJobs.Domain.Logbook;
 /// <summary>What an opening changed, so that one that was never done can be taken back whole.</summary>
 /// <param name="Before">The positions as they stood before it.</param>
 /// <param name="After">The same positions as it left them.</param>
-/// <param name="Fell">Records that fell by it, each with the entry it had fallen by before; 0 where it stood.</param>
-/// <param name="Undid">Results and settings that it undid, each with the entry that had undone it before; 0 where it stood.</param>
+/// <param name="Fell">Records that fell by it, each with the entry it had fallen by before; 0 where it was valid.</param>
+/// <param name="Undid">Results and settings that it undid, each with the entry that had undone it before; 0 where it was valid.</param>
 public sealed record OpeningBook(
     IReadOnlyList<PositionBook> Before,
     IReadOnlyList<PositionBook> After,

@@ -38,10 +38,10 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     /// <summary>Decided <em>use as is</em>: number of the decision.</summary>
     public long? AcceptedBy { get; init; }
 
-    /// <summary>Looks at it that stand, in the order in which they were given or came back.</summary>
+    /// <summary>Looks at it that are valid, in the order in which they were given or came back.</summary>
     public ImmutableList<Look> Looks { get; init; } = [];
 
-    /// <summary>Looks that fell when the value was restated: each stands again when the same person confirms the figure.</summary>
+    /// <summary>Looks that fell when the value was restated: each is valid again when the same person confirms the figure.</summary>
     public ImmutableList<Look> LooksBefore { get; init; } = [];
 
     /// <summary>Number of the witness's entry; null while nobody has looked.</summary>
@@ -163,7 +163,7 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>Pulls since it was last opened.</summary>
     public ImmutableList<Pull> Pulls { get; init; } = [];
 
-    /// <summary>Holds that stand.</summary>
+    /// <summary>Holds in force.</summary>
     public ImmutableList<Hold> Holds { get; init; } = [];
 
     /// <summary>The newest decision made on it, in any cycle; null when none was.</summary>

@@ -10,7 +10,7 @@ public enum ReleaseStandingKind
 
     Stands,
 
-    /// <summary>It could not be given now: nobody drives before it was looked at and signed to stand again.</summary>
+    /// <summary>It could not be given now: nobody drives before it was looked at and signed as valid again.</summary>
     Suspended,
 
     /// <summary>Its re-torque is overdue by date or by distance; a road test's day is over.</summary>
@@ -23,22 +23,22 @@ public enum ReleaseStandingKind
     Withdrawn,
 }
 
-/// <summary>A release as it stands, with why where it does not.</summary>
+/// <summary>A release and its state, with why where it is not valid.</summary>
 /// <param name="Release">The newest release of the kind; null when none was given.</param>
-/// <param name="Why">What speaks against it now; empty where it stands, or where only its signature is missing.</param>
+/// <param name="Why">What is against it now; empty where it is valid, or where only its signature is missing.</param>
 public sealed record ReleaseStanding(ReleaseStandingKind Kind, ReleaseBook? Release, IReadOnlyList<HoldPoint> Why)
 {
     /// <summary>True when the car may go by it.</summary>
     public bool IsGood => Kind == ReleaseStandingKind.Stands;
 }
 
-/// <summary>Derives how releases stand.</summary>
+/// <summary>Derives the state of releases.</summary>
 public static class ReleaseStandings
 {
-    /// <summary>How the newest release of a kind stands.</summary>
+    /// <summary>The state of the newest release of a kind.</summary>
     /// <remarks>
     /// A release stands while its rules find nothing but what it was given with. Steps of jobs that were put on the car after it
-    /// speak against the next release, not against this one.
+    /// count against the next release, not against this one.
     /// </remarks>
     public static ReleaseStanding StandingOf(this CarState state, Circumstances now, ReleaseKind kind)
     {
@@ -74,7 +74,7 @@ public static class ReleaseStandings
     private static bool HasLapsed(this CarState state, Circumstances now, ReleaseBook release) =>
         now.LapsesOn(release) < now.DayShown || state.Odometer > release.Fact.LapsesAtKm;
 
-    // A doubt that was raised under the release, lifted, decided or not: the lead looks and signs before it stands again.
+    // A doubt that was raised under the release, lifted, decided or not: the lead looks and signs before it is valid again.
     private static bool WasDoubtedSince(this CarState state, Circumstances now, ReleaseBook release) =>
         state.Positions.Values.SelectMany(state.ToolWorkOn).Concat(state.Results.Values.Select(result => result.Work()).OfType<ToolWork>()).Any(use =>
             now.Tool(use.Tool).Doubts.Concat(now.Tool(use.Tool).Lifted).Any(doubt => now.Shop.OnThisClock(doubt.Until, doubt.Raised) > now.Shop.OnThisClock(release.StandsSince, release.StandsBy) && doubt.Covers(use)));

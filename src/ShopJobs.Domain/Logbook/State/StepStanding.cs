@@ -2,12 +2,12 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>Whether a step's sign-off stands.</summary>
+/// <summary>Whether a step's sign-off is valid.</summary>
 public enum StepStanding
 {
     NotSigned,
 
-    /// <summary>Signed, and all it rests on stands.</summary>
+    /// <summary>Signed, and all it rests on is valid.</summary>
     Signed,
 
     /// <summary>Signed once; something it rested on was voided, opened over or undone.</summary>
@@ -20,7 +20,7 @@ public enum StepStanding
     AwaitsCountersign,
 }
 
-/// <summary>Derives whether sign-offs stand.</summary>
+/// <summary>Derives whether sign-offs are valid.</summary>
 public static class StepStandings
 {
     /// <summary>The standing of a step instance of a job.</summary>

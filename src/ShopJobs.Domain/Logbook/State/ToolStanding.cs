@@ -25,7 +25,7 @@ public enum ToolUse
     InDate,
 }
 
-/// <summary>How a tool stands on a day. Whether its earlier work is in doubt is a matter of its own: a tool in date may carry one.</summary>
+/// <summary>The state of a tool on a day. Whether its earlier work is in doubt is a matter of its own: a tool in date may carry one.</summary>
 /// <param name="DaysLeft">Days to its due day: 0 on the day itself, below zero after it; null without a good calibration.</param>
 /// <param name="WorkInDoubt">A doubt stands on what it tightened.</param>
 public readonly record struct ToolStanding(ToolUse Use, int? DaysLeft, bool WorkInDoubt)
@@ -56,7 +56,7 @@ public readonly record struct ToolStanding(ToolUse Use, int? DaysLeft, bool Work
     private static string Days(int days) => FormattableString.Invariant($"{days} {(days == 1 ? "day" : "days")}");
 }
 
-/// <summary>Derives how a tool stands.</summary>
+/// <summary>Derives the state of a tool.</summary>
 public static class ToolStandings
 {
     /// <summary>The standing of a tool on a day of the shop.</summary>

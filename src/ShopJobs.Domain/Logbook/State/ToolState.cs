@@ -10,7 +10,7 @@ namespace ShopJobs.Domain.Logbook;
 /// <param name="Until">Instant of the entry.</param>
 /// <param name="FromEntry">Entry of that calibration; 0 from first use.</param>
 /// <param name="ByReadings">Raised by readings as found, not by somebody's word.</param>
-/// <param name="LiftedBy">Entry that lifted it; 0 while it stands.</param>
+/// <param name="LiftedBy">Entry that lifted it; 0 while it holds.</param>
 public sealed record DoubtRaised(long Number, DateOnly? From, DateTime Until, long FromEntry, bool ByReadings, long LiftedBy = 0)
 {
     /// <summary>The entry itself.</summary>
@@ -107,7 +107,7 @@ public sealed record ToolState
     /// <summary>Entry that took it out of use; 0 while it may be used.</summary>
     public long OutOfUseBy { get; init; }
 
-    /// <summary>Doubts that stand.</summary>
+    /// <summary>Doubts in force.</summary>
     public ImmutableList<DoubtRaised> Doubts { get; init; } = [];
 
     /// <summary>Owners that were told, oldest first.</summary>

@@ -47,7 +47,7 @@ public sealed record TracedPosition(JointPosition Position, IReadOnlyList<Traced
 public static class ToolTraces
 {
     /// <summary>
-    /// Since when records are traced: the last good as-left calibration, or earlier where a doubt that stands reaches back
+    /// Since when records are traced: the last good as-left calibration, or earlier where a doubt in force reaches back
     /// further; null from first use.
     /// </summary>
     public static DateOnly? TraceFrom(this ToolState tool)

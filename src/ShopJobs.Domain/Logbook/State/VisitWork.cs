@@ -9,7 +9,7 @@ public enum JointWork
     FittedNew,
     RunDown,
 
-    /// <summary>The final stage was pulled, and nothing spoke against the pull.</summary>
+    /// <summary>The final stage was pulled, and nothing was against the pull.</summary>
     Torqued,
 
     /// <summary>A pull that did not count.</summary>

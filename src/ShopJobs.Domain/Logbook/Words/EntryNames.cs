@@ -5,7 +5,7 @@ namespace ShopJobs.Domain.Logbook;
 
 /// <summary>What ids are called, for putting entries into words.</summary>
 /// <param name="Joint">A joint as people say it: "wheel nut front-left".</param>
-/// <param name="Tool">A tool as it stands on the shelf: "W7".</param>
+/// <param name="Tool">A tool as it is called in the shop: "W7".</param>
 /// <param name="Job">A job by its procedure: "P5".</param>
 /// <param name="Step">A step instance of a job by its title.</param>
 /// <param name="Person">A person's name.</param>

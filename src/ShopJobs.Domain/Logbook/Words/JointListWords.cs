@@ -3,7 +3,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
 
-/// <summary>Which joints a car has, in plain words: its entries, and the reasons that speak against them.</summary>
+/// <summary>Which joints a car has, in plain words: its entries, and the reasons that count against them.</summary>
 internal static class JointListWords
 {
     public static string Of(Entry entry, EntryNames names) => entry switch

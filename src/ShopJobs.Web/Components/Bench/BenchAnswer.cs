@@ -21,7 +21,7 @@ public sealed record BenchAnswer(string Short, string Sentence)
     /// <summary>Reasons in sentences, list by list.</summary>
     public IReadOnlyList<BenchList> Lists { get; init; } = [];
 
-    /// <summary>What speaks against it, each a sentence.</summary>
+    /// <summary>What is against it, each a sentence.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
     /// <summary>The clamp load condition by condition.</summary>

@@ -82,7 +82,7 @@ public abstract class CarScreen : ComponentBase, IDisposable
     {
         Answer = await Who.ActingAsync() is { } present
             ? await Desk.RunAsync(CarId, new CommandId(Guid.NewGuid()), present, command, contents)
-            : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it once more.");
+            : DeskAnswer.Failed(ShopChange.Locked);
         await ReloadAsync();
         return Answer;
     }

@@ -2,7 +2,7 @@ using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Components.CarPage;
 
-/// <summary>Why a release or a record stands no more, in a few words.</summary>
+/// <summary>Why a release or a record is no longer valid, in a few words.</summary>
 public static class EndedBy
 {
     /// <summary>"joint opened: wheel nut front-left".</summary>

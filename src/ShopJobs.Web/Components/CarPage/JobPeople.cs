@@ -1,15 +1,17 @@
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Domain.Logbook;
-using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Jobs;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.CarPage;
 
 /// <summary>Who is on a job. Each command returns null, or why not and what to do.</summary>
-public sealed class JobPeople(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
+public sealed class JobPeople(ShopChange changes, ShopClock clock)
 {
+    private const string NotYours = "The lead puts people on jobs; you may put yourself on. Ask the lead.";
+
     /// <summary>Puts a person on a job, or on one step of it. The lead puts anybody on; everybody may put themselves on.</summary>
     public Task<string?> PutOnAsync(JobId job, string? step, PersonId person, CancellationToken cancellation = default) =>
         ChangeAsync(job, step, person, (shop, running) =>
@@ -30,25 +32,15 @@ public sealed class JobPeople(IDbContextFactory<ShopDbContext> database, WhoIsHe
             }
         }, cancellation);
 
-    private async Task<string?> ChangeAsync(
-        JobId job, string? step, PersonId person, Action<ShopDbContext, Assignment?> change, CancellationToken cancellation)
-    {
-        if (await here.ActingAsync(cancellation) is not { } present)
-        {
-            return "This tablet is locked. Sign in again, then do it once more.";
-        }
-
-        if (!present.May(Right.Lead) && (present.Person != person || !(present.May(Right.Record) || present.May(Right.Trainee))))
-        {
-            return "The lead puts people on jobs; you may put yourself on. Ask the lead.";
-        }
-
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
-        change(shop, await shop.Assignments.FirstOrDefaultAsync(
-            row => row.JobId == job && row.StepInstanceId == step && row.PersonId == person && row.To == null, cancellation));
-        await shop.SaveChangesAsync(cancellation);
-        await locked.CommitAsync(cancellation);
-        return null;
-    }
+    private Task<string?> ChangeAsync(
+        JobId job, string? step, PersonId person, Action<ShopDbContext, Assignment?> change, CancellationToken cancellation) =>
+        changes.RunAsync(
+            (by, rights) => rights.Contains(Right.Lead) || (by == person && (rights.Contains(Right.Record) || rights.Contains(Right.Trainee))) ? null : NotYours,
+            async (shop, _) =>
+            {
+                change(shop, await shop.Assignments.FirstOrDefaultAsync(
+                    row => row.JobId == job && row.StepInstanceId == step && row.PersonId == person && row.To == null, cancellation));
+                return null;
+            },
+            cancellation);
 }

@@ -46,7 +46,7 @@ public sealed class NewJob(CarDesk desk, Documents documents, LogbookSnapshots s
         ArgumentNullException.ThrowIfNull(offer);
         if (await here.ActingAsync(cancellation) is not { } present)
         {
-            return DeskAnswer.Failed("This tablet is locked. Sign in again, then do it once more.");
+            return DeskAnswer.Failed(ShopChange.Locked);
         }
 
         var job = new JobId(Guid.NewGuid());

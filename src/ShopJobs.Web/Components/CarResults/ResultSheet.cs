@@ -11,7 +11,7 @@ namespace ShopJobs.Web.Components.CarResults;
 /// <summary>What is shown when a result is signed.</summary>
 internal static class ResultSheet
 {
-    /// <summary>A result with its values, notes, instrument and how the car stands.</summary>
+    /// <summary>A result with its values, notes, instrument and the car's condition.</summary>
     /// <param name="job">The job and step it is recorded from; null where it is recorded from the car.</param>
     public static ToSign<SignedCommand> ToRecord(CarReading reading, Car car, ResultAsked asked, (JobId Job, Domain.Procedures.StepInstance Step)? job)
     {

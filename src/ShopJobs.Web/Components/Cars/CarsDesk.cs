@@ -12,10 +12,9 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Cars;
 
 /// <summary>Customers and cars: the lead's ordinary rows. Each command returns null, or why not and what to do.</summary>
-public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, CarDesk cars, WhoIsHere here, ShopClock clock)
+public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, CarDesk cars, ShopChange changes, ShopClock clock)
 {
     private const string NotYours = "Customers and cars are the lead's to change. Sign in as the lead.";
-    private const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and make your change once more.";
 
     public async Task<IReadOnlyList<Car>> CarsAsync(CancellationToken cancellation = default)
     {
@@ -155,32 +154,8 @@ public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
         return null;
     }, cancellation);
 
-    private async Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation)
-    {
-        if (await here.ActingAsync(cancellation) is not { } present || !present.May(Right.Lead))
-        {
-            return NotYours;
-        }
-
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
-        if (await change(shop, present.Person) is { } refusal)
-        {
-            return refusal;
-        }
-
-        try
-        {
-            await shop.SaveChangesAsync(cancellation);
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return ChangedMeanwhile;
-        }
-
-        await locked.CommitAsync(cancellation);
-        return null;
-    }
+    private Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation) =>
+        changes.RunAsync(Right.Lead, NotYours, change, cancellation);
 
     /// <summary>Ends the links that were made for the owner before, those that ran out too: a clock set back must not open them again.</summary>
     private async Task EndLinksAsync(ShopDbContext shop, CarId car, CancellationToken cancellation)

@@ -11,8 +11,8 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.FirstStart;
 
 /// <summary>
-/// Opens the shop for the first time, once: while there is nobody in the database. A demo shop whose furnishing was broken off
-/// is furnished on from where it stands.
+/// Opens the shop for the first time, once: while there is nobody in the database. A demo shop whose filling was broken off
+/// is filled from where it had come.
 /// </summary>
 public sealed class FirstStartDesk(
     IDbContextFactory<ShopDbContext> database,

@@ -17,7 +17,7 @@ public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IRe
     /// <summary>Its jobs that rest, were taken back and are not closed, each in words.</summary>
     public IReadOnlyList<string> Resting { get; init; } = [];
 
-    /// <summary>The road or track release that stands or only lapsed, the newest; null when none does.</summary>
+    /// <summary>The road or track release that is valid or only lapsed, the newest; null when there is none.</summary>
     public ReleaseStanding? Out => Driven.Where(standing => standing.Kind is ReleaseStandingKind.Stands or ReleaseStandingKind.Lapsed)
         .MaxBy(standing => standing.Release!.Number);
 

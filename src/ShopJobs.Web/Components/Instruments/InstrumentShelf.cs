@@ -46,7 +46,7 @@ public sealed class InstrumentShelf(
         var instrument = new Instrument(form.Id, Typed.Clean(form.Name), Typed.Clean(form.Serial), form.Kind);
         if (await here.ActingAsync(cancellation) is not { } present)
         {
-            return DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
+            return DeskAnswer.Failed(ShopChange.Locked);
         }
 
         if (NameRules.WrongLetters(form.Name) is { } wrong)
@@ -69,7 +69,7 @@ public sealed class InstrumentShelf(
         var reason = NewContent.Of(Encoding.UTF8.GetBytes(Typed.Clean(why)));
         return await here.ActingAsync(cancellation) is { } present
             ? await desk.RunAsync(id, new CommandId(Guid.NewGuid()), present, report(reason.Digest), [reason], cancellation: cancellation)
-            : DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
+            : DeskAnswer.Failed(ShopChange.Locked);
     }
 
     /// <summary>Everything that was measured with it, by car, the car measured last first.</summary>

@@ -101,7 +101,7 @@ public sealed partial class JobEndPanel(CarSigning signing, CarDesk desk, WhoIsH
 
     private async Task<DeskAnswer?> HoldAsync(NewContent reason) => await who.ActingAsync() is { } present
         ? await desk.RunAsync(Reading.Car, new CommandId(Guid.NewGuid()), present, new PutJobOnHold(Job.Id, reason.Digest), [reason])
-        : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it once more.");
+        : DeskAnswer.Failed(ShopChange.Locked);
 
     private Task<DeskAnswer?> SignAsync(JobAct chosen, string why, NewContent reason)
     {

@@ -15,7 +15,7 @@ public sealed class CorrectionDesk(Desk.CarDesk desk, WhoIsHere here)
     {
         if (await here.ActingAsync() is not { } present)
         {
-            return DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
+            return DeskAnswer.Failed(ShopChange.Locked);
         }
 
         var content = NewContent.Of(Encoding.UTF8.GetBytes(reason));

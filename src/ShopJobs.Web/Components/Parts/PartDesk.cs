@@ -16,10 +16,9 @@ public readonly record struct GroupOfJob(CarId Car, JobId Job, string Group);
 /// <summary>
 /// Options entered, removed and chosen: the lead's ordinary rows. Each command returns null, or why not and what to do.
 /// </summary>
-public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk cars, WhoIsHere here, ShopClock clock)
+public sealed class PartDesk(ShopChange changes, CarDesk cars, ShopClock clock)
 {
     internal const string NotYours = "Parts are compared and chosen by the lead. Sign in as the lead.";
-    internal const string ChangedMeanwhile = "Somebody changed this meanwhile. Load the page again and look once more.";
     internal const string OptionChanged = "The values of this option changed meanwhile: read the page again, then choose.";
     internal const string StacksChanged = "The wheel stacks changed meanwhile: read the page again, then choose.";
     internal const string OthersChanged = "The options it is compared with changed meanwhile: read the page again, then choose.";
@@ -56,7 +55,7 @@ public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
             }
             else if (row.JobId != on.Job || row.GroupId != on.Group || row.Revision != form.Revision)
             {
-                return ChangedMeanwhile;
+                return ShopChange.Meanwhile;
             }
 
             (row.Name, row.Maker, row.Evidence, row.OwnNut) = (name, maker, form.Evidence, form.OwnNut);
@@ -119,36 +118,19 @@ public sealed class PartDesk(IDbContextFactory<ShopDbContext> database, CarDesk 
             return Task.FromResult<string?>(null);
         }, cancellation);
 
-    private async Task<string?> ChangeAsync(
-        GroupOfJob on, Func<ShopDbContext, PartsOnJob, PersonId, Task<string?>> change, CancellationToken cancellation)
-    {
-        if (await here.ActingAsync(cancellation) is not { } present || !present.May(Right.Lead))
-        {
-            return NotYours;
-        }
-
-        var car = cars.Read(on.Car, present.Person);
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
-        if (await PartShelf.ReadAsync(shop, car, on.Job, on.Group, cancellation) is not { } parts)
-        {
-            return NotHere;
-        }
-
-        if (!car.State.Jobs[on.Job].IsRunning)
-        {
-            return Ended;
-        }
-
-        if (await change(shop, parts, present.Person) is { } refusal)
-        {
-            return refusal;
-        }
-
-        await shop.SaveChangesAsync(cancellation);
-        await locked.CommitAsync(cancellation);
-        return null;
-    }
+    private Task<string?> ChangeAsync(
+        GroupOfJob on, Func<ShopDbContext, PartsOnJob, PersonId, Task<string?>> change, CancellationToken cancellation) =>
+        changes.RunAsync(
+            Right.Lead,
+            NotYours,
+            async (shop, by) =>
+            {
+                var car = cars.Read(on.Car, by);
+                return await PartShelf.ReadAsync(shop, car, on.Job, on.Group, cancellation) is not { } parts ? NotHere
+                    : !car.State.Jobs[on.Job].IsRunning ? Ended
+                    : await change(shop, parts, by);
+            },
+            cancellation);
 
     private static void Write(OptionRow row, OptionForm form, bool jam)
     {

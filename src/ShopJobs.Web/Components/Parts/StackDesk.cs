@@ -5,12 +5,13 @@ using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Parts;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.Parts;
 
 /// <summary>The wheel stacks of a car: the lead's ordinary rows. Each command returns null, or why not and what to do.</summary>
-public sealed class StackDesk(IDbContextFactory<ShopDbContext> database, WhoIsHere here, ShopClock clock)
+public sealed class StackDesk(ShopChange changes, ShopClock clock)
 {
     /// <summary>Enters a stack, or changes one.</summary>
     public Task<string?> SaveAsync(CarId car, StackForm form, CancellationToken cancellation = default) =>
@@ -40,7 +41,7 @@ public sealed class StackDesk(IDbContextFactory<ShopDbContext> database, WhoIsHe
             }
             else if (row is null || row.CarId != car || row.Revision != form.Revision)
             {
-                return PartDesk.ChangedMeanwhile;
+                return ShopChange.Meanwhile;
             }
 
             Copy(form, row);
@@ -48,7 +49,7 @@ public sealed class StackDesk(IDbContextFactory<ShopDbContext> database, WhoIsHe
             return null;
         }, cancellation);
 
-    /// <summary>Removes a stack that the car has no more.</summary>
+    /// <summary>Removes a stack that the car no longer has.</summary>
     public Task<string?> RemoveAsync(CarId car, Guid stack, CancellationToken cancellation = default) =>
         ChangeAsync(async (shop, _) =>
         {
@@ -61,24 +62,8 @@ public sealed class StackDesk(IDbContextFactory<ShopDbContext> database, WhoIsHe
             return null;
         }, cancellation);
 
-    private async Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation)
-    {
-        if (await here.ActingAsync(cancellation) is not { } present || !present.May(Right.Lead))
-        {
-            return PartDesk.NotYours;
-        }
-
-        await using var shop = await database.CreateDbContextAsync(cancellation);
-        await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
-        if (await change(shop, present.Person) is { } refusal)
-        {
-            return refusal;
-        }
-
-        await shop.SaveChangesAsync(cancellation);
-        await locked.CommitAsync(cancellation);
-        return null;
-    }
+    private Task<string?> ChangeAsync(Func<ShopDbContext, PersonId, Task<string?>> change, CancellationToken cancellation) =>
+        changes.RunAsync(Right.Lead, PartDesk.NotYours, change, cancellation);
 
     private static void Copy(StackForm form, WheelStackRow row)
     {

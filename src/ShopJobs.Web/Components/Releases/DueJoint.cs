@@ -22,7 +22,7 @@ public sealed record DueJoint(
             && (!reading.State.IsBelowItsDistance(book, reading.State.Odometer) || reading.State.IsAtItsLastDay(reading.Now, book)));
     }
 
-    /// <summary>How the car stands at the last stage: at the re-torque it stands so again.</summary>
+    /// <summary>The car's condition at the last stage: at the re-torque it is so again.</summary>
     public IReadOnlyList<CarCondition> Conditions => Instance.Group.Final.Conditions;
 
     /// <summary>What is said of it and still good, the one or the other way; null where nothing is.</summary>

@@ -38,7 +38,7 @@ public sealed partial class ReTorqueJoint
     [Parameter, EditorRequired]
     public Func<ToSign<SignedCommand>, Task<bool>> OnRecord { get; set; } = default!;
 
-    /// <summary>One touch says how the car stands.</summary>
+    /// <summary>One touch says the car's condition.</summary>
     [Parameter]
     public EventCallback<DeclareCondition> OnDeclare { get; set; }
 

@@ -53,7 +53,7 @@ public sealed partial class ReleaseCard
     [Parameter]
     public EventCallback<AskedRelease> OnRelease { get; set; }
 
-    /// <summary>The lead looked: the suspended release stands again.</summary>
+    /// <summary>The lead looked: the suspended release is valid again.</summary>
     [Parameter]
     public EventCallback<ReleaseKind> OnUphold { get; set; }
 
@@ -62,7 +62,7 @@ public sealed partial class ReleaseCard
 
     private string TitleId => $"release-{Kind.ToString().ToLowerInvariant()}";
 
-    // Suspended is no yes, also where nothing speaks against it any more: the lead looks first.
+    // Suspended is no yes, also where there is nothing against it any more: the lead looks first.
     private bool IsYes => reasons.Count == 0 && standing != ReleaseStandingKind.Suspended;
 
     private IReadOnlyList<HoldPoint> Lacking => pressed && (said.IsBegun || OnlyWordMissing) ? said.Read().Lacks(Reading.Now.Today, inWriting) : [];

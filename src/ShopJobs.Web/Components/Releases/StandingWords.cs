@@ -20,7 +20,7 @@ public sealed record StandingWords(
     /// <summary>"Suspended: do not drive".</summary>
     public static string Suspended(ReleaseKind kind) => kind == ReleaseKind.Move ? "Suspended: do not move" : "Suspended: do not drive";
 
-    /// <summary>"Released 14:02 by Jorn."; where it stands no more, what became of it.</summary>
+    /// <summary>"Released 14:02 by Jorn."; where it is no longer valid, what became of it.</summary>
     public string Of(ReleaseKind kind)
     {
         var standing = Reading.StandingOf(kind);

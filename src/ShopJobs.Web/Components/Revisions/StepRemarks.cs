@@ -4,6 +4,7 @@ using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Procedures;
+using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
 
 namespace ShopJobs.Web.Components.Revisions;
@@ -19,7 +20,7 @@ public sealed class StepRemarks(IDbContextFactory<ShopDbContext> database, WhoIs
     {
         if (await who.ActingAsync(cancellation) is not { } present)
         {
-            return "This tablet is locked. Sign in again, then say it once more.";
+            return ShopChange.Locked;
         }
 
         await using var shop = await database.CreateDbContextAsync(cancellation);

@@ -6,7 +6,7 @@ namespace ShopJobs.Web.Components.Step;
 
 /// <summary>What became of a report, for the tablet's script. An answer without <see cref="Saved"/> leaves the report on the tablet.</summary>
 /// <param name="Saved">It stands in the logbook.</param>
-/// <param name="Counts">Nothing speaks against it.</param>
+/// <param name="Counts">Nothing is against it.</param>
 /// <param name="Number">Newest entry it made; the page that shows this number or a later one shows the report.</param>
 /// <param name="Words">What to tell the person: why it was refused, or recorded and does not count, and what to do next.</param>
 public sealed record CellAnswer(bool Saved, bool Counts, long Number, IReadOnlyList<string> Words)

@@ -93,7 +93,7 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
     /// <summary>Lot of new hardware, where it was read off the bag.</summary>
     public string? Lot { get; init; }
 
-    /// <summary>How the car stands, for a condition.</summary>
+    /// <summary>Says the car's condition.</summary>
     public IReadOnlyList<CarCondition>? Conditions { get; init; }
 
     /// <summary>Where it stands so, for a condition that is of a place.</summary>

@@ -47,6 +47,6 @@ public sealed record ReasonGiven(string Text, EnteredTorque? Value)
     /// <summary>Which of the things asked about it is.</summary>
     public int About { get; init; }
 
-    /// <summary>The lot or kit, as it stands on the bag or box.</summary>
+    /// <summary>The lot or kit, as printed on the bag or box.</summary>
     public string Lot { get; init; } = "";
 }

@@ -12,7 +12,7 @@ namespace ShopJobs.Web.Components.Step;
 public sealed class StepDesk(
     IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who, PeopleBook people)
 {
-    /// <summary>The step as it stands now; null when there is no such car, job or step, or nobody is signed in.</summary>
+    /// <summary>The step as it is now; null when there is no such car, job or step, or nobody is signed in.</summary>
     public async Task<StepScene?> SceneAsync(CarId car, JobId job, string step, CancellationToken cancellation = default)
     {
         if (await who.LookingAsync(cancellation) is not { } here)
@@ -36,7 +36,7 @@ public sealed class StepDesk(
     public async Task<DeskAnswer> RunAsync(CarId car, Report report, CancellationToken cancellation = default) =>
         await who.ActingAsync(cancellation) is { } here
             ? await desk.RunAsync(car, new CommandId(Guid.NewGuid()), here, report, cancellation: cancellation)
-            : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it again.");
+            : DeskAnswer.Failed(ShopChange.Locked);
 
     /// <summary>Runs a report; <paramref name="reason"/> is kept outside the entry.</summary>
     /// <param name="command">The report, given the digest of the reason.</param>
@@ -47,6 +47,6 @@ public sealed class StepDesk(
         var content = NewContent.Of(Encoding.UTF8.GetBytes(reason));
         return await who.ActingAsync(cancellation) is { } here
             ? await desk.RunAsync(car, id, here, command(content.Digest), [content], cancellation: cancellation)
-            : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it again.");
+            : DeskAnswer.Failed(ShopChange.Locked);
     }
 }

@@ -2,7 +2,7 @@ using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Components.Step;
 
-// Work that stands half done, is left, and goes on.
+// Work that is half done, is left, and goes on.
 public sealed partial class StepPage
 {
     /// <summary>The joint in hand as far as it has come; null where it is not begun, or done, or nothing is to be done on it now.</summary>

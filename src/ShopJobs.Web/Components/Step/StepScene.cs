@@ -17,7 +17,7 @@ public sealed record StepScene(
     /// <summary>The procedure at its places.</summary>
     public PlacedProcedure Placed => Reading.Placed(Job);
 
-    /// <summary>Whether its sign-off stands.</summary>
+    /// <summary>Whether its sign-off is valid.</summary>
     public StepStanding Standing => State.StandingOf(Job, Placed, Step);
 
     /// <summary>Why its work should not start yet.</summary>
@@ -34,7 +34,7 @@ public sealed record StepScene(
         .OrderBy(step => step.Place == Step.Place ? 0 : 1)
         .FirstOrDefault();
 
-    /// <summary>Who has said that it is done, where that stands and nobody has signed it; null otherwise.</summary>
+    /// <summary>Who has said that it is done, where that is valid and nobody has signed it; null otherwise.</summary>
     public FinishedStep? Finished => State.FinishedOf(Job, Placed, Step);
 
     /// <summary>Steps before it that this person has finished and that one PIN signs with it.</summary>

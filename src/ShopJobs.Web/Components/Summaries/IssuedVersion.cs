@@ -6,7 +6,7 @@ namespace ShopJobs.Web.Components.Summaries;
 
 /// <summary>One issued version with what it says now of it.</summary>
 /// <param name="Book">Its entry.</param>
-/// <param name="Standing">Whether it still says what is so.</param>
+/// <param name="Standing">Whether it is still true.</param>
 /// <param name="Content">The bytes as they were issued.</param>
 /// <param name="LogbookFault">The car's logbook can't be read to its end: nothing here can be relied on.</param>
 public sealed record IssuedVersion(SummaryBook Book, SummaryStanding Standing, StoredContent Content, bool LogbookFault)

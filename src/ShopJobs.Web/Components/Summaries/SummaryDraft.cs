@@ -16,7 +16,7 @@ public sealed record EndedJob(JobId Id, string Title);
 /// <param name="Unreadable">Why the logbook can't be read to its end; then nothing is issued.</param>
 public sealed record SummaryDraft(CarId Car, WorkSummary Page, long AsOf, IReadOnlyList<EndedJob> Ended, string? Unreadable)
 {
-    /// <summary>Releases that are suspended now, each with what speaks against it.</summary>
+    /// <summary>Releases that are suspended now, each with what is against it.</summary>
     public IReadOnlyList<(ReleaseKind Kind, IReadOnlyList<GatheredHold> Why)> Suspended { get; init; } = [];
 
     /// <summary>The bytes to be issued.</summary>

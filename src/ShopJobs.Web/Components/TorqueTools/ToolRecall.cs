@@ -8,7 +8,7 @@ using ShopJobs.Web.Desk;
 
 namespace ShopJobs.Web.Components.TorqueTools;
 
-/// <summary>One position a tool tightened, as it stands now.</summary>
+/// <summary>One position a tool tightened, as it is now.</summary>
 /// <param name="Joint">Its joint as people say it: "wheel nut front-left".</param>
 /// <param name="Stages">Stages done and asked, for a staged one.</param>
 public sealed record RecallLine(TracedPosition Traced, string Joint, PositionState State, (int Done, int Of) Stages);

@@ -16,7 +16,7 @@ namespace ShopJobs.Web.Components.TorqueTools;
 public sealed class ToolShelf(
     IDbContextFactory<ShopDbContext> database, LogbookSnapshots snapshots, ToolDesk desk, WhoIsHere here, ShopClock clock)
 {
-    private static readonly DeskAnswer Locked = DeskAnswer.Failed("This tablet is locked. Sign in again; what you typed stays here.");
+    private static readonly DeskAnswer Locked = DeskAnswer.Failed(ShopChange.Locked);
 
     /// <summary>Every tool, the one with the least days to calibration first.</summary>
     public IReadOnlyList<ToolLine> All() => snapshots.Read(reader =>

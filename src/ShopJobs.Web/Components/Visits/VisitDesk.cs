@@ -18,7 +18,7 @@ public sealed class VisitDesk(CarDesk desk, WhoIsHere here, ShopClock clock)
             ? await desk.RunAsync(
                 car, new CommandId(Guid.NewGuid()), present, command, [.. contents.OfType<NewContent>()],
                 transaction => Put(transaction, car, place, present.Person), cancellation)
-            : DeskAnswer.Failed("This tablet is locked. Sign in again, then do it once more.");
+            : DeskAnswer.Failed(ShopChange.Locked);
 
     private void Put(SqliteTransaction transaction, CarId car, string place, PersonId by)
     {

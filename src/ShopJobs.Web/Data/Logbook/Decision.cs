@@ -18,7 +18,7 @@ public abstract record Decision
         /// <summary>Content to erase: its bytes and salt go, its digest and the entries naming it stay.</summary>
         public IReadOnlyList<ContentDigest> Erase { get; init; } = [];
 
-        /// <summary>Ordinary rows that stand or fall with the entries, written on the transaction's connection.</summary>
+        /// <summary>Ordinary rows that are valid or fall with the entries, written on the transaction's connection.</summary>
         public Action<SqliteTransaction>? Rows { get; init; }
     }
 

@@ -2,7 +2,7 @@ using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Data.Shop;
 
-/// <summary>A place of the shop where a car stands. It is renamed or retired, never deleted: entries and cars hold its key.</summary>
+/// <summary>A place of the shop where a car is put. It is renamed or retired, never deleted: entries and cars hold its key.</summary>
 public sealed class PlaceRow : TrackedRow
 {
     public const int KeyLength = 20;

@@ -8,7 +8,7 @@ namespace ShopJobs.Web.Data.Logbook.Verify;
 /// </summary>
 public sealed class LogbookVerifier(string file, EntryKeysOf keysOf)
 {
-    /// <summary>Verifies all logbooks with their contents and guards, as they stand at one moment.</summary>
+    /// <summary>Verifies all logbooks with their contents and guards, as they are at one moment.</summary>
     public VerifyReport Verify()
     {
         using var connection = new VerifyConnection(file);
