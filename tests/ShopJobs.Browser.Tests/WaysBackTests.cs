@@ -90,7 +90,7 @@ public sealed class WaysBackTests : OneTabletTests
         await lead.GetByRole(AriaRole.Button, new() { Name = "Look again" }).ClickAsync();
         await lead.GetByText("jumped ahead").WaitForAsync();
         await lead.GetByRole(AriaRole.Button, new() { Name = "The clock is right: sign" }).SignWithAsync(lead, DemoPeople.Lead, "SIGN");
-        await lead.GetByText("Nothing speaks against it").WaitForAsync();
+        await lead.GetByText("There is nothing against it").WaitForAsync();
         await lead.IsAccessibleAsync("clock-signed");
         await notice.WaitForAsync(new() { State = WaitForSelectorState.Detached });
         await lead.GetByRole(AriaRole.Link, new() { Name = "The shop's logbook" }).ClickAsync();

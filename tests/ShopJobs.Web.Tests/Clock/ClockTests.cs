@@ -107,7 +107,7 @@ public sealed class ClockTests : BunitContext, IAsyncLifetime
         await dialogs.Find("#sign-pin").InputAsync(new ChangeEventArgs { Value = ToolBench.Pin });
         await dialogs.Find("#sign-form").SubmitAsync(new());
 
-        page.WaitForAssertion(() => Assert.Contains("Nothing speaks against it", page.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(30));
+        page.WaitForAssertion(() => Assert.Contains("There is nothing against it", page.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(30));
         Assert.Equal([1L, 2L], Assert.IsType<ClockSet>(ShopBook()[^1].Entry).Steps);
         await TakeOutAsync(wrench);
         Assert.True(Newest() < ToolBench.Noon.AddDays(1));

@@ -64,7 +64,7 @@ public sealed class WorkSheetTests
     {
         bench.Car.TightenWheel(TestPerson.Tess, bench.Job, TestRegister.Left);
 
-        Assert.Equal("Look at nuts front-left, stage 2 of 2", Assert.Single(Sheet(TestPerson.Theo).Witness).Words);
+        Assert.Equal("Witness nuts front-left, stage 2 of 2", Assert.Single(Sheet(TestPerson.Theo).Witness).Words);
     }
 
     [Fact]

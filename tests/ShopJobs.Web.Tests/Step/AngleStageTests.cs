@@ -20,7 +20,7 @@ public sealed class AngleStageTests : BunitContext
         var panel = StepBench.Draw(this, Snug().Scene("turn"), TestTools.Angle);
 
         Assert.Equal("90°", panel.Find(".number-digits").TextContent);
-        Assert.Equal("Stage 2/3. Turn on by", panel.Find(".number-what").TextContent);
+        Assert.Equal("Stage 2 of 3. Turn on by", panel.Find(".number-what").TextContent);
         Assert.Contains("permitted 85 to 95°", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("N·m", panel.Find(".number").TextContent, StringComparison.Ordinal);
     }

@@ -68,7 +68,7 @@ public sealed class WorkPanelTests : BunitContext
 
         Assert.Equal("50", panel.Find(".number-digits").TextContent);
         Assert.Equal("N·m", panel.Find(".number-unit").TextContent);
-        Assert.Contains("Stage 1/2", panel.Find(".number-what").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Stage 1 of 2", panel.Find(".number-what").TextContent, StringComparison.Ordinal);
         Assert.StartsWith("DRY", panel.Find(".number-condition").TextContent.Trim(), StringComparison.Ordinal);
         Assert.Contains("40 to 60 N·m", panel.Find(".number-range").TextContent, StringComparison.Ordinal);
         Assert.Contains("Test instruction, rev. 1, p. 1: stated", panel.Find(".number-source").TextContent, StringComparison.Ordinal);
@@ -186,7 +186,7 @@ public sealed class WorkPanelTests : BunitContext
         var panel = StepBench.Draw(this, bench.Scene("seat"));
 
         Assert.Contains("No tool of the shop may pull 110 N·m, stage 2 of 2.", panel.Find(".tool-used").TextContent, StringComparison.Ordinal);
-        Assert.Contains("would stand half tightened", panel.Find(".tool-used").TextContent, StringComparison.Ordinal);
+        Assert.Contains("would be left half tightened", panel.Find(".tool-used").TextContent, StringComparison.Ordinal);
     }
 
     private static void PutClampBehindWheel(StepBench at) => at.Car.TakeIn(at.Car.Register with
