@@ -362,7 +362,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.IsAccessibleAsync("joint-before-opening");
         await page.Locator(".open-button").ClickAsync();
         await page.Locator(".open-sure").ClickAsync();
-        await page.GetByText("No running job closes it: add a procedure").WaitForAsync();
+        await page.GetByText("No job on the car closes it: start one that does").WaitForAsync();
         await page.IsAccessibleAsync("joint-opened");
 
         await Sheet(floor).GetByText("NO", new() { Exact = true }).WaitForAsync();

@@ -112,7 +112,7 @@ public class StudConversionTests
         var verdict = car.State.Decide(wheel, now);
 
         var cure = Assert.Single(Assert.IsType<Verdict.Refused>(verdict).Reasons, point => point.Reason == HoldReason.Cure);
-        Assert.EndsWith(FormattableString.Invariant($"cures until {end.AddHours(2):d MMM yyyy HH:mm}"), now.Say(cure).Words, StringComparison.Ordinal);
+        Assert.EndsWith(FormattableString.Invariant($"cures until {end.AddHours(2):d MMM yyyy, HH:mm}"), now.Say(cure).Words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -29,7 +29,7 @@ public sealed class PartFormTests : BunitContext, IAsyncLifetime
         await page.Find("form").SubmitAsync(new());
 
         Assert.Equal("Write who makes it.", page.Find("#maker-wrong").TextContent);
-        Assert.StartsWith("Say where the values stand", page.Find("#source-wrong").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Write the source: document", page.Find("#source-wrong").TextContent, StringComparison.Ordinal);
         Assert.Equal(9, page.FindAll(".stated .form-wrong").Count(wrong => wrong.TextContent.Trim() == "Write it, or tick not stated."));
         Assert.Contains("12 fields are not in order yet", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         Assert.Empty((await bench.ReadAsync()).Options);

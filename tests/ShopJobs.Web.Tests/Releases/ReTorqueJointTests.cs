@@ -213,7 +213,7 @@ public sealed class ReTorqueJointTests : ScreenBench
         var joint = Show(stands: null);
         await joint.FindAll(".choice").Single(tool => tool.TextContent == "W7").ClickAsync(new());
         Assert.Empty(joint.FindAll("input.figures"));
-        Assert.Contains("First say how the car stands.", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
+        Assert.Contains("First confirm the car's condition.", joint.Find(".retorque-warning").TextContent, StringComparison.Ordinal);
 
         await Button(joint, "IT IS SO").ClickAsync(new());
 

@@ -41,12 +41,12 @@ public sealed class ReleaseCardTests : ScreenBench
         await card.TickClosingCheckAsync();
 
         var terms = card.Find(".release-terms").TextContent;
-        Assert.Contains("9 joints are as found: not checked by us.", terms, StringComparison.Ordinal);
+        Assert.Contains("9 joints not worked on: as the car came in.", terms, StringComparison.Ordinal);
         Assert.Contains("Expires at 48310.5 km or after 16 Mar 2026", terms, StringComparison.Ordinal);
         Assert.Contains("Ends P5", terms, StringComparison.Ordinal);
         await card.Find("form").SubmitAsync(new());
         Assert.Equal((ReleaseKind.Road, (decimal?)48_210.5m), (asked!.Kind, asked.OdometerKm));
-        Assert.Contains("9 joints are as found: not checked by us.", asked.Shown);
+        Assert.Contains("9 joints not worked on: as the car came in.", asked.Shown);
     }
 
     [Fact]
