@@ -178,7 +178,7 @@ public sealed partial class EntryWordsTests
             EntryWords.Of(Samples.OfType<CarMoved>().Single() with { Why = Text }, names));
         Assert.Equal("The car left, driven under the road release of entry 40.", EntryWords.Of(Samples.OfType<Left>().Single(), names));
         Assert.Equal(
-            "Recorded that the car left, driven without a road release, though it was not to leave: No release to the road is valid.",
+            "Recorded that the car left, driven without a road release, though it was not to leave: There is no valid release to the road.",
             EntryWords.Of(new Left(WayOut.Driven, Text, null, null, [new SpokenAgainst(HoldReason.NotReleased, null)]) { Why = Text }, names));
     }
 

@@ -8,7 +8,7 @@ internal static class VisitSentences
     public static (string Words, string Next)? Of(HoldPoint point, HoldSubject on) => point.Reason switch
     {
         HoldReason.NotReleased when point.Km is { } end => ($"Its release to the road ended at {on.Names.Distance.Say(end)}", "release it again, or take it on a trailer"),
-        HoldReason.NotReleased => ("No release to the road is valid", "release it, or take it on a trailer"),
+        HoldReason.NotReleased => ("There is no valid release to the road", "release it, or take it on a trailer"),
         HoldReason.AlreadyHere => ("The car is here already", "record that it left first, if it did"),
         HoldReason.NotHere => ("The car is not here", "record that it came in first"),
         HoldReason.PlaceTaken => ($"{point.Name} is there", $"record first where {point.Name} is now, or choose another place"),
