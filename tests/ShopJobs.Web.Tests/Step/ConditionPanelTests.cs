@@ -29,7 +29,7 @@ public sealed class ConditionPanelTests : BunitContext
     {
         Say(TestRegister.WheelUp);
 
-        Assert.Equal($"wheel off the ground, front left: Tess, {car.Now:HH:mm}", Draw(TestRegister.Left).Find(".condition-ok").TextContent.Trim());
+        Assert.Equal($"wheel up, front left: Tess, {car.Now:HH:mm}", Draw(TestRegister.Left).Find(".condition-ok").TextContent.Trim());
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public sealed class ConditionPanelTests : BunitContext
 
         var asked = Draw(TestRegister.Right).Find(".condition-asked");
 
-        Assert.Contains("Must be: wheel off the ground, front right.", asked.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Must be: wheel up, front right.", asked.TextContent, StringComparison.Ordinal);
         Assert.Contains("\"places\":[\"front-right\"]", asked.QuerySelector("button")!.GetAttribute("data-report"), StringComparison.Ordinal);
     }
 
@@ -61,8 +61,8 @@ public sealed class ConditionPanelTests : BunitContext
     {
         var asked = Assert.Single(Draw(TestRegister.Left, HubHeld).FindAll(".condition-asked"));
 
-        Assert.Contains("Must be: wheel off the ground and hub held, front left.", asked.TextContent, StringComparison.Ordinal);
-        Assert.Equal("It is: wheel off the ground and hub held", asked.QuerySelector("button")!.TextContent.Trim());
+        Assert.Contains("Must be: wheel up and hub held, front left.", asked.TextContent, StringComparison.Ordinal);
+        Assert.Equal("It is: wheel up and hub held", asked.QuerySelector("button")!.TextContent.Trim());
         Assert.Contains("\"aspect\":\"hub\"", asked.QuerySelector("button")!.GetAttribute("data-report"), StringComparison.Ordinal);
         Assert.Contains("\"aspect\":\"wheel\"", asked.QuerySelector("button")!.GetAttribute("data-report"), StringComparison.Ordinal);
     }
