@@ -99,7 +99,7 @@ public sealed class InOneGoTests : OneTabletTests
 
         var other = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Chassis, "/");
         await page.BringToFrontAsync();
-        await page.Locator(".opens-one button.report-main").First.ClickAsync();
+        await page.Locator(".step-next :not(.condition-asked) > button.report-main").First.ClickAsync();
         await other.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/by-hand@{Place}");
         await page.CloseAsync();
 

@@ -112,21 +112,24 @@
     return false;
   };
 
+  // A glove's second tap is no second report, and no touch on what has come to stand there.
+  const pause = () => {
+    resting = true;
+    setTimeout(() => { resting = false; tend(); }, BETWEEN_TAPS);
+  };
   const submit = (report, label, { draft = null, tapped = false } = {}) => {
     const id = crypto.randomUUID();
     const helpers = [...document.querySelectorAll('[data-with]:checked')].map(box => box.value);
     const made = { ...report, session: kept(SESSION) ?? report.session, ...(helpers.length ? { helpers } : {}) };
     keep(UNSENT + id, JSON.stringify({ id, label, draft, at: Date.now(), report: made }));
-    if (tapped) { // a glove's second tap is no second report
-      resting = true;
-      setTimeout(() => { resting = false; tend(); }, BETWEEN_TAPS);
-    }
+    if (tapped) pause();
     flush();
   };
 
   // The keypad.
   const write = text => {
     field().value = text;
+    if (text) keypad().dataset.otherwise = 'yes';
     keep(DRAFT + keypad().dataset.cell, text || null);
     if (text) say('unsent', [`Not saved yet: ${text}. Press ${enterWord()}.`]);
     else if (at('[data-cell-status]')?.dataset.kind === 'unsent') say('', []);
@@ -175,6 +178,7 @@
     set(pad, text);
     write('');
     say('', []);
+    pause();
     tend();
   };
   const enter = () => {
@@ -228,6 +232,7 @@
     if (person && seen !== location.pathname) { seen = location.pathname; queueMicrotask(arrive); }
     if (!root) return;
     const dead = busy();
+    at('[data-settles]')?.toggleAttribute('inert', resting);
     for (const button of document.querySelectorAll('[data-key], [data-keypad-set], [data-keypad-click], [data-keypad-change], button[data-report]')) button.disabled = dead;
     for (const box of document.querySelectorAll('[data-with]')) {
       if (box.dataset.tended) continue;
@@ -279,6 +284,11 @@
     if (key) { if (key === 'enter') enter(); else type(key); return; }
     const instructed = on('[data-keypad-set]'); // the tool is set as the step says
     if (instructed) { if (!busy()) { again = null; setTo(keypad(), instructed.dataset.keypadSet); } return; }
+    const taken = on('[data-tool-set]'); // taken in hand, and set as the step says: the keypad comes with its setting
+    if (taken) { keep(SETTING + taken.dataset.toolSet, taken.dataset.setAs); pause(); return; }
+    const jump = on('[data-jump]'); // to the tick or the field that is asked
+    if (jump) { const asked = document.getElementById(jump.dataset.jump); asked?.scrollIntoView({ block: 'center' }); asked?.focus({ preventScroll: true }); return; }
+    if (on('[data-keypad-otherwise]')) { keypad().dataset.otherwise = 'yes'; return; }
     if (on('[data-keypad-change]')) { set(keypad(), null); tend(); return; }
     if (on('[data-sign-in]')) { location.reload(); return; }
     if (on('[data-last]') && at('[data-cell-status]')?.dataset.kind === 'saved') say('', []); // what was saved last is about to be taken back

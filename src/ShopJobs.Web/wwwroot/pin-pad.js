@@ -10,6 +10,8 @@
     else if (typed === 'back') field.value = field.value.slice(0, -1);
     else if (field.value.length < 6) field.value += typed;
     field.dispatchEvent(new Event('input', { bubbles: true }));
+    // Where a person is chosen, the last of six digits signs: all that is signed stands above the keys.
+    if (/^\d$/.test(typed) && field.value.length === 6 && key.closest('[data-pin-signs]')?.querySelector('input[type=radio]:checked')) key.closest('form').requestSubmit();
   });
   new MutationObserver(() => reveal(document)).observe(document.documentElement, { childList: true, subtree: true });
   reveal(document);

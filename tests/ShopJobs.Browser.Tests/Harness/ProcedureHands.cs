@@ -91,7 +91,7 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
             {
                 await screen.StandsAsAskedAsync();
             }
-            else if (await page.Locator(".opens-one button.report-main, .group-report > button.report-main").CountAsync() > 0)
+            else if (await page.Locator(".step-next :not(.condition-asked) > button.report-main").CountAsync() > 0)
             {
                 await screen.ReportAllAsync();
             }
@@ -160,6 +160,7 @@ internal sealed class ProcedureHands(IPage page, ClockedShop shop, CarId car, Jo
         while (await look.CountAsync() > 0)
         {
             var before = shop.Read(car).State.Number;
+            await page.NextIsInSightAsync();
             await look.First.SignWithAsync(page, witness, "WITNESS");
             await page.Locator($"[data-step]:not([data-number='{Plain(before)}'])").WaitForAsync();
         }

@@ -14,6 +14,7 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     {
         await page.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/{step}");
         await page.Locator("main.page:not(.is-asleep) [data-step]").WaitForAsync();
+        await page.NextIsInSightAsync();
     }
 
     /// <summary>Presses every button that says what is done to a whole group or joint until none is left: OPEN, FITTED NEW, HAND-TIGHT.</summary>
@@ -78,6 +79,12 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
             return;
         }
 
+        var otherwise = page.Locator("[data-keypad-otherwise]");
+        if (await otherwise.IsVisibleAsync())
+        {
+            await otherwise.ClickAsync();
+        }
+
         // A number far from the instructed one is asked for twice.
         for (var i = 0; i < 2 && !await click.IsVisibleAsync(); i++)
         {
@@ -100,7 +107,7 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     }
 
     /// <summary>One touch: the tool clicked. Waits until the screen stands at another cell.</summary>
-    public Task ClickedAsync() => MovedOnAsync(() => page.Locator("[data-keypad-click]").ClickAsync());
+    public Task ClickedAsync() => page.StandsStillAsync("[data-keypad-click]", () => MovedOnAsync(() => page.Locator("[data-keypad-click]").ClickAsync()));
 
     /// <summary>Types what an indicating tool shows, or an angle, and enters it.</summary>
     public Task ReadAsync(string reading) => MovedOnAsync(async () =>
@@ -164,8 +171,9 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     /// <summary>Signs the step.</summary>
     public async Task SignAsync(DemoPeople.DemoPerson person)
     {
-        await page.Locator(".sign-button:not([aria-disabled=true])").WaitForAsync();
-        await page.Locator(".sign-button:not([aria-disabled=true])").SignWithAsync(page, person, "SIGN");
+        await page.Locator(".sign-button:not([disabled])").WaitForAsync();
+        await page.NextIsInSightAsync();
+        await page.Locator(".sign-button:not([disabled])").SignWithAsync(page, person, "SIGN");
         await page.Locator(".signed, .trainee-signed").WaitForAsync();
     }
 
@@ -173,7 +181,7 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
     public Task WitnessAsync(DemoPeople.DemoPerson person) =>
         page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: I checked" }).SignWithAsync(page, person, "WITNESS");
 
-    private ILocator Report => page.Locator(".opens-one button.report-main, .group-report > button.report-main");
+    private ILocator Report => page.Locator(".step-next :not(.condition-asked) > button.report-main");
 
     private Task PressAsync(ILocator button) => MovedOnAsync(() => button.ClickAsync());
 
@@ -182,5 +190,6 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         var before = await page.Locator("[data-step]").GetAttributeAsync("data-number");
         await act();
         await page.Locator($"[data-step]:not([data-number='{before}'])").WaitForAsync();
+        await page.NextIsInSightAsync();
     }
 }

@@ -9,7 +9,7 @@ internal sealed class TouchCounter(IPage page)
 {
     private const string Counting = """
         addEventListener('pointerdown', event => {
-          const signs = event.target.closest?.('.sign-dialog') || /^\s*(SIGN|WITNESS)/.test(event.target.closest?.('button')?.textContent ?? '');
+          const signs = event.target.closest?.('.sign-dialog')?.querySelector('[data-pin-pad]') || /\b(SIGN|WITNESS)\b/.test(event.target.closest?.('button')?.textContent ?? '');
           for (const name of signs ? ['touches', 'signing'] : ['touches']) localStorage[name] = Number(localStorage[name] ?? 0) + 1;
         }, true);
         """;
@@ -40,8 +40,16 @@ internal sealed class TouchCounter(IPage page)
         await page.Locator(field).BlurAsync();
     }
 
-    /// <summary>Signs as a person does with a glove: the button, the name where it is not chosen yet, six digits, the button that says what it means.</summary>
-    public async Task SignAsync(ILocator button, DemoPeople.DemoPerson person, string meaning)
+    /// <summary>Types into a field that has the focus already.</summary>
+    public async Task KeyAsync(string field, string text)
+    {
+        typed += text.Length;
+        await Assertions.Expect(page.Locator(field)).ToBeFocusedAsync();
+        await page.Locator(field).PressSequentiallyAsync(text);
+    }
+
+    /// <summary>Signs as a person does with a glove: the button, the name where it is not chosen yet, and six digits, the last of which signs.</summary>
+    public async Task SignAsync(ILocator button, DemoPeople.DemoPerson person)
     {
         var dialog = page.Locator(".sign-dialog");
         await button.ClickAsync();
@@ -52,12 +60,18 @@ internal sealed class TouchCounter(IPage page)
             await tile.ClickAsync();
         }
 
+        await PinAsync(person);
+    }
+
+    /// <summary>Types the PIN on the keys of the dialog that is open, for whoever is chosen in it; the sixth digit signs.</summary>
+    public async Task PinAsync(DemoPeople.DemoPerson person)
+    {
+        var dialog = page.Locator(".sign-dialog:has([data-pin-pad])");
         foreach (var digit in person.Pin)
         {
             await dialog.Locator($"[data-pin-key='{digit}']").ClickAsync();
         }
 
-        await dialog.Locator("button", new() { HasTextRegex = new($"^{meaning}") }).ClickAsync();
         await dialog.WaitForAsync(new() { State = WaitForSelectorState.Detached });
     }
 }

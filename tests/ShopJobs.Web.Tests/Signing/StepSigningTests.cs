@@ -114,7 +114,7 @@ public sealed class StepSigningTests : DialogBench
     {
         await MakeTraineeAsync(DemoPeople.Newcomer);
         await ElsewhereAsync(DemoPeople.Chassis, new OpenPositions(Nuts, Job, null));
-        var trainee = await AtAsync("faces", ".sign-button", DemoPeople.Newcomer);
+        var trainee = await AtAsync("faces", ".sign-panel", DemoPeople.Newcomer);
         Assert.Contains("You sign as a trainee", trainee.Find(".sign-panel").TextContent, StringComparison.Ordinal);
         foreach (var tick in Enumerable.Range(0, trainee.FindAll(".tick input").Count))
         {
@@ -126,7 +126,7 @@ public sealed class StepSigningTests : DialogBench
         trainee.WaitForAssertion(() => Assert.Equal(StepStanding.AwaitsCountersign, Standing("faces")), TimeSpan.FromSeconds(30));
 
         var page = await AtAsync("faces", ".countersign-panel");
-        Assert.Contains("Signed by Sefa, a trainee", page.Find(".countersign-panel h2").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Signed by Sefa, a trainee", page.Find(".trainee-signed h2").TextContent, StringComparison.Ordinal);
         await PressAsync(page, "COUNTERSIGN: I stood by");
         Assert.Contains("Signed by Sefa, a trainee", Shown);
         await TypePinAsync(DemoPeople.Engines);

@@ -32,7 +32,7 @@ public sealed class SettingOnTheToolTests : BunitContext
     {
         var panel = StepBench.Draw(this, Clamp().Scene("in"), TestTools.Click);
 
-        Assert.Equal(("75", "It is set to 75 N·m"), (panel.Find("[data-keypad-set]").GetAttribute("data-keypad-set"), panel.Find("[data-keypad-set]").TextContent));
+        Assert.Equal(("75", "W7 is set to 75 N·m"), (panel.Find("[data-keypad-set]").GetAttribute("data-keypad-set"), panel.Find("[data-keypad-set]").TextContent));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Bunit;
+using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Domain.Tools;
@@ -63,10 +64,23 @@ internal sealed class StepBench
     /// <summary>The offer of one tool.</summary>
     public static ToolOffer Offer(StepScene scene, ToolId tool) => Offers(scene).Single(offer => offer.Id == tool);
 
-    /// <summary>Draws the work panel with a tool in hand.</summary>
-    public static IRenderedComponent<WorkPanel> Draw(BunitContext context, StepScene scene, ToolId? tool = null) =>
-        context.Render<WorkPanel>(parameters => parameters
-            .Add(panel => panel.Scene, scene)
-            .Add(panel => panel.Offers, Offers(scene))
-            .Add(panel => panel.Tool, tool is { } id ? Offer(scene, id) : null));
+    /// <summary>Draws the joint and what is next on it, with a tool in hand.</summary>
+    public static IRenderedComponent<IComponent> Draw(BunitContext context, StepScene scene, ToolId? tool = null)
+    {
+        var offer = tool is { } id ? Offer(scene, id) : null;
+        var sheet = offer is not null && scene.Next is NextAction.PullNow { Cell: var cell } ? new CellSheet(scene, cell, offer) : null;
+        return context.Render(builder =>
+        {
+            builder.OpenComponent<WorkPicture>(0);
+            builder.AddComponentParameter(1, nameof(WorkPicture.Scene), scene);
+            builder.AddComponentParameter(2, nameof(WorkPicture.Sheet), sheet);
+            builder.CloseComponent();
+            builder.OpenComponent<WorkNext>(3);
+            builder.AddComponentParameter(4, nameof(WorkNext.Scene), scene);
+            builder.AddComponentParameter(5, nameof(WorkNext.Offers), Offers(scene));
+            builder.AddComponentParameter(6, nameof(WorkNext.Tool), offer);
+            builder.AddComponentParameter(7, nameof(WorkNext.Sheet), sheet);
+            builder.CloseComponent();
+        });
+    }
 }

@@ -39,6 +39,9 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
     /// <summary>A tool has one setting at a time: what was typed for another stage is forgotten with it.</summary>
     public string ToolKey => string.Create(CultureInfo.InvariantCulture, $"{Scene.Here.Person.Value}/{Tool.Id.Value}");
 
+    /// <summary>What the tablet keeps under <see cref="ToolKey"/> of a tool that is set as the step says.</summary>
+    public string SetAsInstructed => $"{SettingKey}\n{ToSet.Value.ToString(CultureInfo.InvariantCulture)}";
+
     /// <summary>The position in words.</summary>
     public string Label => Scene.Reading.Now.Name(Cell.Position);
 

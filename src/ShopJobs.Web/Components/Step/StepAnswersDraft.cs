@@ -16,6 +16,12 @@ public sealed class StepAnswersDraft
     /// <summary>Name under which the tablet keeps a tick.</summary>
     public static string NameOf(Tick tick) => TickMark + tick?.Id;
 
+    /// <summary>The field of a tick on the screen.</summary>
+    public static string FieldOf(Tick tick) => $"t-{tick?.Id}";
+
+    /// <summary>The field of a value on the screen.</summary>
+    public static string FieldOf(Measure measure) => $"m-{measure?.Id}";
+
     /// <summary>Name under which the tablet keeps a value.</summary>
     public static string NameOf(Measure measure) => ValueMark + measure?.Id;
 

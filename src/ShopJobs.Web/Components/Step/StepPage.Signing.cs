@@ -8,9 +8,9 @@ namespace ShopJobs.Web.Components.Step;
 // The step is done, and is signed: now, or with the steps after it.
 public sealed partial class StepPage
 {
-    private Task SignAsync() => OnceAsync(async () =>
+    private Task SignAsync(StepAnswers answers) => OnceAsync(async () =>
     {
-        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, draft.Of(scene.Step)));
+        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, answers));
         await ForgetAsync();
     });
 
@@ -18,12 +18,11 @@ public sealed partial class StepPage
         answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, finished)));
 
     // Whoever says that it is done goes on: the page is that of the next step at once, with the same tool in hand.
-    private async Task FinishAsync()
+    private async Task FinishAsync(StepAnswers answers)
     {
         await OnceAsync(async () =>
         {
-            var answers = draft.Of(scene!.Step);
-            answer = await desk.RunAsync(scene.Car.Id, new FinishStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values));
+            answer = await desk.RunAsync(scene!.Car.Id, new FinishStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values));
             await ForgetAsync();
         });
         if (answer is { Recorded: true } && scene?.Onward is { } onward)

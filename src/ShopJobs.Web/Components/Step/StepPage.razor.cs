@@ -57,6 +57,16 @@ public sealed partial class StepPage(
             ?? ToolOffer.Pick(offers, chosen, scene.State, scene.Job.Id, cell, scene.Here.Person)
         : null;
 
+    // The next pull with the tool in hand; null while there is none.
+    private CellSheet? Sheet => scene is { Next: NextAction.PullNow { Cell: var cell } } && Tool is { } tool
+        ? new CellSheet(scene, cell, tool, Typed)
+        : null;
+
+    private RunDownTyped? Typed => scene is { Next: NextAction.PullNow { Cell: var cell } } && runDown?.IsFor(cell) == true ? runDown : null;
+
+    // Once its joints are done, what is to be ticked and measured stands first.
+    private bool IsReadFirst => scene is { Next: NextAction.Done or NextAction.Look, Step.Work.Count: > 0 };
+
     public void Dispose() => listening?.Dispose();
 
     protected override async Task OnParametersSetAsync()

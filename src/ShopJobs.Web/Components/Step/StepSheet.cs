@@ -230,9 +230,9 @@ internal static class StepSheet
     private static string RecordsOf(StepScene scene, GroupInstance instance, int stage) =>
         RecordsOf(scene, instance.Positions.SelectMany(position => scene.State.Of(position).Newest(stage)));
 
+    // Fasteners with the same words stand together: "1 to 5 clicked at 110 N·m (W7, Jorn)".
     private static string RecordsOf(StepScene scene, IEnumerable<Pull> pulls) => string.Join(
         "; ",
-        pulls.Select(pull => string.Create(
-            CultureInfo.InvariantCulture,
-            $"{pull.Fact.Position.Number} {RecordWords.Of(pull)} ({scene.Reading.Now.Tool(pull.Fact.Tool).Tool?.Name ?? "unknown tool"}, {scene.NameOf(pull.Person)})")));
+        pulls.GroupBy(pull => $"{RecordWords.Of(pull)} ({scene.Reading.Now.Tool(pull.Fact.Tool).Tool?.Name ?? "unknown tool"}, {scene.NameOf(pull.Person)})")
+            .Select(same => $"{EntryNames.Numbers(same.Select(pull => (long)pull.Fact.Position.Number))} {same.Key}"));
 }

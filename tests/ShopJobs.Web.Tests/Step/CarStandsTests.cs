@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using Bunit;
+using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
@@ -11,8 +12,8 @@ using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 
 namespace ShopJobs.Web.Tests.Step;
 
-/// <summary>The car's condition, where each wheel is said by itself and opening its nuts ends it.</summary>
-public sealed class ConditionPanelTests : BunitContext
+/// <summary>How the car must stand, where each wheel is said by itself and opening its nuts ends it.</summary>
+public sealed class CarStandsTests : BunitContext
 {
     private readonly CarAtWork car = new(register: TestRegister.With(5) with
     {
@@ -22,7 +23,7 @@ public sealed class ConditionPanelTests : BunitContext
     private static readonly CarCondition HubHeld = new("hub", "held");
     private readonly JobId job;
 
-    public ConditionPanelTests() => job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left, TestRegister.Right);
+    public CarStandsTests() => job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left, TestRegister.Right);
 
     [Fact]
     public void What_was_said_is_shown_with_the_place_who_and_when()
@@ -108,15 +109,24 @@ public sealed class ConditionPanelTests : BunitContext
 
     private void Say(CarCondition condition) => car.Do(Tess, new DeclareCondition([condition]) { Places = [TestRegister.Left] });
 
-    private IRenderedComponent<ConditionPanel> Draw(string place, params CarCondition[] more)
+    private IRenderedComponent<IComponent> Draw(string place, params CarCondition[] more)
     {
         var reading = new CarReading(StepBench.Row.Id, car.State, car.As(Tess), new Dictionary<ToolId, ToolState>(), "");
         var here = new Present(Tess.Id, Tess.Name, "TT", default, default, Tess.Rights);
         var step = car.Placed(job).Step($"seat@{place}")!;
         var instance = step.Work[^1].Instance;
-        return Render<ConditionPanel>(parameters => parameters
-            .Add(panel => panel.Scene, new StepScene(StepBench.Row, reading, car.State.Jobs[job], step, here, TestPerson.All.ToDictionary(one => one.Id, one => one.Name)))
-            .Add(panel => panel.Stage, instance.Group.Stages[0] with { Conditions = [.. instance.Group.Stages[0].Conditions, .. more] })
-            .Add(panel => panel.Instance, instance));
+        var stands = new CarStands(
+            new StepScene(StepBench.Row, reading, car.State.Jobs[job], step, here, TestPerson.All.ToDictionary(one => one.Id, one => one.Name)),
+            instance.Group.Stages[0] with { Conditions = [.. instance.Group.Stages[0].Conditions, .. more] },
+            instance);
+        return Render(builder =>
+        {
+            builder.OpenComponent<ConditionAsked>(0);
+            builder.AddComponentParameter(1, nameof(ConditionAsked.Stands), stands);
+            builder.CloseComponent();
+            builder.OpenComponent<ConditionsSaid>(2);
+            builder.AddComponentParameter(3, nameof(ConditionsSaid.Stands), stands);
+            builder.CloseComponent();
+        });
     }
 }
