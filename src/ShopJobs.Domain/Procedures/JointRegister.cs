@@ -103,6 +103,9 @@ public sealed record JointKind(
     /// <summary>How its positions are numbered, such as "1 at the top, then clockwise, seen from the gearbox"; null where nothing is stated.</summary>
     public string? Numbered { get; init; }
 
+    /// <summary>How its positions lie; null where nothing is stated.</summary>
+    public JointDrawing? Drawing { get; init; }
+
     /// <summary>Places that have another count than <see cref="Positions"/> on this car.</summary>
     public IReadOnlyDictionary<string, int> Counts { get; init; } = new Dictionary<string, int>();
 

@@ -46,6 +46,24 @@ internal static class NextInSight
         Assert.True(fault is null, $"{fault} ({new Uri(page.Url).AbsolutePath})");
     }
 
+    /// <summary>Fails where a step's screen has more than three sizes of type for the work and one for what is beside it. Drawings are left aside.</summary>
+    public static async Task HasFewSizesOfTypeAsync(this IPage page)
+    {
+        var sizes = await page.EvaluateAsync<string[]>("""
+            () => {
+              const sizes = new Map(), walk = document.createTreeWalker(document.querySelector('.step'), NodeFilter.SHOW_TEXT);
+              for (let text; (text = walk.nextNode());) {
+                const on = text.parentElement;
+                if (!text.data.trim() || on.closest('svg, .step-facts, .visually-hidden') || !on.getClientRects().length) continue;
+                const size = Math.round(parseFloat(getComputedStyle(on).fontSize));
+                if (!sizes.has(size)) sizes.set(size, `${size} px: “${text.data.trim().slice(0, 30)}” in ${on.tagName}.${on.className}`);
+              }
+              return [...sizes.entries()].sort((a, b) => a[0] - b[0]).map(one => one[1]);
+            }
+            """);
+        Assert.True(sizes.Length <= 4, $"{new Uri(page.Url).AbsolutePath} has {sizes.Length} sizes of type: {string.Join("; ", sizes)}");
+    }
+
     /// <summary>Fails where an act moves what is touched again and again.</summary>
     public static async Task StandsStillAsync(this IPage page, string what, Func<Task> act)
     {

@@ -15,6 +15,7 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         await page.OpenAsync($"/cars/{car.Value}/jobs/{job.Value}/steps/{step}");
         await page.Locator("main.page:not(.is-asleep) [data-step]").WaitForAsync();
         await page.NextIsInSightAsync();
+        await page.HasFewSizesOfTypeAsync();
     }
 
     /// <summary>Presses every button that says what is done to a whole group or joint until none is left: OPEN, FITTED NEW, HAND-TIGHT.</summary>

@@ -6,7 +6,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
 {
 
     private static readonly string[] Keys =
-        ["key", "name", "system", "places", "positions", "filled-by", "rides-on", "behind", "numbered", "undoes", "least", "least-why", "temporary"];
+        ["key", "name", "system", "places", "positions", "filled-by", "rides-on", "behind", "numbered", "drawing", "undoes", "least", "least-why", "temporary"];
 
     private readonly Dictionary<string, (JointKind Kind, MapReader Map)> read = [];
 
@@ -61,6 +61,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
         {
             Behind = map.Has("behind") ? map.Id("behind", points: true) : null,
             Numbered = map.TextIfAny("numbered", 120),
+            Drawing = DrawingReader.Read(map, positions, problems),
         };
     }
 

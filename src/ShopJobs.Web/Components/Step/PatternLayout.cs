@@ -18,8 +18,11 @@ public sealed record PatternLayout(double Width, double Height, IReadOnlyDiction
     private const double RowStep = 124;
     private const double Margin = 66;
 
-    /// <summary>Three to nine positions on a circle, any other count in rows of up to five.</summary>
-    public static PatternLayout For(int count) => count is >= LeastRound and <= MostRound ? Round(count) : Rows(count);
+    /// <summary>As the register draws the joint; where it does not, three to nine positions on a circle, any other count in rows of up to five.</summary>
+    public static PatternLayout For(int count, JointDrawing? drawing = null) =>
+        drawing is null || !drawing.Draws(count) ? count is >= LeastRound and <= MostRound ? Round(count) : Rows(count)
+        : drawing.IsRound ? Round(count, drawing.IsClockwise ? 1 : -1, fromTop: true)
+        : Rows(drawing.Rows);
 
     /// <summary>The lines between one visit and the next, in order of the visits.</summary>
     public IEnumerable<((double X, double Y) From, (double X, double Y) To)> Lines(Stage stage)
@@ -36,14 +39,14 @@ public sealed record PatternLayout(double Width, double Height, IReadOnlyDiction
         : Points.Count == 4 ? "1 is at the top left, then clockwise"
         : "1 is at the top, then clockwise";
 
-    private static PatternLayout Round(int count)
+    private static PatternLayout Round(int count, int way = 1, bool fromTop = false)
     {
         const double Edge = 400;
         var radius = (Edge / 2) - Margin;
-        var turn = count == 4 ? -Math.PI / 4 : 0;
+        var turn = count == 4 && !fromTop ? -Math.PI / 4 : 0;
         return new PatternLayout(Edge, Edge, Enumerable.Range(1, count).ToDictionary(number => number, number =>
         {
-            var angle = (2 * Math.PI * (number - 1) / count) + turn;
+            var angle = (way * 2 * Math.PI * (number - 1) / count) + turn;
             return ((Edge / 2) + (radius * Math.Sin(angle)), (Edge / 2) - (radius * Math.Cos(angle)));
         }), true);
     }
@@ -51,12 +54,13 @@ public sealed record PatternLayout(double Width, double Height, IReadOnlyDiction
     private static PatternLayout Rows(int count)
     {
         var across = count <= MostInRow ? count : Math.Min(MostInRow, (count + 1) / 2);
-        var down = (count + across - 1) / across;
-        return new PatternLayout(
-            (2 * Margin) + ((across - 1) * RowStep),
-            (2 * Margin) + ((down - 1) * RowStep),
-            Enumerable.Range(1, count).ToDictionary(number => number, number =>
-                (Margin + ((number - 1) % across * RowStep), Margin + ((number - 1) / across * RowStep))),
-            false);
+        return Rows([.. Enumerable.Range(1, count).Chunk(across)]);
     }
+
+    private static PatternLayout Rows(IReadOnlyList<IReadOnlyList<int>> rows) => new(
+        (2 * Margin) + ((rows.Max(row => row.Count) - 1) * RowStep),
+        (2 * Margin) + ((rows.Count - 1) * RowStep),
+        rows.SelectMany((row, down) => row.Select((number, across) => (number, At: (Margin + (across * RowStep), Margin + (down * RowStep)))))
+            .Where(one => one.number > 0).ToDictionary(one => one.number, one => one.At),
+        false);
 }
