@@ -76,7 +76,7 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
         }
 
         await page.Locator(".tick").ClickAsync();
-        await touches.SignAsync(page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: looked at by me" }), DemoPeople.Engines);
+        await touches.SignAsync(page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: I checked" }), DemoPeople.Engines);
         await touches.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis);
         await page.Locator(".signed").WaitForAsync();
         await RowAsync("Five nuts at 110 N·m, the second person, and signed");

@@ -181,7 +181,7 @@ public sealed class SignPanelTests : BunitContext
         Assert.Equal(2, panels.FindAll(".witness-panel").Count);
 
         Assert.Empty(panels.FindAll("input"));
-        await panels.FindAll(".witness-panel")[0].QuerySelectorAll("button").Single(button => button.TextContent.Contains("moved by me", StringComparison.Ordinal)).ClickAsync(new());
+        await panels.FindAll(".witness-panel")[0].QuerySelectorAll("button").Single(button => button.TextContent.Contains("I moved", StringComparison.Ordinal)).ClickAsync(new());
         await panels.FindAll(".witness-panel")[1].QuerySelector(".button-main")!.ClickAsync(new());
 
         Assert.Equal([(1, WitnessMethod.FirstMovement), (2, WitnessMethod.LookedAtMark)], asked.Select(one => (one.Awaited.Stage.Number, one.Method)));

@@ -3,7 +3,7 @@ using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Web.Components.Step;
 
-/// <summary>How the car must stand for a stage, and what of that nobody has said yet.</summary>
+/// <summary>The car's condition for a stage, and what of that nobody has said yet.</summary>
 public sealed record CarStands(StepScene Scene, Stage Stage, GroupInstance Instance)
 {
     /// <summary>Conditions that nobody has said, or that do not hold any more.</summary>
@@ -46,7 +46,7 @@ public sealed record CarStands(StepScene Scene, Stage Stage, GroupInstance Insta
             return "Nobody has said how it is.";
         }
 
-        var words = $"Last said: {ConditionWords.Plain(said.Value)}, {ConditionWords.By(said, Scene.Reading.Now, Scene.Names)}";
+        var words = $"Last said: {ConditionSaid.Value(said.Value)}, {ConditionWords.By(said, Scene.Reading.Now, Scene.Names)}";
         return Scene.State.EndOf(Scene.Reading.Now, said) is { } end ? $"{words}; {ConditionWords.Of(end, Scene.Reading.Now)}." : $"{words}.";
     }
 
