@@ -35,6 +35,8 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 
     public DbSet<ToolRow> Tools => Set<ToolRow>();
 
+    public DbSet<ToolKeyRow> ToolKeys => Set<ToolKeyRow>();
+
     public DbSet<ProcedureRevision> Procedures => Set<ProcedureRevision>();
 
     public DbSet<StepRemark> StepRemarks => Set<StepRemark>();

@@ -2,6 +2,7 @@ using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
 using ShopJobs.Web.Components.Clock;
 using ShopJobs.Web.Components.CustomerData;
+using ShopJobs.Web.Components.Devices;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.Instruments;
@@ -42,6 +43,7 @@ internal static class Features
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
+        services.AddSingleton<PickedTools>().AddSingleton<KeptReadings>().AddSingleton<ReadingDesk>().AddSingleton<ToolKeyBook>().AddScoped<ToolKeys>();
         services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
         return services;
     }

@@ -12,6 +12,9 @@ public static class Limits
     /// <summary>Customers' pages: 30 a minute.</summary>
     public const string CustomerPage = "customer-page";
 
+    /// <summary>Readings that tools send: 120 a minute.</summary>
+    public const string Device = "device";
+
     internal static IServiceCollection AddLimits(this IServiceCollection services) => services.AddRateLimiter(options =>
     {
         options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
@@ -19,6 +22,7 @@ public static class Limits
             "Too many tries from this address. Wait a minute, then try again.", cancellation);
         Add(options, Door, 60);
         Add(options, CustomerPage, 30);
+        Add(options, Device, 120);
     });
 
     private static void Add(RateLimiterOptions options, string name, int perMinute) =>

@@ -5,6 +5,7 @@ using MudBlazor.Services;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components;
 using ShopJobs.Web.Components.CustomerData;
+using ShopJobs.Web.Components.Devices;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
@@ -100,6 +101,7 @@ internal static class ShopHost
         app.MapCustomerData();
         StartProgress.Map(app);
         app.MapCells();
+        app.MapDevices();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders
     }

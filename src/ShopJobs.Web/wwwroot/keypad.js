@@ -42,6 +42,8 @@
   };
   const sayUnsent = (record, why, buttons) => say('unsent', [`Not saved: ${record.label}.`, why], buttons);
 
+  const tell = (what, detail) => document.dispatchEvent(new CustomEvent(`shop:${what}`, { detail }));
+
   // A number with its unit as people write it: 90°, 110 N·m.
   const amount = (text, unit) => unit === '°' ? text + unit : `${text} ${unit}`;
 
@@ -102,7 +104,12 @@
       if (DRAFT + keypad()?.dataset.cell === record.draft) field().value = '';
     }
     sessionStorage.setItem(SAID, JSON.stringify(said));
-    if (!answer.saved || await shows(answer.number)) { say(said.kind, said.lines); sessionStorage.removeItem(SAID); return; }
+    if (!answer.saved || await shows(answer.number)) {
+      say(said.kind, said.lines);
+      sessionStorage.removeItem(SAID);
+      tell('settled', { id: record.id, what: record.report.what, saved: answer.saved === true, words: answer.words });
+      return;
+    }
     location.reload(); // the page's own line is dead, and the server can be reached
   };
   const shows = async number => {
@@ -117,8 +124,7 @@
     resting = true;
     setTimeout(() => { resting = false; tend(); }, BETWEEN_TAPS);
   };
-  const submit = (report, label, { draft = null, tapped = false } = {}) => {
-    const id = crypto.randomUUID();
+  const submit = (report, label, { draft = null, tapped = false, id = crypto.randomUUID() } = {}) => {
     const helpers = [...document.querySelectorAll('[data-with]:checked')].map(box => box.value);
     const made = { ...report, session: kept(SESSION) ?? report.session, ...(helpers.length ? { helpers } : {}) };
     keep(UNSENT + id, JSON.stringify({ id, label, draft, at: Date.now(), report: made }));
@@ -163,7 +169,7 @@
     clearTimeout(spoil.timer);
     spoil.timer = setTimeout(() => { spoiled = false; }, 1500);
   };
-  const ask = (text, lines) => { write(''); again = `${keypad().dataset.cell} ${text}`; say('ask', [...lines, 'Type it again.']); };
+  const ask = (text, lines) => { write(''); again = `${keypad().dataset.cell} ${text}`; say('ask', [...lines, 'Type it again.']); tell('asked'); };
 
   const doubt = (text, value, guard) => {
     const other = guard.alike.find(one => value >= one.least && value <= one.most);
@@ -191,11 +197,19 @@
     const lines = again === `${pad.dataset.cell} ${text}` ? null : doubt(text, Number(text.replace(',', '.')), guard);
     if (lines) { ask(text, lines); return; }
     again = null;
-    if (pad.dataset.mode === 'setting') {
-      setTo(pad, text);
-    } else {
-      submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, ${amount(text, guard.unit)}`, { draft: DRAFT + pad.dataset.cell });
-    }
+    if (pad.dataset.mode === 'setting') setTo(pad, text);
+    else record(text);
+  };
+  const record = (text, id) => {
+    const { report, label, guard, cell } = keypad().dataset;
+    submit({ ...JSON.parse(report), value: text }, `${label}, ${amount(text, JSON.parse(guard).unit)}`, { draft: DRAFT + cell, id });
+  };
+  const doubtOf = text => doubt(text, Number(text.replace(',', '.')), JSON.parse(keypad().dataset.guard));
+  // What a device has read, as if it had been typed: what is asked first, or null where it is on its way.
+  const read = (text, { id = crypto.randomUUID(), sure = false }) => {
+    const lines = sure ? null : doubtOf(text);
+    if (!lines) record(text, id ?? crypto.randomUUID());
+    return lines;
   };
   const clicked = () => {
     const pad = keypad(), text = settingOf(pad), guard = JSON.parse(pad.dataset.guard);
@@ -260,7 +274,7 @@
     flush();
   };
 
-  const isElsewhere = target => target !== field() && target?.closest?.('input, textarea, select, [contenteditable="true"], .mud-dialog');
+  const isElsewhere = target => target !== field() && target?.closest?.('input:not([type=checkbox], [type=radio]), textarea, select, [contenteditable="true"], .mud-dialog');
   const ready = () => keypad() && keypad().dataset.set !== 'yes' && !at('.mud-dialog, dialog[open]');
   document.addEventListener('keydown', event => {
     if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented || !ready() || isElsewhere(event.target)) return;
@@ -334,6 +348,7 @@
   window.shopStep = {
     drafts: () => kept(stepDraft()) ?? '{}',
     look: () => requestAnimationFrame(() => at('[data-answer]')?.scrollIntoView({ block: 'center' })),
+    keypad: { busy, doubt: doubtOf, read, standing: () => keypad() && { cell: keypad().dataset.cell, label: keypad().dataset.label } },
     told: (kind, lines) => say(kind, lines), // what was said of a record gives way to what became of it
     forget: () => keep(stepDraft(), null),
     note: (name, value) => {

@@ -20,3 +20,5 @@
     if (meant.button.isConnected) meant.button.click();
   }, true);
 })();
+// A button that prints its page.
+addEventListener('click', event => { if (event.target.closest?.('[data-print]')) print(); });

@@ -56,6 +56,13 @@ public sealed class ClockedShop : WebApplicationFactory<Program>
     /// <summary>The car as its logbook says now.</summary>
     public CarReading Read(CarId car) => Services.GetRequiredService<CarDesk>().Read(car, null);
 
+    /// <summary>A person's name as it is now.</summary>
+    public string NameOf(PersonId person)
+    {
+        using var rows = Services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContext();
+        return rows.People.Single(one => one.Id == person).Name;
+    }
+
     /// <summary>Every fault that verifying all logbooks finds.</summary>
     public IReadOnlyList<string> VerifyAll() =>
         [.. new LogbookVerifier(Path.Combine(folder.FullName, "shop.db"), EntryCodec.KeysOf).Verify().Problems.Select(problem => problem.ToString())];

@@ -1,10 +1,14 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Tools;
 using ShopJobs.Tests.Shared;
+using ShopJobs.Web.Components.Devices;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.People;
+using ShopJobs.Web.Data.Tools;
 using ShopJobs.Web.Demo;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
@@ -47,6 +51,17 @@ public sealed class DemoFolder : IAsyncDisposable
 
     /// <summary>The car as its logbook says now, read from the file beside the running program.</summary>
     public CarReading Read(CarId car) => services.GetRequiredService<CarDesk>().Read(car, null);
+
+    /// <summary>A new key for a tool, made beside the running program.</summary>
+    public async Task<string> NewKeyAsync(ToolId tool)
+    {
+        var key = ToolKeyBook.NewKey();
+        await using var shop = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
+        await shop.ToolKeys.Where(row => row.ToolId == tool.Value).ExecuteDeleteAsync();
+        shop.ToolKeys.Add(new ToolKeyRow { Id = Guid.NewGuid(), ToolId = tool.Value, KeyHash = ToolKeyBook.HashOf(key), MadeAt = DateTime.UtcNow });
+        await shop.SaveChangesAsync();
+        return key;
+    }
 
     public async ValueTask DisposeAsync()
     {

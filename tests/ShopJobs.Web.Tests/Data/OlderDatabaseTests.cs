@@ -249,6 +249,30 @@ public sealed class OlderDatabaseTests : IDisposable
     }
 
     [Fact]
+    public async Task A_file_from_before_tools_had_keys_keeps_its_tools_and_takes_one_living_key_each()
+    {
+        var (tool, lead) = (Guid.NewGuid(), new PersonId(Guid.NewGuid()));
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("PlacesOfTheShop");
+            Assert.EndsWith("_ToolKeys", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            await older.Database.ExecuteSqlAsync($"INSERT INTO Tools (Id, Name, ChangedAt, Revision) VALUES ({tool}, 'W8', '2026-01-01', {tool})");
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        Assert.Equal("W8", (await shop.Tools.SingleAsync()).Name);
+        Assert.Empty(await shop.ToolKeys.ToListAsync());
+        shop.ToolKeys.Add(new() { Id = Guid.NewGuid(), ToolId = tool, KeyHash = [1], MadeBy = lead, EndedAt = DateTime.UnixEpoch });
+        shop.ToolKeys.Add(new() { Id = Guid.NewGuid(), ToolId = tool, KeyHash = [2], MadeBy = lead });
+        await shop.SaveChangesAsync();
+        shop.ToolKeys.Add(new() { Id = Guid.NewGuid(), ToolId = tool, KeyHash = [3], MadeBy = lead });
+        await Assert.ThrowsAsync<DbUpdateException>(() => shop.SaveChangesAsync());
+    }
+
+    [Fact]
     public async Task The_logbook_is_as_guarded_after_the_migration_as_before()
     {
         await services.MigrateShopAsync();

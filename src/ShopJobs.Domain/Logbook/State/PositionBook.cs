@@ -77,7 +77,10 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     public IReadOnlyList<HoldReason> Problems => Judging.ProblemsOf(this);
 
     /// <summary>Why it holds its position; null when nothing is wrong, or it was used as is, or what is wrong has a way out without a decision.</summary>
-    public HoldReason? HoldReason => AcceptedBy is null && Problems is [var first, ..] && !IsShort && !AwaitsCountersign ? first : null;
+    public HoldReason? HoldReason => Outcome == PullOutcome.Held ? Problems[0] : null;
+
+    /// <summary>What became of it: used as is, it counts whatever is wrong with it. A void is apart from this.</summary>
+    public PullOutcome Outcome => AcceptedBy is null ? PullOutcomes.Of(Problems) : PullOutcome.Counts;
 
     /// <summary>Over the maximum of its joint, or turned too far: what it rides on was stretched as far.</summary>
     public bool ReachesWhatItRidesOn => Problems.Contains(Logbook.HoldReason.TurnOutside)
@@ -87,13 +90,13 @@ public sealed record Pull(long Number, DateTime At, PersonId Person, TorqueRecor
     private IEnumerable<EnteredTorque> Values => new[] { Confirmed ?? Fact.Value }.Concat(Unconfirmed.Cast<EnteredTorque?>()).OfType<EnteredTorque>();
 
     /// <summary>Made by somebody without the right, and nothing else is wrong: whoever stood by countersigns it.</summary>
-    public bool AwaitsCountersign => AcceptedBy is null && Problems is [Logbook.HoldReason.NoRightToRecord];
+    public bool AwaitsCountersign => Outcome == PullOutcome.AwaitsCountersign;
 
     /// <summary>True while nobody with the right has answered for it.</summary>
     public bool WaitsForAnswer => AwaitsCountersign && CountersignedBy is null && !Voided;
 
     /// <summary>Short of the range, and nothing else wrong: the procedure says what to do, nobody need decide.</summary>
-    public bool IsShort => AcceptedBy is null && Problems is [Logbook.HoldReason.UnderRange];
+    public bool IsShort => Outcome == PullOutcome.Short;
 }
 
 /// <summary>A re-torque after the drive, with its instant.</summary>

@@ -924,6 +924,42 @@ namespace ShopJobs.Web.Data.Migrations
                     b.ToTable("Acknowledgements");
                 });
 
+            modelBuilder.Entity("ShopJobs.Web.Data.Tools.ToolKeyRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("EndedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("KeyHash")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MadeBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ToolId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("KeyHash")
+                        .IsUnique();
+
+                    b.HasIndex("ToolId")
+                        .IsUnique()
+                        .HasFilter("EndedAt IS NULL");
+
+                    b.ToTable("ToolKeys", (string)null);
+                });
+
             modelBuilder.Entity("ShopJobs.Web.Data.Tools.ToolRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1152,6 +1188,15 @@ namespace ShopJobs.Web.Data.Migrations
                     b.HasOne("ShopJobs.Web.Data.Cars.Customer", null)
                         .WithMany()
                         .HasForeignKey("CustomerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopJobs.Web.Data.Tools.ToolKeyRow", b =>
+                {
+                    b.HasOne("ShopJobs.Web.Data.Tools.ToolRow", null)
+                        .WithMany()
+                        .HasForeignKey("ToolId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
