@@ -2,7 +2,7 @@
 // the keypad (keypad.js). What cannot be taken at once is kept on this tablet and asked beside the keypad, one thing at a time.
 (() => {
   const PENDING = 'shop.device.asked', DONE = 'shop.device.done', MUTED = 'shop.muted';
-  const PATIENCE = 4000, UNFINISHED = 3000, REMEMBERED = 50;
+  const PATIENCE = 4000, UNFINISHED = 3000, READ = 60000, REMEMBERED = 50;
   const at = selector => document.querySelector(selector);
   const keypad = () => window.shopStep.keypad;
   const page = () => at('[data-step]');
@@ -54,6 +54,21 @@
     draw();
   });
   document.addEventListener('shop:asked', () => sound('look'));
+
+  // A word to the one person at this tablet: gone when it is read, when the tablet is left or locked, or by itself. Kept nowhere.
+  const think = text => {
+    const word = Object.assign(document.createElement('aside'), { className: 'private-word' });
+    word.setAttribute('role', 'status');
+    const button = Object.assign(document.createElement('button'), { type: 'button', className: 'button', textContent: 'I have read it' });
+    button.addEventListener('click', () => word.remove());
+    at('.private-word')?.remove();
+    document.body.append(word);
+    word.append(Object.assign(document.createElement('p'), { textContent: text }), button);
+    setTimeout(() => word.remove(), READ);
+    const gone = new MutationObserver(() => { if (at('#lock[open]') || !page()) { gone.disconnect(); word.remove(); } });
+    gone.observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['open', 'data-step'] });
+  };
+  document.addEventListener('shop:settled', event => { if (event.detail.thought) think(event.detail.thought); });
 
   // What is asked.
   const words = item => `${item.text} ${item.unit}`.replace(' °', '°');
@@ -173,6 +188,7 @@
 
   window.shopDevice = {
     offer,
+    think,
     listen: reference => { line = reference; draw(); },
     leave: () => { line = null; },
   };

@@ -2,7 +2,7 @@
 // keeps its id until the server has answered it: through cut lines, silence, reloads and restarts. No framework, on purpose.
 (() => {
   const DRAFT = 'shop.draft.', UNSENT = 'shop.unsent.', SETTING = 'shop.setting.', WITH = 'shop.with.', STEP = 'shop.step.', SAID = 'shop.said', SESSION = 'shop.session';
-  const TIMEOUT = 5000, REST = 3000, PAGE_WAIT = 2000, BETWEEN_TAPS = 700;
+  const TIMEOUT = 5000, REST = 3000, PAGE_WAIT = 2000, BETWEEN_TAPS = 700, LATE = 2000;
   const at = selector => document.querySelector(selector);
   const page = () => at('[data-step]');
   const keypad = () => at('[data-keypad]');
@@ -54,7 +54,7 @@
     try {
       const response = await fetch('/cells', {
         method: 'POST', headers: { 'Content-Type': 'application/json' }, cache: 'no-store', redirect: 'error', signal: stop.signal,
-        body: JSON.stringify({ ...record.report, id: record.id }),
+        body: JSON.stringify({ ...record.report, id: record.id, ...(Date.now() - record.at > LATE ? { late: true } : {}) }),
       });
       const answer = response.headers.get('Content-Type')?.includes('json') ? await response.json() : {};
       return { words: [], ...answer, status: response.status };
@@ -107,7 +107,7 @@
     if (!answer.saved || await shows(answer.number)) {
       say(said.kind, said.lines);
       sessionStorage.removeItem(SAID);
-      tell('settled', { id: record.id, what: record.report.what, saved: answer.saved === true, words: answer.words });
+      tell('settled', { id: record.id, what: record.report.what, saved: answer.saved === true, words: answer.words, thought: answer.thought });
       return;
     }
     location.reload(); // the page's own line is dead, and the server can be reached

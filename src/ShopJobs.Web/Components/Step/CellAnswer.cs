@@ -18,6 +18,10 @@ public sealed record CellAnswer(bool Saved, bool Counts, long Number, IReadOnlyL
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool MayReport { get; init; }
 
+    /// <summary>A word to whoever reported it, and to nobody else.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Thought { get; init; }
+
     /// <summary>The tablet should try again by itself.</summary>
     [JsonIgnore]
     public bool TryAgain { get; init; }

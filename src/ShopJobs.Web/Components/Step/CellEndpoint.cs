@@ -75,6 +75,12 @@ internal static class CellEndpoint
         }
 
         var answer = CellAnswer.Of(await desk.RunAsync(car, new CommandId(id), here, command, cancellation: CancellationToken.None));
+        if (answer is { Saved: true, Repeated: false } && report.Late != true && command is RecordTorque { Kind: not TorqueKind.SettingConfirmed }
+            && SecondThoughts.OnPull(desk.Read(car, here.Person).State, here.Person) is { } thought)
+        {
+            answer = answer with { Thought = SecondThoughtWords.Of(thought) };
+        }
+
         return Results.Json(answer, statusCode: answer switch
         {
             { Saved: true } => StatusCodes.Status200OK,

@@ -90,6 +90,9 @@ public sealed record CellReport(CellReportKind What, Guid Person, Guid Car)
     /// <summary>True where the lead reports it for a person who does not work here any more: it is recorded and does not count.</summary>
     public bool? ForLeaver { get; init; }
 
+    /// <summary>It was kept on the tablet for a while before it was sent: when it was made is not known here.</summary>
+    public bool? Late { get; init; }
+
     /// <summary>Lot of new hardware, where it was read off the bag.</summary>
     public string? Lot { get; init; }
 

@@ -17,7 +17,7 @@ namespace ShopJobs.Web.Components.Step;
 
 /// <summary>The technician's screen: one step of one car.</summary>
 public sealed partial class StepPage(
-    StepDesk desk, CarSigning signing, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock, NavigationManager navigation) : IDisposable
+    StepDesk desk, CarSigning signing, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock, NavigationManager navigation, TimeProvider time) : IDisposable
 {
     private readonly Dictionary<string, ReasonGiven> typed = [];
     private StepAnswersDraft draft = new();
@@ -151,7 +151,12 @@ public sealed partial class StepPage(
         var finding = asked.Accepted ? null : await AskAsync(StepSheet.Finding(asked));
         if (asked.Accepted || finding is not null)
         {
+            var opened = time.GetTimestamp();
             Keep(await signing.SignAsync(shown.Car.Id, StepSheet.ToWitness(shown, asked, finding?.Text)), finding);
+            if (asked.Accepted && answer is { Recorded: true } && SecondThoughts.OnLook(time.GetElapsedTime(opened)) is { } thought)
+            {
+                await script.InvokeVoidAsync("shopDevice.think", SecondThoughtWords.Of(thought));
+            }
         }
     });
 
