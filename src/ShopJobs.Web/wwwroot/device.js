@@ -166,7 +166,7 @@
     if (!/^T\d{8}$/.test(label)) { window.shopStep.told('ask', [`${label} is no whole tool label. Scan it again, or choose the tool by hand.`]); sound('look'); return; }
     if (!line) { window.shopStep.told('ask', ['No pull is next here, so no tool is taken.']); return; }
     try {
-      const { taken, words: said } = await line.invokeMethodAsync('TakeLabelAsync', label);
+      const { taken, words: said } = await Promise.race([line.invokeMethodAsync('TakeLabelAsync', label), new Promise((_, late) => setTimeout(late, PATIENCE))]);
       window.shopStep.told(taken ? 'saved' : 'ask', [said]);
       if (!taken) sound('look');
     } catch { window.shopStep.told('ask', ['The label could not be looked up: no line to the server. Scan it again.']); }
