@@ -34,22 +34,36 @@ public sealed class LogbookNoticesTests : IDisposable
     }
 
     [Fact]
-    public async Task Notices_come_after_the_commit_in_the_order_of_the_entries_and_none_of_what_was_refused()
+    public async Task A_notice_comes_after_the_commit_and_none_of_what_was_refused()
     {
         var program = disk.Open();
         var heard = new BlockingCollection<(LogbookNotice Notice, int Notes)>();
         using var screen = program.Notices.Subscribe(notice => heard.Add((notice, disk.Open().Notes(notice.Logbook).Count)));
 
+        Assert.IsType<RunResult.Refused>(await program.RunAsync(_ => new Decision.Refuse(NoteBook.Answer(""))));
         await program.NoteAsync("first");
         Assert.Equal((new LogbookNotice(LogbookOnDisk.Car, 1), 1), Next(heard));
-        Assert.IsType<RunResult.Refused>(await program.RunAsync(_ => new Decision.Refuse(NoteBook.Answer(""))));
+    }
+
+    [Fact]
+    public async Task What_came_while_screens_were_reading_is_told_in_its_order_and_of_each_logbook_only_the_newest()
+    {
+        var program = disk.Open();
+        using var gate = new ManualResetEventSlim();
+        var heard = new BlockingCollection<LogbookNotice>();
+        using var screen = program.Notices.Subscribe(notice =>
+        {
+            heard.Add(notice);
+            gate.Wait();
+        });
+        await program.NoteAsync("first");
+        Assert.Equal(new LogbookNotice(LogbookOnDisk.Car, 1), Next(heard));
         await program.NoteAsync("second");
         await program.NoteAsync("elsewhere", logbook: LogbookOnDisk.OtherCar);
         await program.NoteAsync("third");
 
-        Assert.Equal(
-            [new(LogbookOnDisk.Car, 2), new(LogbookOnDisk.OtherCar, 1), new LogbookNotice(LogbookOnDisk.Car, 3)],
-            [Next(heard).Notice, Next(heard).Notice, Next(heard).Notice]);
+        gate.Set();
+        Assert.Equal([new(LogbookOnDisk.OtherCar, 1), new LogbookNotice(LogbookOnDisk.Car, 3)], [Next(heard), Next(heard)]);
     }
 
     [Fact]
@@ -87,21 +101,21 @@ public sealed class LogbookNoticesTests : IDisposable
     {
         var program = disk.Open();
         using var gate = new ManualResetEventSlim();
-        var heard = new List<long>();
+        var heard = new BlockingCollection<LogbookNotice>();
         using var screen = program.Notices.Subscribe(notice =>
         {
+            heard.Add(notice);
             gate.Wait();
-            heard.Add(notice.Number);
         });
-        foreach (var text in (string[])["first", "second", "third"])
-        {
-            await program.NoteAsync(text);
-        }
+        await program.NoteAsync("first");
+        Assert.Equal(1, Next(heard).Number);
+        await program.NoteAsync("elsewhere", logbook: LogbookOnDisk.OtherCar);
+        await program.NoteAsync("second");
 
         var ending = Task.Run(program.Notices.Dispose);
         gate.Set();
         await ending.WaitAsync(Patience);
-        Assert.Equal([1, 2, 3], heard);
+        Assert.Equal([new(LogbookOnDisk.OtherCar, 1), new LogbookNotice(LogbookOnDisk.Car, 2)], heard);
     }
 
     private static T Next<T>(BlockingCollection<T> heard) =>

@@ -8,7 +8,7 @@ public readonly record struct LogbookNotice(LogbookId Logbook, long Number);
 
 /// <summary>
 /// Tells screens in this process that a logbook has grown, after the commit. It says where to look, not what to show. Notices are told
-/// in their order on a thread of their own: whoever recorded something has the answer before any screen begins to read.
+/// in their order on a thread of their own: whoever recorded something does not wait for a screen that reads.
 /// </summary>
 public sealed class LogbookNotices(ILogger<LogbookNotices> log) : IDisposable
 {
@@ -65,7 +65,7 @@ public sealed class LogbookNotices(ILogger<LogbookNotices> log) : IDisposable
     {
         while (waiting.Reader.WaitToReadAsync().AsTask().GetAwaiter().GetResult())
         {
-            while (waiting.Reader.TryRead(out var notice))
+            foreach (var notice in Newest())
             {
                 foreach (var listener in listeners)
                 {
@@ -73,6 +73,19 @@ public sealed class LogbookNotices(ILogger<LogbookNotices> log) : IDisposable
                 }
             }
         }
+    }
+
+    // Of a logbook that grew several times while screens were reading, only how far it is now.
+    private List<LogbookNotice> Newest()
+    {
+        var newest = new OrderedDictionary<LogbookId, LogbookNotice>();
+        while (waiting.Reader.TryRead(out var notice))
+        {
+            newest.Remove(notice.Logbook);
+            newest.Add(notice.Logbook, notice);
+        }
+
+        return [.. newest.Values];
     }
 
     private void Tell(Action<LogbookNotice> listener, LogbookNotice notice)
