@@ -1,5 +1,6 @@
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
+using ShopJobs.Web.Components.Catalogue;
 using ShopJobs.Web.Components.Clock;
 using ShopJobs.Web.Components.CustomerData;
 using ShopJobs.Web.Components.FirstStart;
@@ -43,6 +44,7 @@ internal static class Features
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
         services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
+        services.AddScoped<CatalogueBook>();
         return services;
     }
 }
