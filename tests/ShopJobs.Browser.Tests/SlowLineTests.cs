@@ -177,7 +177,7 @@ public sealed class SlowLineTests : IAsyncLifetime
         await page.OpenAsync($"/cars/{car.Value}/summary");
         await Assertions.Expect(page.Locator("#advice")).ToHaveValueAsync("Pads are thin");
         await page.Locator(".summary-preview", new() { HasText = "Pads are thin" }).WaitForAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Begin anew from the last version" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again from the last version" }).ClickAsync();
         await Assertions.Expect(page.Locator("#advice")).ToHaveValueAsync("");
         await page.OpenAsync($"/cars/{car.Value}/summary");
         await Assertions.Expect(page.Locator("#advice")).ToHaveValueAsync("");

@@ -115,6 +115,19 @@ public sealed class WithoutLineTests(LostConnectionShop shop) : IClassFixture<Lo
         Assert.Equal([(1, 50.5m), (3, 50.3m)], other.Pulls);
     }
 
+    [Fact]
+    public async Task The_keypad_keeps_every_digit_on_a_slow_line()
+    {
+        var tablet = await shop.NextWheelAsync(WorkSeed.WA);
+        var hand = new SlowTyping(tablet.Page, shop.Line);
+
+        await hand.TypeAsync("[data-keypad]");
+        shop.Line.OneWay = TimeSpan.Zero;
+
+        Assert.Equal(["cell-value"], hand.Typed);
+        Assert.Empty(hand.Lost);
+    }
+
     // As the star goes, with nobody to ask; after the fifth there is nothing more.
     private static async Task PullAllAsync(LostConnectionTablet tablet)
     {

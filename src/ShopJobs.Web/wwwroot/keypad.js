@@ -8,7 +8,7 @@
   const page = () => at('[data-step]');
   const keypad = () => at('[data-keypad]');
   const field = () => at('[data-keypad-field]');
-  let running = false, resting = false, spoiled = false, without = false, wake = () => {}, again = null, seen = null, said = null;
+  let running = false, resting = false, spoiled = false, without = false, silent = false, wake = () => {}, again = null, seen = null, said = null;
   const leftToOthers = new Set(), answered = new Set();
 
   // What is kept on the tablet.
@@ -29,11 +29,12 @@
   };
   const standing = () => {
     if (!keypad()) return null;
+    if (!without) return cells()[0];
     const done = new Set([...unsent().filter(mine).map(record => record.cell), ...answered]);
     return cells().find(one => !done.has(one.cell)) ?? null;
   };
   // Nothing is pulled on over a report that is no pull, or that the server will stop the joint for.
-  const goesOn = () => without && unsent().filter(mine).every(record => record.cell && !record.stops) && standing() !== null;
+  const goesOn = () => silent && unsent().filter(mine).every(record => record.cell && !record.stops) && standing() !== null;
   const waits = () => resting || running || unsent().some(mine);
   const busy = () => resting || (waits() && !goesOn());
 
@@ -89,13 +90,13 @@
     if (running || !at('[data-person]')) return;
     running = true;
     tend();
-    let tries = 0, wasWithout = false, toldOthers = null, record;
+    let tries = 0, toldOthers = null, record;
     while ((record = unsent().find(one => mine(one) || !leftToOthers.has(one.id)))) {
       if (tries === 0 && !without) sayUnsent(record, 'Sending…');
       const answer = await post(record);
       if (answer.status === 0 || answer.status === 429 || answer.status >= 500) {
-        without = answer.status === 0;
-        wasWithout ||= without;
+        silent = answer.status === 0;
+        without ||= silent;
         tend();
         if (answer.words[0]) sayUnsent(record, answer.words[0], tries < 3 ? [] : [['Discard it', 'discard', record.id]]);
         else if (mine(record)) sayWithout();
@@ -104,7 +105,7 @@
         continue;
       }
       tries = 0;
-      without = false;
+      silent = false;
       tend();
       if (answer.status === 409 && !mine(record)) {
         leftToOthers.add(record.id);
@@ -119,9 +120,9 @@
         settle(record, answer);
       }
     }
-    if (settled().length > 0 || wasWithout) await tellSettled(toldOthers);
+    if (settled().length > 0 || without) await tellSettled(toldOthers);
     answered.clear();
-    running = false;
+    running = without = false;
     tend();
   };
 
@@ -172,7 +173,7 @@
     keep(UNSENT + id, JSON.stringify({ id, label, draft, cell, stops, at, report: made }));
     if (tapped) { // a glove's second tap is no second report
       resting = true;
-      setTimeout(() => { resting = false; tend(); if (without) sayWithout(); }, BETWEEN_TAPS);
+      setTimeout(() => { resting = false; tend(); if (goesOn()) sayWithout(); }, BETWEEN_TAPS);
     }
     if (running) { tend(); sayWithout(); } // without the line: it waits behind the others
     flush();
@@ -182,7 +183,7 @@
   const write = text => {
     field().value = text;
     keep(DRAFT + standing().cell, text || null);
-    if (without && unsent().some(mine)) sayWithout();
+    if (silent && unsent().some(mine)) sayWithout();
     else if (text) say('unsent', [`Not saved yet: ${text}. Press ${enterWord()}.`]);
     else if (at('[data-cell-status]')?.dataset.kind === 'unsent') say('', []);
   };

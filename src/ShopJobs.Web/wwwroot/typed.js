@@ -70,7 +70,7 @@ window.shopTyped = (() => {
   new MutationObserver(() => { look(); giveBack(); }).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['class'] });
   for (const old of Object.keys(localStorage)) if (old.startsWith(KEPT) && isOld(JSON.parse(localStorage.getItem(old)))) localStorage.removeItem(old);
 
-  // The section was recorded, or begins anew: nothing of this page is kept any more.
+  // The section was recorded, or begins again: nothing of this page is kept any more.
   return {
     forget: () => {
       localStorage.removeItem(key());

@@ -12,7 +12,7 @@ internal sealed class SlowTyping(IPage page, TcpProxy line)
     private const string Fields =
         "input:not([type=checkbox], [type=radio], [type=date], [type=hidden], [type=file], [readonly], [disabled]):visible, textarea:not([readonly], [disabled]):visible";
 
-    private const string Facts =
+    private const string FactsOf =
         "field => JSON.stringify({ Id: field.id, Secret: field.type === 'password', Digits: ['decimal', 'numeric', 'none'].includes(field.inputMode), Most: field.maxLength })";
 
     private static readonly TimeSpan OneWay = TimeSpan.FromMilliseconds(150);
@@ -25,11 +25,16 @@ internal sealed class SlowTyping(IPage page, TcpProxy line)
     public HashSet<string> Typed { get; } = [];
 
     /// <summary>Goes to a page; its fields have not been typed into yet.</summary>
-    public async Task OpenAsync(string address, bool hasLine)
+    /// <param name="script">What happens there first; null for nothing.</param>
+    public async Task OpenAsync(string address, bool hasLine, string? script = null)
     {
         line.OneWay = TimeSpan.Zero;
         typed.Clear();
         await (hasLine ? page.OpenAsync(address) : page.GotoAsync(address));
+        if (script is not null)
+        {
+            await page.EvaluateAsync(script);
+        }
     }
 
     /// <summary>Touches whatever shows these words, with the line as it should be.</summary>
@@ -43,9 +48,10 @@ internal sealed class SlowTyping(IPage page, TcpProxy line)
     /// <summary>Types into every field in sight under this that was not typed into on this page, and reads what stands there.</summary>
     public async Task TypeAsync(string under)
     {
+        await page.Locator(under).First.WaitForAsync();
         while (await NextAsync(under) is { } field)
         {
-            var facts = JsonSerializer.Deserialize<Field>(await field.EvaluateAsync<string>(Facts)) ?? throw new InvalidOperationException("No field.");
+            var facts = JsonSerializer.Deserialize<Field>(await field.EvaluateAsync<string>(FactsOf)) ?? throw new InvalidOperationException("No field.");
             Assert.True(facts.Id.Length > 0, $"{page.Url}: a field without an id: {await field.EvaluateAsync<string>("field => field.outerHTML")}");
             typed.Add(facts.Id);
             Typed.Add(facts.Id);
@@ -100,6 +106,6 @@ internal sealed class SlowTyping(IPage page, TcpProxy line)
 
     private sealed record Field(string Id, bool Secret, bool Digits, int Most)
     {
-        public string Words => (Secret ? "470913" : Digits ? "48355" : "Cone 4 was dry") is var words && Most > 0 && Most < words.Length ? words[..Most] : words;
+        public string Words => (Secret ? "470913" : Digits ? "48155" : "Cone 4 was dry") is var words && Most > 0 && Most < words.Length ? words[..Most] : words;
     }
 }
