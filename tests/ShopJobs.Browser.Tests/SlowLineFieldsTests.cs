@@ -45,7 +45,9 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         ["lot-{Instance.Group.Id}"] = "new hardware is fitted next",
         ["words"] = "the customer's page; a form without a circuit",
         ["told-{Car.Value}"] = "a tool is in doubt",
-        ["come-in-km"] = "a car has left", ["come-in-unread"] = "a car has left", ["come-in-why"] = "a car has left",
+        ["come-in-km"] = "a car has left",
+        ["come-in-unread"] = "a car has left",
+        ["come-in-why"] = "a car has left",
         ["look-over-finding"] = "a car was driven away without a release",
     };
 
