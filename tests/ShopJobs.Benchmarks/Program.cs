@@ -12,6 +12,12 @@ if (args is ["histories", var given, .. var from])
     return HistoriesVerb.Run(Whole(given), from.Length == 0 ? 0 : Whole(from[0]), Console.Out);
 }
 
+// What whoever records waits for while others watch: "watchers", or "watchers 50" for 50 cars each.
+if (args is ["watchers", .. var rounds])
+{
+    return WatchersVerb.Run(rounds.Length == 0 ? 20 : Whole(rounds[0]), Console.Out);
+}
+
 // Each figure stands beside its floor, measured in the same run: the column "Ratio" is what the budgets are about.
 var config = ManualConfig.Create(DefaultConfig.Instance)
     .AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(15).WithWarmupCount(3))

@@ -14,6 +14,11 @@ public sealed class LostConnectionTablet(
 
     public string Path => path;
 
+    public CarId Car => car;
+
+    /// <summary>The wheel's nuts by number.</summary>
+    public IReadOnlyList<JointPosition> Nuts => nuts;
+
     public ILocator Status => page.Locator("[data-cell-status]");
 
     public ILocator Field => page.Locator("[data-keypad-field]");
@@ -49,6 +54,19 @@ public sealed class LostConnectionTablet(
         .. nuts.SelectMany(nut => shop.Folder.Read(car).State.Of(nut).Pulls).OrderBy(pull => pull.Number)
             .Select(pull => (pull.Fact.Position.Number, pull.Value!.Value.Value)),
     ];
+
+    /// <summary>What is recorded of each pull, in order.</summary>
+    public IReadOnlyList<TorqueRecorded> Facts =>
+        [.. nuts.SelectMany(nut => shop.Folder.Read(car).State.Of(nut).Pulls).OrderBy(pull => pull.Number).Select(pull => pull.Fact)];
+
+    /// <summary>Another page of the same tablet, at the same step.</summary>
+    public async Task<LostConnectionTablet> AnotherPageAsync()
+    {
+        var other = new LostConnectionTablet(shop, context, await context.NewPageAsync(), car, nuts, path);
+        await other.Page.GotoAsync(new Uri(page.Url).PathAndQuery);
+        await other.LiveAsync();
+        return other;
+    }
 
     /// <summary>Ids of reports that the tablet still keeps as unsent.</summary>
     public Task<string[]> UnsentAsync() => page.EvaluateAsync<string[]>("() => Object.keys(localStorage).filter(key => key.startsWith('shop.unsent.'))");

@@ -176,7 +176,7 @@ public sealed class MainJobTests : IAsyncLifetime
         await step.OpenAsync("by-hand@front-left");
         await Assertions.Expect(page.Locator(".lot input")).ToHaveValueAsync("L-4471");
         await step.ReportAllAsync();
-        Assert.DoesNotContain("L-4471", await page.EvaluateAsync<string>("() => JSON.stringify(sessionStorage)"), StringComparison.Ordinal);
+        Assert.DoesNotContain("L-4471", await page.EvaluateAsync<string>("() => JSON.stringify(localStorage)"), StringComparison.Ordinal);
         await step.AnswerAsync();
         await step.SignAsync(DemoPeople.Chassis);
 

@@ -158,7 +158,7 @@ public sealed class SlowLineTests : IAsyncLifetime
         await page.WaitForURLAsync("**/cars");
         await page.OpenAsync(held);
         await page.GetByText(new Regex("Decided: rework")).First.WaitForAsync();
-        Assert.Null(await page.EvaluateAsync<string?>("() => Object.entries(sessionStorage).find(([key]) => key.includes('/held/wheel.nut/front-left/1'))?.[1] ?? null"));
+        Assert.Null(await page.EvaluateAsync<string?>("() => Object.entries(localStorage).find(([key]) => key.includes('/held/wheel.nut/front-left/1'))?.[1] ?? null"));
 
         // A new car half entered, and left by a reload.
         await page.OpenAsync("/cars/new");
@@ -167,6 +167,20 @@ public sealed class SlowLineTests : IAsyncLifetime
         await page.OpenAsync("/cars/new");
         await Assertions.Expect(page.Locator("#name")).ToHaveValueAsync("Ochre");
         await Assertions.Expect(page.Locator("#note")).ToHaveValueAsync("Keys in the safe");
+
+        // A summary says so, and can begin anew.
+        await page.OpenAsync($"/cars/{car.Value}/summary");
+        await Assertions.Expect(page.Locator(".summary-back")).ToBeHiddenAsync();
+        await page.Locator("#advice").PressSequentiallyAsync("Pads are thin");
+        await page.Locator("#advice").BlurAsync();
+        await page.Locator(".summary-preview", new() { HasText = "Pads are thin" }).WaitForAsync();
+        await page.OpenAsync($"/cars/{car.Value}/summary");
+        await Assertions.Expect(page.Locator("#advice")).ToHaveValueAsync("Pads are thin");
+        await page.Locator(".summary-preview", new() { HasText = "Pads are thin" }).WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start again from the last version" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#advice")).ToHaveValueAsync("");
+        await page.OpenAsync($"/cars/{car.Value}/summary");
+        await Assertions.Expect(page.Locator("#advice")).ToHaveValueAsync("");
     }
 
     /// <summary>One key after the other, at a person's pace whatever the line does.</summary>

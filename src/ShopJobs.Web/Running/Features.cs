@@ -1,5 +1,6 @@
 using ShopJobs.Web.Components.CarPage;
 using ShopJobs.Web.Components.Cars;
+using ShopJobs.Web.Components.Catalogue;
 using ShopJobs.Web.Components.Clock;
 using ShopJobs.Web.Components.CustomerData;
 using ShopJobs.Web.Components.Devices;
@@ -45,6 +46,7 @@ internal static class Features
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
         services.AddSingleton<PickedTools>().AddSingleton<KeptReadings>().AddSingleton<ReadingDesk>().AddSingleton<ToolKeyBook>().AddScoped<ToolKeys>();
         services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
+        services.AddScoped<CatalogueBook>();
         return services;
     }
 }

@@ -1,14 +1,15 @@
 // Reports what has happened at a car, one report at a time. Every key is kept on this tablet from the first one on, and a report
-// keeps its id until the server has answered it: through cut lines, silence, reloads and restarts. No framework, on purpose.
+// keeps its id until the server has answered it: through cut lines, silence, reloads and restarts. While there is no line the pulls of a
+// stage go on in its order, each kept with its cycle; the server judges them in that order when it is back. No framework, on purpose.
 (() => {
-  const DRAFT = 'shop.draft.', UNSENT = 'shop.unsent.', SETTING = 'shop.setting.', WITH = 'shop.with.', STEP = 'shop.step.', SAID = 'shop.said', SESSION = 'shop.session';
-  const TIMEOUT = 5000, REST = 3000, PAGE_WAIT = 2000, BETWEEN_TAPS = 700, LATE = 2000;
+  const DRAFT = 'shop.draft.', UNSENT = 'shop.unsent.', SETTING = 'shop.setting.', WITH = 'shop.with.', STEP = 'shop.step.', SAID = 'shop.said', NEWEST = 'shop.newest.', SESSION = 'shop.session';
+  const TIMEOUT = 5000, REST = 3000, PAGE_WAIT = 2000, BETWEEN_TAPS = 700, OTHER_TAB = 6000, LATE = 2000;
   const at = selector => document.querySelector(selector);
   const page = () => at('[data-step]');
   const keypad = () => at('[data-keypad]');
   const field = () => at('[data-keypad-field]');
-  let running = false, resting = false, spoiled = false, wake = () => {}, again = null, seen = null, said = null;
-  const leftToOthers = new Set();
+  let running = false, resting = false, spoiled = false, without = false, silent = false, wake = () => {}, again = null, seen = null, said = null;
+  const leftToOthers = new Set(), answered = new Set();
 
   // What is kept on the tablet.
   const keep = (key, value) => {
@@ -19,7 +20,23 @@
   const keptUnder = prefix => Object.keys(localStorage).filter(key => key.startsWith(prefix));
   const unsent = () => keptUnder(UNSENT).map(key => JSON.parse(kept(key))).sort((a, b) => a.at - b.at);
   const mine = record => record.report.person === at('[data-person]')?.dataset.person;
-  const busy = () => running || resting || unsent().some(mine);
+
+  // The cell that is pulled now: the page's own, or without the line the first one after it that nothing is kept for. Null where there is none.
+  const cells = () => {
+    const { cell, label, report, ahead } = keypad().dataset;
+    const own = JSON.parse(report);
+    return [{ cell, label, report: own }, ...JSON.parse(ahead).map(one => ({ ...one, report: { ...own, ...one.report } }))];
+  };
+  const standing = () => {
+    if (!keypad()) return null;
+    if (!without) return cells()[0];
+    const done = new Set([...unsent().filter(mine).map(record => record.cell), ...answered]);
+    return cells().find(one => !done.has(one.cell)) ?? null;
+  };
+  // Nothing is pulled on over a report that is no pull, or that the server will stop the joint for.
+  const goesOn = () => silent && unsent().filter(mine).every(record => record.cell && !record.stops) && standing() !== null;
+  const waits = () => resting || running || unsent().some(mine);
+  const busy = () => resting || (waits() && !goesOn());
 
   // What is said under the keypad. The element is empty for the page's framework; only this script fills it.
   const say = (kind, lines, buttons = []) => {
@@ -41,6 +58,14 @@
     if (said && said.page === location.pathname && said.on !== at('[data-cell-status]')) say(said.kind, said.lines, said.buttons);
   };
   const sayUnsent = (record, why, buttons) => say('unsent', [`Not saved: ${record.label}.`, why], buttons);
+  const sayWithout = () => {
+    const waiting = unsent().filter(mine), typed = field()?.value, next = standing();
+    say('unsent', [
+      ...waiting.map(record => `Not saved: ${record.label}.`),
+      `No answer from the server. ${waiting.length > 1 ? 'They are kept here and sent again by themselves in this order' : 'It is kept here and sent again by itself'}; do not do it twice.`,
+      ...(!keypad() || !waiting.some(record => record.cell) ? [] : typed && !busy() ? [`Not saved yet: ${typed}. Press ${enterWord()}.`]
+        : goesOn() ? [`Go on with ${next.label}.`] : next ? ['Wait for the line before the next one.'] : ['That was the last one of this stage. Wait for the line.'])]);
+  };
 
   const tell = (what, detail) => document.dispatchEvent(new CustomEvent(`shop:${what}`, { detail }));
 
@@ -67,50 +92,77 @@
     if (running || !at('[data-person]')) return;
     running = true;
     tend();
-    let tries = 0, record;
+    let tries = 0, toldOthers = null, record;
     while ((record = unsent().find(one => mine(one) || !leftToOthers.has(one.id)))) {
-      if (tries === 0) sayUnsent(record, 'Sending…');
+      if (tries === 0 && !without) sayUnsent(record, 'Sending…');
       const answer = await post(record);
       if (answer.status === 0 || answer.status === 429 || answer.status >= 500) {
+        silent = answer.status === 0;
+        without ||= silent;
+        tend();
         if (answer.words[0]) sayUnsent(record, answer.words[0], tries < 3 ? [] : [['Discard it', 'discard', record.id]]);
+        else if (mine(record)) sayWithout();
         else sayUnsent(record, 'No answer from the server. It is kept here and sent again by itself; do not do it twice.');
         await rest(tries++);
         continue;
       }
       tries = 0;
+      silent = false;
+      tend();
       if (answer.status === 409 && !mine(record)) {
         leftToOthers.add(record.id);
-        say('ask', [`Not saved: ${record.label}.`, ...answer.words],
-          [...(answer.mayReport ? [['Save it as reported by me', 'forLeaver', record.id]] : []), ['Discard it', 'discard', record.id]]);
+        toldOthers = [[`Not saved: ${record.label}.`, ...answer.words],
+          [...(answer.mayReport ? [['Save it as reported by me', 'forLeaver', record.id]] : []), ['Discard it', 'discard', record.id]]];
+        say('ask', ...toldOthers);
       } else if (answer.status === 401) {
-        say('ask', [`Not saved: ${record.label}.`, ...answer.words], [['Sign in', 'signIn']]);
+        toldOthers = [[`Not saved: ${record.label}.`, ...answer.words], [['Sign in', 'signIn']]];
+        say('ask', ...toldOthers);
         break;
       } else {
-        await settle(record, answer);
+        settle(record, answer);
       }
     }
-    running = false;
+    if (settled().length > 0 || without) await tellSettled(toldOthers);
+    answered.clear();
+    running = without = false;
     tend();
   };
 
-  // The server has answered for good: recorded, or refused for a reason that sending again does not change.
-  const settle = async (record, answer) => {
+  // The server has answered for good: recorded, or refused for a reason that sending again does not change. What it said is kept
+  // until all of them are answered, and told together: first what does not hold.
+  const settle = (record, answer) => {
+    const typed = record.draft && DRAFT + standing()?.cell === record.draft;
     keep(UNSENT + record.id, null);
-    const said = answer.saved
-      ? { kind: answer.counts ? 'saved' : 'held', lines: answer.counts ? [`Saved: ${record.label}.`] : [`${record.label}.`, ...answer.words] }
-      : { kind: 'ask', lines: [`Not recorded: ${record.label}.`, ...(answer.words.length ? answer.words : ['Load the page again and look at the last record.'])] };
+    if (record.cell) answered.add(record.cell);
     if (answer.saved && record.draft) {
       keep(record.draft, null);
-      if (DRAFT + keypad()?.dataset.cell === record.draft) field().value = '';
+      if (typed) field().value = '';
     }
-    sessionStorage.setItem(SAID, JSON.stringify(said));
-    if (!answer.saved || await shows(answer.number)) {
-      say(said.kind, said.lines);
-      sessionStorage.removeItem(SAID);
-      tell('settled', { id: record.id, what: record.report.what, saved: answer.saved === true, words: answer.words, thought: answer.thought });
+    const told = answer.saved
+      ? { kind: answer.counts ? 'saved' : 'held', lines: answer.counts ? [`Saved: ${record.label}.`] : [`${record.label}.`, ...answer.words] }
+      : { kind: 'ask', lines: [`Not recorded: ${record.label}.`, ...(answer.words.length ? answer.words : ['Load the page again and look at the last record.'])] };
+    if (answer.saved) keep(NEWEST + record.report.car, String(answer.number));
+    sessionStorage.setItem(SAID, JSON.stringify([...settled(), {
+      ...told, waits: answer.saved && record.report.car, id: record.id, what: record.report.what, saved: answer.saved === true, words: answer.words, thought: answer.thought,
+    }]));
+  };
+  const settled = () => JSON.parse(sessionStorage.getItem(SAID) ?? '[]');
+  const RANK = ['ask', 'held', 'saved'];
+  const tellSettled = async toldOthers => {
+    const all = settled().sort((a, b) => RANK.indexOf(a.kind) - RANK.indexOf(b.kind)), car = page()?.dataset.step.split('/')[0];
+    // The page goes on from what is recorded now; where its own line is dead it is loaded again, and the server can be reached.
+    const records = all.filter(one => one.waits === car).length > 0 || all.length === 0;
+    if (car && records && !all.some(one => one.wasShown) && !await shows(Number(kept(NEWEST + car) ?? 0))) {
+      sessionStorage.setItem(SAID, JSON.stringify(all.map(one => ({ ...one, wasShown: true }))));
+      location.reload();
       return;
     }
-    location.reload(); // the page's own line is dead, and the server can be reached
+    sessionStorage.removeItem(SAID);
+    const lines = all.flatMap(one => one.lines);
+    if (toldOthers) say('ask', [...toldOthers[0], ...lines], toldOthers[1]);
+    else if (all.length > 0) say(all[0].kind, lines);
+    else say('', []);
+    for (const { id, what, saved, words, thought } of all) tell('settled', { id, what, saved, words, thought });
   };
   const shows = async number => {
     for (const until = Date.now() + PAGE_WAIT; Date.now() < until; await new Promise(go => setTimeout(go, 50))) {
@@ -122,13 +174,15 @@
   // A glove's second tap is no second report, and no touch on what has come to stand there.
   const pause = () => {
     resting = true;
-    setTimeout(() => { resting = false; tend(); }, BETWEEN_TAPS);
+    setTimeout(() => { resting = false; tend(); if (goesOn()) sayWithout(); }, BETWEEN_TAPS);
   };
-  const submit = (report, label, { draft = null, tapped = false, id = crypto.randomUUID() } = {}) => {
+  const submit = (report, label, { draft = null, tapped = false, cell = null, stops = false, id = crypto.randomUUID() } = {}) => {
+    const at = Math.max(Date.now(), ...unsent().map(record => record.at + 1)); // in their order, whatever the clock does
     const helpers = [...document.querySelectorAll('[data-with]:checked')].map(box => box.value);
     const made = { ...report, session: kept(SESSION) ?? report.session, ...(helpers.length ? { helpers } : {}) };
-    keep(UNSENT + id, JSON.stringify({ id, label, draft, at: Date.now(), report: made }));
+    keep(UNSENT + id, JSON.stringify({ id, label, draft, cell, stops, at, report: made }));
     if (tapped) pause();
+    if (running) { tend(); sayWithout(); } // without the line: it waits behind the others
     flush();
   };
 
@@ -136,8 +190,9 @@
   const write = text => {
     field().value = text;
     if (text) keypad().dataset.otherwise = 'yes';
-    keep(DRAFT + keypad().dataset.cell, text || null);
-    if (text) say('unsent', [`Not saved yet: ${text}. Press ${enterWord()}.`]);
+    keep(DRAFT + standing().cell, text || null);
+    if (silent && unsent().some(mine)) sayWithout();
+    else if (text) say('unsent', [`Not saved yet: ${text}. Press ${enterWord()}.`]);
     else if (at('[data-cell-status]')?.dataset.kind === 'unsent') say('', []);
   };
   // A tool has one setting at a time: typed for one stage, it is asked again for every other.
@@ -169,7 +224,7 @@
     clearTimeout(spoil.timer);
     spoil.timer = setTimeout(() => { spoiled = false; }, 1500);
   };
-  const ask = (text, lines) => { write(''); again = `${keypad().dataset.cell} ${text}`; say('ask', [...lines, 'Type it again.']); tell('asked'); };
+  const ask = (text, lines) => { write(''); again = `${standing().cell} ${text}`; say('ask', [...lines, 'Type it again.']); tell('asked'); };
 
   const doubt = (text, value, guard) => {
     const other = guard.alike.find(one => value >= one.least && value <= one.most);
@@ -193,16 +248,17 @@
     const text = field().value, pad = keypad();
     if (!text) return;
     if (!/^\d+([.,]\d+)?$/.test(text)) { ask(text, [`${text} is not one clear number.`]); return; }
-    const guard = JSON.parse(pad.dataset.guard);
-    const lines = again === `${pad.dataset.cell} ${text}` ? null : doubt(text, Number(text.replace(',', '.')), guard);
+    const guard = JSON.parse(pad.dataset.guard), at = standing();
+    const lines = again === `${at.cell} ${text}` ? null : doubt(text, Number(text.replace(',', '.')), guard);
     if (lines) { ask(text, lines); return; }
     again = null;
     if (pad.dataset.mode === 'setting') setTo(pad, text);
     else record(text);
   };
   const record = (text, id) => {
-    const { report, label, guard, cell } = keypad().dataset;
-    submit({ ...JSON.parse(report), value: text }, `${label}, ${amount(text, JSON.parse(guard).unit)}`, { draft: DRAFT + cell, id });
+    const guard = JSON.parse(keypad().dataset.guard), at = standing(), value = Number(text.replace(',', '.'));
+    const stops = guard.minimum != null && (value < guard.minimum || value > guard.maximum);
+    submit({ ...at.report, value: text }, `${at.label}, ${amount(text, guard.unit)}`, { draft: DRAFT + at.cell, cell: at.cell, stops, id });
   };
   const doubtOf = text => doubt(text, Number(text.replace(',', '.')), JSON.parse(keypad().dataset.guard));
   // What a device has read, as if it had been typed: what is asked first, or null where it is on its way.
@@ -212,10 +268,11 @@
     return lines;
   };
   const clicked = () => {
-    const pad = keypad(), text = settingOf(pad), guard = JSON.parse(pad.dataset.guard);
+    const pad = keypad(), text = settingOf(pad), guard = JSON.parse(pad.dataset.guard), at = standing();
     if (!text) return;
-    submit({ ...JSON.parse(pad.dataset.report), value: text }, `${pad.dataset.label}, clicked at ${text} ${guard.unit}`, { tapped: true });
-    if (Math.abs(Number(text.replace(',', '.')) - guard.instructed) > guard.half) set(pad, null);
+    const stops = Math.abs(Number(text.replace(',', '.')) - guard.instructed) > guard.half;
+    submit({ ...at.report, value: text }, `${at.label}, clicked at ${text} ${guard.unit}`, { tapped: true, cell: at.cell, stops });
+    if (stops) set(pad, null);
   };
   // What takes records away is asked for twice; a glove's double tap is one touch.
   const isAsked = button => {
@@ -247,7 +304,8 @@
     if (!root) return;
     const dead = busy();
     at('[data-settles]')?.toggleAttribute('inert', resting);
-    for (const button of document.querySelectorAll('[data-key], [data-keypad-set], [data-keypad-click], [data-keypad-change], button[data-report]')) button.disabled = dead;
+    for (const button of document.querySelectorAll('[data-key], [data-keypad-set], [data-keypad-click], [data-keypad-change]')) button.disabled = dead;
+    for (const button of document.querySelectorAll('button[data-report]')) button.disabled = waits();
     for (const box of document.querySelectorAll('[data-with]')) {
       if (box.dataset.tended) continue;
       box.dataset.tended = 'yes';
@@ -259,20 +317,26 @@
     pad.dataset.set = setting ? 'yes' : 'no';
     const click = pad.querySelector('[data-keypad-click]'), text = setting && `CLICKED ${setting} ${JSON.parse(pad.dataset.guard).unit}`;
     if (click && text && click.textContent !== text) click.textContent = text;
-    if (pad.dataset.tended === pad.dataset.cell) return;
-    pad.dataset.tended = pad.dataset.cell;
-    const typed = kept(DRAFT + pad.dataset.cell) ?? '';
+    const next = standing();
+    showNext(pad, next);
+    if (pad.dataset.tended === (next?.cell ?? '')) return;
+    pad.dataset.tended = next?.cell ?? '';
+    const typed = next && kept(DRAFT + next.cell) || '';
     field().value = typed;
     if (typed && !running) say('unsent', [`Not saved yet: ${typed}. Press ${enterWord()}.`]);
   };
 
-  // A page came onto the screen: what was said before a reload is said again, and what is unsent is sent.
-  const arrive = () => {
-    const said = sessionStorage.getItem(SAID);
-    sessionStorage.removeItem(SAID);
-    if (said) { const { kind, lines } = JSON.parse(said); say(kind, lines); }
-    flush();
+  // Without the line the page cannot draw which one is next: it is named above the keys and outlined in the picture.
+  const showNext = (pad, next) => {
+    const isOwn = next?.cell === pad.dataset.cell, words = pad.querySelector('[data-keypad-ahead]');
+    const ahead = isOwn ? '' : next?.label ?? 'No more without the line';
+    if (words.textContent !== ahead) words.textContent = ahead;
+    page().toggleAttribute('data-goes-on', !isOwn);
+    for (const nut of document.querySelectorAll('[data-ahead-nut]')) nut.toggleAttribute('data-is-ahead', !isOwn && nut.dataset.aheadNut === String(next?.number));
   };
+
+  // A page came onto the screen: what is unsent is sent, and what was answered before a reload is said again.
+  const arrive = () => flush();
 
   const isElsewhere = target => target !== field() && target?.closest?.('input:not([type=checkbox], [type=radio]), textarea, select, [contenteditable="true"], .mud-dialog');
   const ready = () => keypad() && keypad().dataset.set !== 'yes' && !at('.mud-dialog, dialog[open]');
@@ -286,7 +350,7 @@
   });
   document.addEventListener('input', event => {
     if (event.target === field()) {
-      if (busy()) field().value = kept(DRAFT + keypad().dataset.cell) ?? '';
+      if (busy()) field().value = standing() && kept(DRAFT + standing().cell) || '';
       else if (/[^0-9.,]/.test(field().value)) spoil();
       else write(field().value);
     }
@@ -321,7 +385,7 @@
       return;
     }
     const button = on('[data-keypad-click], button[data-report]');
-    if (!button || busy()) { if (!button) for (const asked of document.querySelectorAll('[data-asked]')) delete asked.dataset.asked; return; }
+    if (!button || (button.matches('[data-keypad-click]') ? busy() : waits())) { if (!button) for (const asked of document.querySelectorAll('[data-asked]')) delete asked.dataset.asked; return; }
     if (button.matches('[data-keypad-click]')) clicked(); else report(button);
   });
 
@@ -345,10 +409,17 @@
   });
   at('#lock')?.addEventListener('close', () => flush());
   window.addEventListener('online', () => wake());
+  // Another page of this tablet reports too: this one waits for its answer, comes alive with it, and sends it itself where that page is gone.
+  window.addEventListener('storage', event => {
+    if (!event.key?.startsWith(UNSENT)) return;
+    tend();
+    clearTimeout(flush.timer);
+    if (unsent().some(mine)) flush.timer = setTimeout(flush, OTHER_TAB);
+  });
   window.shopStep = {
     drafts: () => kept(stepDraft()) ?? '{}',
     look: () => requestAnimationFrame(() => at('[data-answer]')?.scrollIntoView({ block: 'center' })),
-    keypad: { busy, doubt: doubtOf, read, standing: () => keypad() && { cell: keypad().dataset.cell, label: keypad().dataset.label } },
+    keypad: { busy, doubt: doubtOf, read, standing },
     told: (kind, lines) => say(kind, lines), // what was said of a record gives way to what became of it
     forget: () => keep(stepDraft(), null),
     note: (name, value) => {

@@ -16,7 +16,7 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Browser.Tests.Harness;
 
 /// <summary>The whole program on a real port and a folder of its own, with a clock the test moves: locker cures in no time.</summary>
-public sealed class ClockedShop : WebApplicationFactory<Program>
+public sealed class ClockedShop(string environment) : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("shop-");
 
@@ -30,9 +30,10 @@ public sealed class ClockedShop : WebApplicationFactory<Program>
     public Uri Address { get; private set; } = new("http://127.0.0.1:0");
 
     /// <summary>Opens the shop on a free port.</summary>
-    public static ClockedShop Open()
+    /// <param name="environment">"Development" has the contributors' catalogue.</param>
+    public static ClockedShop Open(string environment = "Production")
     {
-        var shop = new ClockedShop();
+        var shop = new ClockedShop(environment);
         shop.UseKestrel(0);
         shop.StartServer();
         shop.Address = new UriBuilder(shop.ClientOptions.BaseAddress) { Host = "127.0.0.1" }.Uri;
@@ -69,7 +70,7 @@ public sealed class ClockedShop : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
-        builder.UseEnvironment("Production");
+        builder.UseEnvironment(environment);
         builder.UseSetting(DataFolder.Setting, folder.FullName);
         builder.UseSetting("Serilog:MinimumLevel:Default", "Error");
         builder.ConfigureTestServices(services => services

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
+using System.Threading.Channels;
 
 namespace ShopJobs.Browser.Tests.Harness;
 
@@ -180,44 +181,74 @@ public sealed class TcpProxy : IAsyncDisposable
         }
     }
 
+    // What is read is on its way at once; how long that takes holds nothing back that comes after it.
     private async Task PumpAsync(Guid id, TcpClient from, TcpClient to, Met met, bool fromTablet)
     {
-        var buffer = new byte[64 * 1024];
-        int read;
-        while ((read = await from.GetStream().ReadAsync(buffer, end.Token)) > 0)
+        var way = Channel.CreateUnbounded<(byte[] Bytes, long Arrives)>();
+        var reading = ReadAsync(from, way.Writer);
+        await foreach (var (bytes, arrives) in way.Reader.ReadAllAsync(end.Token))
         {
             await sound.Task.WaitAsync(end.Token);
-            if (OneWay > TimeSpan.Zero)
+            if (arrives - Environment.TickCount64 is > 0 and var left)
             {
-                await Task.Delay(OneWay, end.Token);
+                await Task.Delay(TimeSpan.FromMilliseconds(left), end.Token);
             }
 
-            if (fromTablet && Next != Fate.Pass && Encoding.Latin1.GetString(buffer, 0, read).Contains(Marker, StringComparison.Ordinal))
+            if (!await PassesAsync(id, bytes, met, fromTablet))
             {
-                met.Fate = Next;
-                Next = met.Fate == Fate.HoldAllAnswers ? Next : Fate.Pass;
-                if (met.Fate == Fate.LoseRequest)
-                {
-                    Break(id);
-                    return;
-                }
+                return;
             }
 
-            if (!fromTablet && met.Fate is Fate.LoseAnswer or Fate.HoldAnswer or Fate.HoldAllAnswers)
-            {
-                answered.TrySetResult();
-                if (met.Fate == Fate.LoseAnswer)
-                {
-                    Break(id);
-                    return;
-                }
-
-                await answers.Task.WaitAsync(end.Token);
-                met.Fate = Fate.Pass;
-            }
-
-            await to.GetStream().WriteAsync(buffer.AsMemory(0, read), end.Token);
+            await to.GetStream().WriteAsync(bytes, end.Token);
         }
+
+        await reading;
+    }
+
+    private async Task ReadAsync(TcpClient from, ChannelWriter<(byte[] Bytes, long Arrives)> way)
+    {
+        try
+        {
+            var buffer = new byte[64 * 1024];
+            int read;
+            while ((read = await from.GetStream().ReadAsync(buffer, end.Token)) > 0)
+            {
+                way.TryWrite((buffer[..read], Environment.TickCount64 + (long)OneWay.TotalMilliseconds));
+            }
+        }
+        finally
+        {
+            way.Complete();
+        }
+    }
+
+    private async Task<bool> PassesAsync(Guid id, byte[] bytes, Met met, bool fromTablet)
+    {
+        if (fromTablet && Next != Fate.Pass && Encoding.Latin1.GetString(bytes).Contains(Marker, StringComparison.Ordinal))
+        {
+            met.Fate = Next;
+            Next = met.Fate == Fate.HoldAllAnswers ? Next : Fate.Pass;
+            if (met.Fate == Fate.LoseRequest)
+            {
+                Break(id);
+                return false;
+            }
+        }
+
+        if (!fromTablet && met.Fate is Fate.LoseAnswer or Fate.HoldAnswer or Fate.HoldAllAnswers)
+        {
+            answered.TrySetResult();
+            if (met.Fate == Fate.LoseAnswer)
+            {
+                Break(id);
+                return false;
+            }
+
+            await answers.Task.WaitAsync(end.Token);
+            met.Fate = Fate.Pass;
+        }
+
+        return true;
     }
 
     private sealed class Met

@@ -29,14 +29,6 @@ public sealed class ResultDraftTests
         Assert.Equal("Choose what it was measured with.", draft.InstrumentProblem);
     }
 
-    [Fact]
-    public void What_the_tablet_kept_is_in_its_fields_again()
-    {
-        draft.Restore("""{"result-run-out-front-left-run-out":"0.05","result-run-out-front-left-instrument":"d1","other-grade":"DOT 3"}""", "result-run-out-front-left");
-
-        Assert.Equal(("0.05", "d1", ""), (draft.Text("run-out"), draft.Instrument, draft.Text("grade")));
-    }
-
     [Theory]
     [InlineData("abc", "“abc” is not a number: digits and one decimal mark.")]
     [InlineData("0.0.5", "“0.0.5” is not a number: digits and one decimal mark.")]

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 using ShopJobs.Domain.Logbook;
@@ -30,9 +31,9 @@ internal sealed class LogbookOnDisk : IDisposable
     public FakeTimeProvider Time { get; } = new(Morning);
 
     /// <summary>A program of its own on the file: nothing shared with the others but the disk.</summary>
-    public LogbookProgram Open(Func<Task>? pause = null, Action? beforeCommit = null, Action<SqliteConnection>? writerOpened = null, int patienceSeconds = 5)
+    public LogbookProgram Open(Func<Task>? pause = null, Action? beforeCommit = null, Action<SqliteConnection>? writerOpened = null, int patienceSeconds = 5, ILogger<LogbookNotices>? log = null)
     {
-        var program = new LogbookProgram(File, Time, pause, beforeCommit, writerOpened, patienceSeconds);
+        var program = new LogbookProgram(File, Time, pause, beforeCommit, writerOpened, patienceSeconds, log);
         opened.Add(program);
         return program;
     }
@@ -128,11 +129,11 @@ internal sealed class LogbookProgram : IDisposable
 
     private readonly LogbookDatabase database;
 
-    public LogbookProgram(string file, TimeProvider time, Func<Task>? pause, Action? beforeCommit, Action<SqliteConnection>? writerOpened, int patienceSeconds)
+    public LogbookProgram(string file, TimeProvider time, Func<Task>? pause, Action? beforeCommit, Action<SqliteConnection>? writerOpened, int patienceSeconds, ILogger<LogbookNotices>? log)
     {
         database = new LogbookDatabase(file) { WriterOpened = writerOpened, Patience = TimeSpan.FromSeconds(patienceSeconds) };
         var cache = new FoldCache();
-        Notices = new LogbookNotices(NullLogger<LogbookNotices>.Instance);
+        Notices = new LogbookNotices(log ?? NullLogger<LogbookNotices>.Instance);
         Writer = new LogbookWriter(database, cache, Notices, time) { BetweenDecisionAndAppend = pause, BeforeCommit = beforeCommit };
         Snapshots = new LogbookSnapshots(database, cache, time);
     }
@@ -179,6 +180,7 @@ internal sealed class LogbookProgram : IDisposable
     public void Dispose()
     {
         Writer.Dispose();
+        Notices.Dispose();
         database.Dispose();
     }
 }

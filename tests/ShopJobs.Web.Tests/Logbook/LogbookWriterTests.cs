@@ -177,20 +177,4 @@ public sealed class LogbookWriterTests : IDisposable
         await disk.Open().RunAsync(WithRow);
         Assert.Equal(1, disk.Ask<long>("SELECT count(*) FROM bays"));
     }
-
-    [Fact]
-    public async Task Screens_hear_of_a_logbook_that_grew_and_only_after_the_commit()
-    {
-        var program = disk.Open();
-        var heard = new List<(LogbookNotice Notice, int Notes)>();
-        using (program.Notices.Subscribe(_ => throw new InvalidOperationException("a screen that fails")))
-        using (program.Notices.Subscribe(notice => heard.Add((notice, disk.Open().Notes().Count))))
-        {
-            Assert.IsType<RunResult.Saved>(await program.NoteAsync("first"));
-            await program.RunAsync(_ => new Decision.Refuse(NoteBook.Answer("")));
-        }
-
-        await program.NoteAsync("second");
-        Assert.Equal([(new LogbookNotice(LogbookOnDisk.Car, 1), 1)], heard);
-    }
 }

@@ -19,6 +19,9 @@ public sealed class OpenShop : WebApplicationFactory<Program>
     /// <summary>Extra settings, before the first request.</summary>
     public Dictionary<string, string> Settings { get; } = [];
 
+    /// <summary>Where it runs: for a shop, or for those who work on the program.</summary>
+    public string Environment { get; init; } = "Production";
+
     /// <summary>Gives the database file the shop starts with; a new shop without it.</summary>
     public Func<Stream>? OlderFile { get; init; }
 
@@ -47,7 +50,7 @@ public sealed class OpenShop : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         PutOlderFile();
-        builder.UseEnvironment("Production");
+        builder.UseEnvironment(Environment);
         builder.UseSetting(DataFolder.Setting, folder.FullName);
         builder.UseSetting("Serilog:MinimumLevel:Default", "Error");
         foreach (var (key, value) in Settings)

@@ -1,3 +1,4 @@
+using ShopJobs.Domain.Fasteners;
 using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Logbook;
@@ -36,7 +37,22 @@ public static class NextActions
     }
 
     /// <summary>The next cell in the stage's order of visits; null when there is none or a hold stops the joint.</summary>
-    public static Cell? NextCell(CarState state, GroupInstance instance, Stage stage)
+    public static Cell? NextCell(CarState state, GroupInstance instance, Stage stage) => CellsLeft(state, instance, stage).FirstOrDefault();
+
+    /// <summary>
+    /// The cells that come after this one, in order, as long as every pull counts: what a tablet goes on with while it cannot ask. None
+    /// beyond the stage, and none where something else is done between two pulls.
+    /// </summary>
+    public static IReadOnlyList<Cell> After(this CarState state, Circumstances now, Cell cell)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        ArgumentNullException.ThrowIfNull(cell);
+        return cell.Instance.Group is { Temporary: true } or { Jam: not null } or { RunDown: RunDown.Add }
+            ? []
+            : [.. CellsLeft(state, cell.Instance, cell.Stage).Skip(1).TakeWhile(next => WhileNotInOrder(state, now, new NextAction.PullNow(next)) is null)];
+    }
+
+    private static IEnumerable<Cell> CellsLeft(CarState state, GroupInstance instance, Stage stage)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(instance);
@@ -48,7 +64,7 @@ public static class NextActions
             {
                 if (instance.Group.Redo == RedoScope.Joint)
                 {
-                    return null;
+                    yield break;
                 }
 
                 continue;
@@ -58,11 +74,9 @@ public static class NextActions
             // What waits for its countersignature is pulled: the pattern goes on, the stage does not end.
             if ((newest is null || (!state.Passes(newest) && !newest.WaitsForAnswer)) && !state.IsDone(book, stage.Number))
             {
-                return new Cell(instance, book.Position, book.Cycle, stage, visit);
+                yield return new Cell(instance, book.Position, book.Cycle, stage, visit);
             }
         }
-
-        return null;
     }
 
     /// <summary>True while temporary hardware is on the position.</summary>

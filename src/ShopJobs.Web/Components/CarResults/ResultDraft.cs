@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tools;
@@ -33,22 +32,6 @@ public sealed class ResultDraft(ResultKind kind, string name, IReadOnlyList<Meas
     public string Text(string id) => texts.GetValueOrDefault(id) ?? "";
 
     public void Set(string id, string? text) => texts[id] = Typed.Clean(text);
-
-    /// <summary>Takes what the tablet kept of this form: each text under the id of its field, which begins with that of the form.</summary>
-    public void Restore(string json, string form)
-    {
-        foreach (var (field, text) in JsonSerializer.Deserialize<Dictionary<string, string>>(json) ?? [])
-        {
-            if (field == $"{form}-instrument")
-            {
-                Instrument = text;
-            }
-            else if (field.StartsWith($"{form}-", StringComparison.Ordinal))
-            {
-                Set(field[(form.Length + 1)..], text);
-            }
-        }
-    }
 
     /// <summary>Why a value is none; null for a number, and for an empty field before anything was sent.</summary>
     public string? Problem(Measure measure)

@@ -60,6 +60,20 @@ public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDo
         RunDown = Recorded is null && Typed is { Value: var typed } ? typed.NewtonMetres.ToString(CultureInfo.InvariantCulture) : null,
     }).ToJson();
 
+    /// <summary>
+    /// The cells after this one that the same setting is for, as JSON: what the tablet goes on with while it has no line. Of each only what
+    /// its report has otherwise than this one's.
+    /// </summary>
+    public string Ahead => JsonSerializer.Serialize(
+        Scene.Ahead.Select(cell => this with { Cell = cell }).TakeWhile(next => next.SettingKey == SettingKey).Select(next => new
+        {
+            Cell = next.Key,
+            next.Label,
+            next.Cell.Position.Number,
+            Report = new { Positions = new[] { CellPosition.Of(Scene.State.Of(next.Cell.Position)) }, next.Cell.Cycle, next.Cell.Visit },
+        }),
+        Json);
+
     /// <summary>Which numbers are asked for again, as JSON.</summary>
     public string Guard => Cell.Stage.Turn is { Degrees: var degrees }
         ? Guarded(TypingGuard.ForAngle(degrees), Turn.Amount(degrees), degrees, 0, (Cell.Stage.Turn.Minimum, Cell.Stage.Turn.Maximum))

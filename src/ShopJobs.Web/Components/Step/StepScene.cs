@@ -26,6 +26,9 @@ public sealed record StepScene(
     /// <summary>The one thing to do next.</summary>
     public NextAction Next { get; } = Reading.State.NextOn(Reading.Now, Job, Reading.Placed(Job), Step);
 
+    /// <summary>The pulls after the next one, while the tablet cannot ask.</summary>
+    public IReadOnlyList<Cell> Ahead => Next is NextAction.PullNow { Cell: var cell } ? State.After(Reading.Now, cell) : [];
+
     /// <summary>The step of this job to go on with, at the same place where there is one; null when none may begin now.</summary>
     public StepInstance? Onward => Placed.Steps
         .Where(step => step.Id != Step.Id && State.StandingOf(Job, Placed, step) != StepStanding.Signed

@@ -7,8 +7,6 @@ namespace ShopJobs.Web.Components.Summaries;
 /// <summary>The fields of a summary; what is typed in them stays on the tablet until it is issued.</summary>
 public sealed partial class SummaryFields(IJSRuntime script)
 {
-    private bool restored;
-
     [Parameter, EditorRequired]
     public SummaryForm Form { get; set; } = default!;
 
@@ -17,10 +15,6 @@ public sealed partial class SummaryFields(IJSRuntime script)
 
     [Parameter]
     public IReadOnlyList<(string Field, string Words)> Problems { get; set; } = [];
-
-    /// <summary>Name under which the tablet keeps what is typed.</summary>
-    [Parameter, EditorRequired]
-    public string Kept { get; set; } = "";
 
     /// <summary>The form is to begin again: what was typed is forgotten.</summary>
     [Parameter]
@@ -31,22 +25,7 @@ public sealed partial class SummaryFields(IJSRuntime script)
     public EventCallback Changed { get; set; }
 
     /// <summary>It was issued, or is to begin again: the tablet keeps nothing of it any more.</summary>
-    public async Task ForgetAsync()
-    {
-        await script.InvokeVoidAsync("shopTyped.forget", Kept);
-        restored = false;
-    }
-
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (firstRender && await script.InvokeAsync<string?>("shopTyped.read", Kept) is { } typed)
-        {
-            Form.Restore(typed);
-            restored = true;
-            await Changed.InvokeAsync();
-            StateHasChanged();
-        }
-    }
+    public ValueTask ForgetAsync() => script.InvokeVoidAsync("shopTyped.forget");
 
     private string? Wrong(string field) => Problems.FirstOrDefault(problem => problem.Field == field).Words;
 

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using ShopJobs.Domain.Logbook;
 
 namespace ShopJobs.Web.Components.Summaries;
@@ -45,20 +44,4 @@ public sealed class SummaryForm
 
     /// <summary>Id of the tick that puts an ended job on the page.</summary>
     public static string FieldOf(JobId job) => $"{JobField}{job.Value}";
-
-    /// <summary>Takes what a tablet kept of this form, by the ids of its fields; ids it does not know are left out.</summary>
-    public void Restore(string json)
-    {
-        var kept = JsonSerializer.Deserialize<Dictionary<string, string>>(json) ?? [];
-        Contact = kept.GetValueOrDefault(ContactField, Contact);
-        Odometer = kept.GetValueOrDefault(OdometerField, Odometer);
-        Advice = kept.GetValueOrDefault(AdviceField, Advice);
-        foreach (var (field, ticked) in kept)
-        {
-            if (field.StartsWith(JobField, StringComparison.Ordinal) && Guid.TryParse(field.AsSpan(JobField.Length), out var job))
-            {
-                _ = ticked.Length > 0 ? LeaveOut.Remove(new JobId(job)) : LeaveOut.Add(new JobId(job));
-            }
-        }
-    }
 }

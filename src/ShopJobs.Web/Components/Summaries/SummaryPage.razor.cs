@@ -30,9 +30,6 @@ public sealed partial class SummaryPage(
 
     private CarId Car => new(Id);
 
-    /// <summary>Name under which a tablet keeps what is typed of this car's page.</summary>
-    private string KeptAs => $"summary.{Id}";
-
     public void Dispose() => listening?.Dispose();
 
     protected override async Task OnInitializedAsync()

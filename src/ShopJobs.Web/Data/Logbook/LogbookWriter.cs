@@ -59,9 +59,8 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
             var result = BetweenDecisionAndAppend is null && turn.Wait(0, cancellation)
                 ? DecideAndAppend(command)
                 : await DecideThenAppendAsync(command, cancellation);
-            if (result is RunResult.Saved saved)
+            if (result is RunResult.Saved)
             {
-                notices.Publish(saved.Entries);
                 Trouble?.Ended();
             }
 
@@ -206,6 +205,8 @@ public sealed class LogbookWriter(LogbookDatabase database, FoldCache cache, Log
             transaction.Commit();
         }
 
+        // Before the next turn, so that they are told in the order of the logbooks.
+        notices.Publish(appended);
         emptyingOwed |= accepted.Erase.Count > 0;
         emptyingOwed = emptyingOwed && !session.EmptyWriteAheadLog();
         return new RunResult.Saved(accepted.Answer, appended);

@@ -1,0 +1,239 @@
+using System.Collections.Concurrent;
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using ShopJobs.Browser.Tests.Harness;
+using ShopJobs.Domain.Logbook;
+using ShopJobs.Tests.Shared;
+using ShopJobs.Web.Components.Bench;
+using ShopJobs.Web.Components.Layout;
+using ShopJobs.Web.Demo;
+
+namespace ShopJobs.Browser.Tests;
+
+/// <summary>
+/// No field and no pad that people type into depends on a round trip: with 300 ms there and back and 60 ms between keys every character
+/// stands. The fields are found on the pages of the demo shop, and in the sources: one that is drawn somewhere and was not typed into fails.
+/// </summary>
+[Trait("Takes", "long")]
+public sealed partial class SlowLineFieldsTests : IAsyncLifetime
+{
+    // In development the catalogue opens each dialog by its address.
+    private readonly ClockedShop shop = ClockedShop.Open("Development");
+    private readonly List<TcpProxy> lines = [];
+    private readonly ConcurrentBag<string> typed = [];
+    private readonly ConcurrentBag<string> lost = [];
+    private ShopBrowser chromium = default!;
+    private BrowserContextCookiesResult enrolled = default!;
+
+    // Fields that the demo shop shows nowhere as it stands. Each is made of the same parts as those typed into here, with the reason why it is not seen.
+    private static readonly Dictionary<string, string> NotShown = new()
+    {
+        ["fewer-finding-{Asked.Number}"] = "a lead has asked for fewer joints",
+        ["hold-{hold.Number}"] = "a result is outside its limits",
+        ["confirm-{correction.Number}"] = "a correction waits",
+        ["choose-reason"] = "an option is being chosen",
+        ["second-pin"] = "a register takes joints away; a form without a circuit",
+        ["{TitleId}-interval"] = "the last day of a re-torque is reached",
+        ["{TitleId}-value"] = "a re-torque that reads",
+        ["{TitleId}-angle"] = "a fastener has moved",
+        ["back-km"] = "a car is on its road test",
+        ["back-noticed"] = "a car is on its road test",
+        ["answer-{one.Row.Id:N}"] = "somebody has said that a step is wrong",
+        ["leave-words"] = "a joint is left half done",
+        ["cell-value"] = "The_keypad_keeps_every_digit",
+        ["run-down"] = "a locking nut is next",
+        ["lot-{Instance.Group.Id}"] = "new hardware is fitted next",
+        ["words"] = "the customer's page; a form without a circuit",
+        ["told-{Car.Value}"] = "a tool is in doubt",
+        ["come-in-km"] = "a car has left",
+        ["come-in-unread"] = "a car has left",
+        ["come-in-why"] = "a car has left",
+        ["look-over-finding"] = "a car was driven away without a release",
+    };
+
+    public async Task InitializeAsync()
+    {
+        chromium = await ShopBrowser.StartAsync();
+        var line = new TcpProxy(shop.Address);
+        lines.Add(line);
+        var tablet = await chromium.ContextAsync(line.Address, new());
+        var hand = new SlowTyping(await tablet.NewPageAsync(), line);
+        await hand.OpenAsync("/start", hasLine: false);
+        await hand.TypeAsync("main");
+        Count(hand);
+        line.OneWay = TimeSpan.Zero;
+        await tablet.OpenDemoShopAsync();
+        enrolled = (await tablet.CookiesAsync()).Single(cookie => cookie.Name == "shop.tablet");
+        await tablet.CloseAsync();
+    }
+
+    public async Task DisposeAsync()
+    {
+        await chromium.DisposeAsync();
+        foreach (var line in lines)
+        {
+            await line.DisposeAsync();
+        }
+
+        await shop.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task Every_field_and_every_pad_keeps_every_character()
+    {
+        var (tablet, line) = await TabletAsync();
+        var first = await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/");
+        var places = new ConcurrentQueue<Place>(await PlacesAsync(first));
+        await first.CloseAsync();
+        await Task.WhenAll(
+            TypeAllAsync((tablet, line), places),
+            TypeAllAsync(await SignedInAsync(), places),
+            TypeAllAsync(await SignedInAsync(), places),
+            TypeAtDoorsAsync());
+
+        Assert.True(lost.IsEmpty, string.Join('\n', lost));
+        var missed = Declared().Where(id => !typed.Any(new Regex($"^{string.Join(".+", Hole().Split(id).Select(Regex.Escape))}$").IsMatch))
+            .Except(NotShown.Keys).Order(StringComparer.Ordinal).ToList();
+        Assert.True(missed.Count == 0, $"Drawn somewhere, and never typed into:\n{string.Join('\n', missed)}");
+    }
+
+    private async Task<List<Place>> PlacesAsync(IPage page)
+    {
+        var orange = $"/cars/{(await shop.CarAsync("Orange")).Value}";
+        var white = $"/cars/{(await shop.CarAsync("White")).Value}";
+        var blue = $"/cars/{(await shop.CarAsync("Blue")).Value}";
+        var tool = await HrefAsync(page, "/tools", "a[href^='/tools/']:has-text('W7')");
+        var gauge = await HrefAsync(page, "/instruments", "a[href^='/instruments/']:has-text('G1')");
+        var person = await HrefAsync(page, "/people", $"a[href^='/people/']:has-text('{DemoPeople.Chassis.Name}')");
+        var customer = await HrefAsync(page, "/cars", "a[href^='/customers/']:not([href$='/new'])");
+        var options = (await HrefAsync(page, blue, "a[href*='/options/']")).Split('?')[0];
+        return
+        [
+            new("/customers/new"), new(customer), new("/cars/new"), new($"{blue}/change"), new("/people/new"), new(person),
+            new("/people/places/new"), new("/people/places/LiftA"), new("/tools/new"), new($"{tool}/change"), new($"{tool}/calibrate"),
+            new(tool, "Raise doubt"), new("/instruments"), new(gauge, "Describe it anew"), new(gauge, "Raise doubt"), new("/my-pin"),
+            new("/open-joints", "Mark it sooner or later"),
+            new($"{orange}/logbook", "Correct", "The value was typed wrong: restate it"),
+            new(orange, "End, hold or cancel this job", "Put it on hold"), new($"{orange}?joint=wheel.nut&place=front-left#joint"),
+            new(orange, "Put a procedure on the car"),
+            new($"{white}/release", "Take this release back"),
+            new($"{white}/summary"), new($"{white}/re-torque", "W7"), new($"{orange}/visit", "On a trailer"), new($"{white}/visit", "Driven"), new($"{orange}/joints"),
+            new($"{orange}/results", "Record it"), new($"{options}/new"), new($"{options}/stacks/new"),
+            new($"{white}/held"), new($"{white}/held/wheel.nut/front-left/1", "USE AS IS"),
+            new("/catalogue?dialog=sign") { Under = ".mud-dialog" },
+            new("/catalogue?dialog=hold", "the lot it came from") { Under = ".mud-dialog" },
+            new("/catalogue?dialog=undo") { Under = ".mud-dialog" },
+            new("/") { Under = "#lock", First = "document.getElementById('lock').showModal()" },
+            .. await StepsAsync(),
+            .. BenchCards.Groups.SelectMany(group => group.Cards).Select(card => new Place(BenchAddress.Of(card))),
+        ];
+    }
+
+    // Of steps that show the same kind of thing, one.
+    private async Task<IEnumerable<Place>> StepsAsync()
+    {
+        var places = new List<Place>();
+        foreach (var name in DemoCars.All.Select(one => one.Name))
+        {
+            var reading = shop.Read(await shop.CarAsync(name));
+            places.AddRange(
+                from job in reading.State.Jobs.Values
+                let placed = reading.Placed(job)
+                from step in placed.Steps
+                where reading.State.StandingOf(job, placed, step) != StepStanding.Signed && reading.HoldsBeforeStart(job, step).Count == 0
+                let next = reading.State.NextOn(reading.Now, job, placed, step)
+                select new Place(Links.Step(reading.Car, job.Id, step.Id), "This step is wrong") { Shows = $"{next.GetType().Name} {step.Step.Measures.Count > 0}" });
+        }
+
+        return places.DistinctBy(place => place.Shows);
+    }
+
+    private async Task TypeAllAsync((IBrowserContext Tablet, TcpProxy Line) at, ConcurrentQueue<Place> places)
+    {
+        var hand = new SlowTyping(await at.Tablet.NewPageAsync(), at.Line);
+        while (places.TryDequeue(out var place))
+        {
+            await hand.OpenAsync(place.Address, hasLine: true, place.First);
+            await hand.TypeAsync(place.Under);
+            foreach (var words in place.Touched)
+            {
+                await hand.TouchAsync(words);
+                await hand.TypeAsync(place.Under);
+            }
+        }
+
+        Count(hand);
+    }
+
+    // Pages that work without a circuit.
+    private async Task TypeAtDoorsAsync()
+    {
+        var (tablet, line) = await TabletAsync();
+        var hand = new SlowTyping(await tablet.NewPageAsync(), line);
+        await hand.OpenAsync("/sign-in", hasLine: false);
+        await hand.TypeAsync("main");
+        await tablet.ClearCookiesAsync();
+        await hand.OpenAsync("/enrol", hasLine: false);
+        await hand.TypeAsync("main");
+        Count(hand);
+    }
+
+    private void Count(SlowTyping hand)
+    {
+        hand.Lost.ForEach(lost.Add);
+        foreach (var id in hand.Typed)
+        {
+            typed.Add(id);
+        }
+    }
+
+    private async Task<(IBrowserContext Tablet, TcpProxy Line)> SignedInAsync()
+    {
+        var (tablet, line) = await TabletAsync();
+        await (await ShopBrowser.SignInAsync(tablet, DemoPeople.Lead, "/")).CloseAsync();
+        return (tablet, line);
+    }
+
+    private async Task<(IBrowserContext Tablet, TcpProxy Line)> TabletAsync()
+    {
+        var line = new TcpProxy(shop.Address);
+        lines.Add(line);
+        var tablet = await chromium.ContextAsync(line.Address, new() { ViewportSize = new() { Width = 1024, Height = 768 } });
+        await tablet.AddCookiesAsync([new() { Name = enrolled.Name, Value = enrolled.Value, Url = line.Address.ToString(), HttpOnly = true, SameSite = SameSiteAttribute.Strict }]);
+        return (tablet, line);
+    }
+
+    private static async Task<string> HrefAsync(IPage page, string list, string link)
+    {
+        await page.OpenAsync(list);
+        return await page.Locator(link).First.GetAttributeAsync("href") ?? throw new InvalidOperationException($"No {link} on {list}.");
+    }
+
+    // The id of every field in the sources, what is put in when it is drawn standing for anything.
+    private static IEnumerable<string> Declared() => new DirectoryInfo(Path.Combine(WorkSeed.Folder.Parent!.FullName, "src", "ShopJobs.Web", "Components"))
+        .GetFiles("*.razor", SearchOption.AllDirectories)
+        .Where(file => file.Directory!.Name != "Catalogue")
+        .SelectMany(file => FieldTag().Matches(File.ReadAllText(file.FullName)))
+        .Where(tag => !NotTyped().IsMatch(tag.Value))
+        .Select(tag => tag.Groups["id"].Value)
+        .Where(id => !id.StartsWith('@'))
+        .Distinct(StringComparer.Ordinal);
+
+    [GeneratedRegex("""<(?:input|textarea|InputText|TextField|VisitText|OdometerField|ReasonForm|PinPad)\b[^\n]*?\s[Ii]d="(?:@\(\$"(?<id>[^"]+)"\)|(?<id>[^"]+))[^\n]*""")]
+    private static partial Regex FieldTag();
+
+    [GeneratedRegex("""[Tt]ype="(?:date|file|checkbox|radio|hidden)"|\sreadonly\s""")]
+    private static partial Regex NotTyped();
+
+    [GeneratedRegex(@"\{[^}]*\}")]
+    private static partial Regex Hole();
+
+    private sealed record Place(string Address, params string[] Touched)
+    {
+        public string Under { get; init; } = "main";
+
+        public string? First { get; init; }
+
+        public string Shows { get; init; } = "";
+    }
+}
