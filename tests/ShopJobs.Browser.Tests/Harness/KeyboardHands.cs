@@ -76,10 +76,10 @@ internal sealed class KeyboardHands(IPage page)
     /// <summary>Chooses one's name among the tiles with the arrows, types the PIN and confirms with Enter.</summary>
     public async Task IdentifyAsync(DemoPeople.DemoPerson person, string group, string pin)
     {
-        var mine = page.Locator(".person-tile", new() { HasTextRegex = new Regex($"^\\s*{person.Name}\\s*$") }).Locator($"input[name={group}]");
+        var mine = page.Locator(".person-tile", new() { HasTextRegex = new Regex($"^\\s*{person.Name}\\s*$") }).Locator($"input[name='{group}']");
         if (!await mine.IsCheckedAsync())
         {
-            await ReachOneOfAsync($"input[name={group}]");
+            await ReachOneOfAsync($"input[name='{group}']");
             for (var turns = 0; !await mine.IsCheckedAsync(); turns++)
             {
                 Assert.True(turns < 10, $"The arrows do not reach {person.Name}.");
