@@ -373,7 +373,8 @@ public sealed class MainJobTests : IAsyncLifetime
         await page.Locator(".summary-preview").GetByRole(AriaRole.Heading, new() { Name = "Not finished" }).WaitForAsync();
         var after = await CustomerTextAsync(link);
         Assert.Contains("Out of date", after, StringComparison.Ordinal);
-        Assert.Contains(issued[issued.IndexOf("Version 1", StringComparison.Ordinal)..], after, StringComparison.Ordinal);
+        Assert.Contains("no longer. Speak to us first.", after, StringComparison.Ordinal);
+        Assert.Contains(issued[issued.IndexOf("What you do next", StringComparison.Ordinal)..], after, StringComparison.Ordinal);
         Assert.Equal(0, shop.Read(car).State.Releases.Values.Count(release => release.VoidBy == 0 && release.Fact.Kind == ReleaseKind.Road));
     }
 

@@ -20,6 +20,9 @@ public sealed record Procedure(
     /// <summary>Kinds of car it is for, by their keys in the register; empty where it is for every car whose positions are its visits.</summary>
     public IReadOnlyList<string> Fits { get; init; } = [];
 
+    /// <summary>What is said of the finished job to the customer; null where the document says nothing, and its title stands instead.</summary>
+    public CustomerText? Customer { get; init; }
+
     /// <summary>True where it may go on a car that follows this.</summary>
     public bool IsFor(string follows) => Fits.Count == 0 || Fits.Contains(follows);
 

@@ -7,9 +7,9 @@ public static class ChangeWords
     public static string Of(ChangeKind kind) => kind switch
     {
         ChangeKind.New => "New",
-        ChangeKind.Gone => "Went away",
-        ChangeKind.StandsNow => "Valid now and not before",
-        ChangeKind.StandsNoLonger => "Valid before and not any more",
+        ChangeKind.Gone => "No longer on the page",
+        ChangeKind.StandsNow => "Done or given since",
+        ChangeKind.StandsNoLonger => "No longer so",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of change."),
     };
 
@@ -21,10 +21,12 @@ public static class ChangeWords
         ChangePart.Release => "Release",
         ChangePart.Work => "Work",
         ChangePart.Finding => "Found",
+        ChangePart.Mistake => "Our mistake",
         ChangePart.Tightened => "Tightened",
         ChangePart.Fitted => "Part",
         ChangePart.Result => "Result",
         ChangePart.Advice => "Advice",
+        ChangePart.Declined => "You declined",
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "Not a part of the page."),
     };
 }

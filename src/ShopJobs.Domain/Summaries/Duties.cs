@@ -8,16 +8,62 @@ internal static class Duties
 {
     public static IReadOnlyList<string> Of(SummarySubject car)
     {
-        // What was let out at different times is due at different times.
-        var owed = car.Joints.SelectMany(joint => joint).Where(car.State.OwesReTorque)
-            .GroupBy(book => (book.Last!.Fact.Spec.ReTorque!, book.Position.Key, car.State.FirstDrive(book)?.Number)).ToList();
+        var owed = Owed(car).ToList();
         return
         [
             .. NotToBeDriven(car),
-            .. owed.Select(same => ReTorqueWords(car, same.Key.Item1, [.. same])),
+            .. owed.Select(same => IsOverdue(car, same.Books[0])
+                ? $"A re-torque is overdue: {What(car, same.Books)}. It was due {Latest(car, same.Books[0])}. Call us before you drive on, {car.Facts.Shop.Contact}."
+                : $"Come back {When(car, same.Rule, same.Books[0])}. We re-tighten {What(car, same.Books)}: a joint settles in the first kilometres."),
             .. owed.Count > 0 ? [Track(car)] : Array.Empty<string>(),
         ];
     }
+
+    /// <summary>What the car has to come back for and is not overdue.</summary>
+    public static IReadOnlyList<ComeBack> ComeBacks(SummarySubject car) =>
+    [
+        .. from same in Owed(car)
+           where !IsOverdue(car, same.Books[0])
+           select new ComeBack(What(car, same.Books), When(car, same.Rule, same.Books[0]), car.State.LatestDay(car.Now, same.Books[0])),
+    ];
+
+    // What was let out at different times is due at different times.
+    private static IEnumerable<(ReTorque Rule, List<PositionBook> Books)> Owed(SummarySubject car) =>
+        car.Joints.SelectMany(joint => joint).Where(car.State.OwesReTorque)
+            .GroupBy(book => (Rule: book.Last!.Fact.Spec.ReTorque!, book.Position.Key, car.State.FirstDrive(book)?.Number))
+            .Select(same => (same.Key.Rule, same.ToList()));
+
+    private static bool IsOverdue(SummarySubject car, PositionBook book) =>
+        car.State.IsOverdue(car.Now, book, car.Facts.OdometerKm ?? car.State.Odometer);
+
+    /// <summary>"all 20 wheel nuts"; "5 wheel nuts, front left".</summary>
+    private static string What(SummarySubject car, IReadOnlyList<PositionBook> books)
+    {
+        var counted = PlainWords.Counted(car, books.Count, books);
+        return car.Joints.SelectMany(joint => joint).Count(book => book.Position.Key == books[0].Position.Key) == books.Count
+            ? books.Count == 1 ? counted : $"all {counted}"
+            : $"{counted}, {CustomerNames.Listed([.. books.Select(book => CustomerNames.Place(book.Position.Place)).Distinct()])}";
+    }
+
+    private static string When(SummarySubject car, ReTorque rule, PositionBook book)
+    {
+        var day = (rule.WithinDays, car.State.LatestDay(car.Now, book)) switch
+        {
+            (_, { } latest) => $"by {SummarySubject.Words(latest)}",
+            ({ } days, null) => $"within {SummarySubject.Count(days, "day")} after the first drive",
+            _ => null,
+        };
+        var distance = Distance(car, rule, book);
+        return day is null ? distance : $"{distance}, or {day}, whichever comes first";
+    }
+
+    private static string Distance(SummarySubject car, ReTorque rule, PositionBook book) => (car.State.FirstDrive(book)?.Fact.OdometerKm, rule.BeforeKm) switch
+    {
+        ({ } km, { } most) => $"between {car.Km(km + rule.AfterKm!.Value, km + most)} on the odometer",
+        ({ } km, null) => $"at {car.Km(km + rule.AfterKm!.Value)} on the odometer",
+        (null, { } most) => $"after {car.Now.Distance.Say(rule.AfterKm!.Value, most)}",
+        _ => $"after {car.Km(rule.AfterKm!.Value)}",
+    };
 
     private static IEnumerable<string> NotToBeDriven(SummarySubject car)
     {
@@ -32,38 +78,11 @@ internal static class Duties
             : ["Do not drive the car: it is not released to the road. Wait until we call you."];
     }
 
-    private static string ReTorqueWords(SummarySubject car, ReTorque rule, IReadOnlyList<PositionBook> books)
-    {
-        var places = string.Join(", ", books.Select(book => book.Position.Place).Distinct());
-        var what = $"{car.KindName(books[0].Position.Key)}, {places} ({SummarySubject.Count(books.Count, "fastener")})";
-        return car.State.IsOverdue(car.Now, books[0], car.Facts.OdometerKm ?? car.State.Odometer)
-            ? $"A re-torque is overdue: {what}. It was due {Latest(car, books[0])}. Call us before you drive on, {car.Facts.Shop.Contact}."
-            : $"Bring the car back for a re-torque: {what}, {Distance(car, rule, books[0])}{Limit(car, rule, books[0])}.";
-    }
-
     private static string Latest(SummarySubject car, PositionBook book) => string.Join(" or ", new[]
     {
         car.State.LatestKm(book) is { } km ? $"by {car.Km(km)}" : null,
         car.State.LatestDay(car.Now, book) is { } day ? $"by {SummarySubject.Words(day)}" : null,
     }.OfType<string>());
-
-    private static string Distance(SummarySubject car, ReTorque rule, PositionBook book)
-    {
-        var words = rule.BeforeKm is { } before
-            ? $"after {car.Now.Distance.Say(rule.AfterKm!.Value, before)}"
-            : $"after {car.Km(rule.AfterKm!.Value)}";
-        return car.State.FirstDrive(book)?.Fact.OdometerKm is { } km
-            ? $"{words}, at {car.Km(km + rule.AfterKm!.Value)}"
-                + (rule.BeforeKm is { } most ? $" to {car.Km(km + most)}" : "") + " on the odometer"
-            : words;
-    }
-
-    private static string Limit(SummarySubject car, ReTorque rule, PositionBook book) => (rule.WithinDays, car.State.LatestDay(car.Now, book)) switch
-    {
-        (_, { } day) => $", at the latest by {SummarySubject.Words(day)}",
-        ({ } days, null) => $", at the latest {SummarySubject.Count(days, "day")} after the first drive",
-        _ => "",
-    };
 
     private static string Track(SummarySubject car) =>
         ReleaseLines.IsGiven(car, ReleaseKind.Track) && car.Standing(ReleaseKind.Track).Release is { Fact.Acceptance: not null }

@@ -12,13 +12,44 @@ internal static class Findings
         var byNumber = entries.ToDictionary(entry => entry.Number);
         return [.. entries.SelectMany(entry => entry.Entry switch
             {
-                Decided fact when Concerns(car, entry.Number, fact) || ClassAFindings.Stays(car, entry.Number, fact, byNumber)
+                Decided fact when IsTold(car, entry.Number, fact, byNumber)
                     => [Decision(car, entry.Number, fact, byNumber)],
                 WorkDecided fact => HeldWorkFindings.Of(car, entry.Number, fact),
                 Settled { Moved: true, Problems.Count: 0 } fact => Moved(car, entry.Number, fact),
                 _ => Array.Empty<Finding>(),
             }),
             .. Undecided(car, byNumber)];
+    }
+
+    /// <summary>Those of the findings that are the shop's own doing.</summary>
+    public static IEnumerable<OwnFinding> OfOurs(SummarySubject car, IReadOnlyList<Recorded> entries)
+    {
+        var byNumber = entries.ToDictionary(entry => entry.Number);
+        var decided =
+            from entry in entries
+            let fact = entry.Entry as Decided
+            where fact is not null && IsTold(car, entry.Number, fact, byNumber)
+            select Own(car, entry.Number, fact, byNumber);
+        var held =
+            from book in car.State.Positions.Values.OrderBy(book => book.Position.ToString(), StringComparer.Ordinal)
+            let hold = book.Holds.Find(hold => hold.Decision is null && IsOurs(byNumber[hold.Number].Entry))
+            where hold is not null
+            select new OwnFinding(book.Position, hold.Number, byNumber[hold.Number].Entry, null, Stands: true, Accepted: false, Corrected: false);
+        return decided.OfType<OwnFinding>().Concat(held);
+    }
+
+    private static bool IsTold(SummarySubject car, long number, Decided fact, Dictionary<long, Recorded> entries) =>
+        Concerns(car, number, fact) || ClassAFindings.Stays(car, number, fact, entries);
+
+    // What is held because of damage, and a joint that moved in driving, is found and not done.
+    private static bool IsOurs(Entry entry) => entry is TorqueRecorded { Problems.Count: > 0 } or Witnessed { Accepted: false } or Decided { Doubts.Count: > 0 };
+
+    private static OwnFinding? Own(SummarySubject car, long number, Decided fact, Dictionary<long, Recorded> entries)
+    {
+        var why = fact.About.Select(about => entries[about].Entry).FirstOrDefault(IsOurs) ?? (fact.Doubts.Count > 0 ? fact : null);
+        return why is null ? null : new OwnFinding(
+            fact.Position, number, why, fact.Disposition, StillStands(car, number, fact), fact.Acceptance is not null,
+            entries.Values.Any(entry => entry.Entry is Corrected correction && fact.About.Contains(correction.Target)));
     }
 
     private static bool Concerns(SummarySubject car, long number, Decided fact) =>
@@ -42,7 +73,10 @@ internal static class Findings
             _ => Carried("to be redone", "redone", book),
         };
         return new Finding(
-            $"{car.Name(fact.Position)}: {string.Join(", ", why)}", decision, fact.Disposition == Disposition.UseAsIs && stands);
+            $"{car.Name(fact.Position)}: {string.Join(", ", why)}", decision, fact.Disposition == Disposition.UseAsIs && stands)
+        {
+            Ours = Own(car, number, fact, entries) is not null,
+        };
 
         string Carried(string before, string after, PositionBook now) =>
             now.OpenedBy > number && car.IsTight(now) ? $"{after}, now at torque" : $"{before}; not finished";
@@ -65,7 +99,10 @@ internal static class Findings
         select new Finding(
             $"{car.Name(book.Position)}: {string.Join(", ", holds.Select(hold => Reason(entries[hold.Number].Entry)).Distinct())}",
             "not decided yet: it is held",
-            UsedAsIs: false);
+            UsedAsIs: false)
+        {
+            Ours = holds.Exists(hold => IsOurs(entries[hold.Number].Entry)),
+        };
 
     private static string Reason(Entry entry) => entry switch
     {

@@ -24,10 +24,12 @@ public enum ChangePart
     Release,
     Work,
     Finding,
+    Mistake,
     Tightened,
     Fitted,
     Result,
     Advice,
+    Declined,
 }
 
 /// <summary>One difference between two versions of a car's page.</summary>

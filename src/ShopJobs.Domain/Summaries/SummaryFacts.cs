@@ -8,7 +8,7 @@ namespace ShopJobs.Domain.Summaries;
 /// <param name="IssuedBy">Initials or role of who issues it.</param>
 /// <param name="AskedFor">The customer's words, by job.</param>
 /// <param name="OdometerKm">Odometer as read, if it was.</param>
-/// <param name="Advice">Advice given, and advice the customer declined.</param>
+/// <param name="Advice">Advice given.</param>
 /// <param name="LeaveOut">Ended jobs that this page does not cover; a running job is never left out.</param>
 /// <param name="HeadHash">Chain hash of the newest entry.</param>
 /// <param name="Initials">Initials of a person.</param>
@@ -27,6 +27,9 @@ public sealed record SummaryFacts(
 {
     /// <summary>The odometer as it was entered, with its unit; null where it was not read.</summary>
     public string? Odometer { get; init; }
+
+    /// <summary>What the customer declined.</summary>
+    public IReadOnlyList<string> Declined { get; init; } = [];
 
     /// <summary>True while no third person works in the shop who could confirm that its second person stands for himself.</summary>
     public bool NoThird { get; init; }

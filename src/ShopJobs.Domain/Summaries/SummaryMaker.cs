@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Summaries;
 
@@ -19,6 +20,7 @@ public static class SummaryMaker
         var car = new SummarySubject(state, now, facts);
         var last = state.Summaries.IsEmpty ? (int?)null : state.Summaries[^1].Fact.Version;
         var results = ResultLines.Of(car);
+        var counts = EvidenceCount.Of(car, results);
         return new WorkSummary(
             (last ?? 0) + 1,
             last,
@@ -35,14 +37,25 @@ public static class SummaryMaker
             Findings.Of(car, entries),
             DoneWork.BySystem(car),
             DoneWork.Parts(car, entries),
-            EvidenceCount.Of(car, results),
+            counts,
             ClassAJoints.Of(car),
             [.. results.Select(result => result.Line)],
             facts.Advice,
             SummaryCautions.For(facts))
         {
             Odometer = facts.Odometer,
+            Drive = DriveAnswers.Of(car),
+            ComeBacks = Duties.ComeBacks(car),
+            Told = PlainWords.Told(car),
+            Known = PlainWords.Known(car, counts),
+            Mistakes = Mistakes.Of(car, Findings.OfOurs(car, entries)),
+            Declined = facts.Declined,
+            Drawn = [.. car.Joints.Select(joint => Drawn(car, joint))],
             Warranty = state.Visit?.Arrived?.Warranty is { } about ? [.. about.Joints.Select(car.Name)] : null,
         };
     }
+
+    private static DrawnJoint Drawn(SummarySubject car, IGrouping<Joint, PositionBook> joint) => new(
+        joint.Key.Key, joint.Key.Place, car.KindName(joint.Key.Key),
+        [.. joint.OrderBy(book => book.Position.Number).Select(book => car.State.StateOf(book.Position, car.Now.Tool))]);
 }

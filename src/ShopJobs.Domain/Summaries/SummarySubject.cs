@@ -68,7 +68,12 @@ internal sealed class SummarySubject(CarState state, Circumstances now, SummaryF
     public static string Words(DateOnly day) => WallTime.Day(day);
 
     /// <summary>A distance in the unit of the car.</summary>
-    public string Km(decimal km) => now.Distance.Say(km);
+    public string Km(decimal km) => $"{Figure(km)} {now.Distance.Symbol()}";
+
+    /// <summary>From one distance to another: "48,260 and 48,310 km".</summary>
+    public string Km(decimal from, decimal to) => $"{Figure(from)} and {Km(to)}";
+
+    private string Figure(decimal km) => string.Create(CultureInfo.InvariantCulture, $"{km / now.Distance.Kilometres():#,##0.#}");
 
     public static string Count(int count, string one) => string.Create(CultureInfo.InvariantCulture, $"{count} {one}{(count == 1 ? "" : "s")}");
 

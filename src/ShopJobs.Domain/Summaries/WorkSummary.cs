@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization;
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 
 namespace ShopJobs.Domain.Summaries;
 
@@ -16,7 +18,37 @@ public sealed record OpenItem(PositionState? State, string Words);
 
 /// <summary>What was found and how it was decided.</summary>
 /// <param name="UsedAsIs">Not redone: accepted as it is, and still so.</param>
-public sealed record Finding(string Words, string Decision, bool UsedAsIs);
+public sealed record Finding(string Words, string Decision, bool UsedAsIs)
+{
+    /// <summary>It was the shop's own doing, and is told among its mistakes. Never true in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool Ours { get; init; }
+}
+
+/// <summary>A mistake of the shop itself, told straight: what was done, and what was done about it.</summary>
+/// <param name="PutRight">It was done again and is as it should be now.</param>
+public sealed record Mistake(string Words, bool PutRight);
+
+/// <summary>Whether the car may be driven, asked as the customer asks it.</summary>
+/// <param name="Question">"Drive on the road".</param>
+/// <param name="Answer">"yes, until 48,310 km or 29 Dec 2026".</param>
+public sealed record DriveAnswer(ReleaseKind Kind, string Question, bool Yes, string Answer);
+
+/// <summary>What the car has to come back for.</summary>
+/// <param name="What">"all 20 wheel nuts".</param>
+/// <param name="When">"between 48,260 and 48,310 km on the odometer, or by 29 Dec 2026, whichever comes first".</param>
+/// <param name="By">The last day; null where only a distance limits it, or the first drive is still to come.</param>
+public sealed record ComeBack(string What, string When, DateOnly? By);
+
+/// <summary>A joint as the page draws it, kept as it was when the page was issued.</summary>
+/// <param name="Key">Key of its kind in the joint register.</param>
+/// <param name="States">State of each fastener, from number 1.</param>
+public sealed record DrawnJoint(string Key, string Place, string Name, IReadOnlyList<PositionState> States);
+
+/// <summary>One job in the customer's words.</summary>
+/// <param name="Title">"Wheels fitted, all four"; what the procedure is called where it is not finished, or says nothing to the customer.</param>
+/// <param name="Says">What was done, in sentences; empty where it is not finished.</param>
+public sealed record ToldWork(string Title, IReadOnlyList<string> Says);
 
 /// <summary>A release that is valid, or that there is none.</summary>
 public sealed record ReleaseLine(bool Given, string Words);
@@ -93,10 +125,38 @@ public sealed record WorkSummary(
     IReadOnlyList<string> Cautions)
 {
     /// <summary>The odometer as it was entered, with its unit; null in older pages, and where it was not read.</summary>
-    [System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Odometer { get; init; }
 
     /// <summary>Joints of the warranty case that the car's newest visit is about; null where it is none.</summary>
-    [System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<string>? Warranty { get; init; }
+
+    /// <summary>Road and track, answered first; null in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<DriveAnswer>? Drive { get; init; }
+
+    /// <summary>What the car has to come back for; null in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<ComeBack>? ComeBacks { get; init; }
+
+    /// <summary>The work in the customer's words; null in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<ToldWork>? Told { get; init; }
+
+    /// <summary>How it is known, and what was not looked at, in sentences; null in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Known { get; init; }
+
+    /// <summary>The shop's own mistakes in this work; null in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<Mistake>? Mistakes { get; init; }
+
+    /// <summary>What the customer declined; null in older pages, where it stands among the advice.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Declined { get; init; }
+
+    /// <summary>Every joint of the car, to be drawn; null in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<DrawnJoint>? Drawn { get; init; }
 }

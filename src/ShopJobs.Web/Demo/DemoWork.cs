@@ -87,7 +87,8 @@ public sealed class DemoWork(
         var desk = new SummaryDesk(cars, snapshots, database, settings, clock, new ThirdPerson(database));
         var form = desk.NewForm(car);
         form.Contact = "Ninth Bay, 01632 960100 (invented)";
-        form.Advice = "Brake fluid is older than two years: change it before the next track day. You decided to wait.";
+        form.Advice = "Brake fluid is older than two years: change it before the next track day.";
+        form.Declined = "A change of the brake fluid with this work: you decided to wait.";
         var draft = (await desk.DraftAsync(car, form, await tablet.PresentAsync()))!;
         var request = draft.ToSign(new CommandId(Guid.NewGuid()));
         var proof = await tablet.ProveAsync(DemoPeople.Lead, request.Command, request.Shown);

@@ -1,7 +1,7 @@
 // For whoever works with the keyboard or hears the page read: what is next is said aloud, and the focus is never left on nothing when the
 // button that had it goes out of use. Reads the step's page as it is drawn; records nothing.
 (() => {
-  const NEXT = ['[data-keypad-click]', '[data-keypad-set]', '.condition-asked button.report-main', 'button.report-main', '.finish-button', '.sign-button:not([aria-disabled="true"])', '.go-on .button-main', '.tick input:not(:checked)', '.sign-button'];
+  const NEXT = ['[data-keypad-click]', '[data-keypad-set]', '.condition-asked button.report-main', 'button.report-main', '.finish-button', '.next-main', '.sign-button:not([aria-disabled="true"])', '.go-on .button-main', '.tick input:not(:checked)', '.sign-button'];
   const shown = element => element?.checkVisibility({ visibilityProperty: true }) ?? false;
   const drawn = selector => [...document.querySelectorAll(selector)].find(shown);
   const region = Object.assign(document.createElement('p'), { id: 'said-aloud', className: 'visually-hidden' });

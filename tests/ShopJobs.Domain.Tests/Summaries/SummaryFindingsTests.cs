@@ -26,7 +26,7 @@ public sealed class SummaryFindingsTests
         var page = car.Page();
 
         Assert.Equal(
-            new Finding("wheel nut, front-left, no. 4: tightened over the permitted maximum", "not decided yet: it is held", false),
+            new Finding("wheel nut, front-left, no. 4: tightened over the permitted maximum", "not decided yet: it is held", false) { Ours = true },
             OfTheNut(page));
         Assert.Contains(page.Found, found => found.Words.StartsWith("wheel stud, front-left, no. 4", StringComparison.Ordinal));
         Assert.Contains(page.Open, item => item.State == PositionState.Held);

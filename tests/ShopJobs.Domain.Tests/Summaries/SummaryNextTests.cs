@@ -16,7 +16,7 @@ public sealed class SummaryNextTests
         Assert.Equal(
             [
                 "Do not drive the car: it is not released to the road. Wait until we call you.",
-                "Bring the car back for a re-torque: wheel nut, front-left (5 fasteners), after 50 to 100 km, at the latest 14 days after the first drive.",
+                "Come back after 50 to 100 km, or within 14 days after the first drive, whichever comes first. We re-tighten 5 wheel nuts, front left: a joint settles in the first kilometres.",
                 "Do not drive on track before this re-torque.",
             ],
             car.Page().Duties);
@@ -25,12 +25,12 @@ public sealed class SummaryNextTests
 
         var page = car.Page();
         Assert.Equal(
-            "Bring the car back for a re-torque: wheel nut, front-left (5 fasteners), after 50 to 100 km, at 1050 km to 1100 km on the odometer, "
-            + "at the latest by 16 Mar 2026.",
+            "Come back between 1,050 and 1,100 km on the odometer, or by 16 Mar 2026, whichever comes first. "
+            + "We re-tighten 5 wheel nuts, front left: a joint settles in the first kilometres.",
             page.Duties[0]);
         Assert.Equal(
             [
-                new ReleaseLine(true, "Released to road on 2 Mar 2026 at 1000 km, signed by LE. It expires at 1100 km or after 16 Mar 2026, "
+                new ReleaseLine(true, "Released to road on 2 Mar 2026 at 1,000 km, signed by LE. It expires at 1,100 km or after 16 Mar 2026, "
                     + "whichever comes first. 9 joints as found, not checked by us."),
                 new ReleaseLine(false, "Not released to track. Before that we would have to tighten what is as found: brake carrier bolt, front."),
             ],
@@ -74,7 +74,7 @@ public sealed class SummaryNextTests
         Assert.True(car.Page(odometer: 1100).Releases[0].Given);
 
         car.Wait(TimeSpan.FromDays(15));
-        Assert.Contains("has expired at 1100 km or after 16 Mar 2026", car.Page().Releases[1].Words, StringComparison.Ordinal);
+        Assert.Contains("has expired at 1,100 km or after 16 Mar 2026", car.Page().Releases[1].Words, StringComparison.Ordinal);
 
         car.Open(TestPerson.Tess, job, car.Positions(TestRegister.Nut, TestRegister.Left));
         Assert.Equal(

@@ -118,7 +118,7 @@ public sealed class SummaryReleaseTests
         var page = car.Page();
 
         Assert.Equal("Not released to road: the release of 2 Mar 2026 was taken back.", Road());
-        Assert.Contains(page.Duties, duty => duty.EndsWith("at the latest 14 days after the first drive.", StringComparison.Ordinal));
+        Assert.Contains(page.Duties, duty => duty.Contains("or within 14 days after the first drive, whichever comes first", StringComparison.Ordinal));
         Assert.Equal([ReleaseKind.Road], car.Standing().NoLonger);
         Assert.Equal(["a release was taken back"], Assert.IsType<SummaryStanding.Overtaken>(car.Standing()).Reasons);
     }
@@ -128,7 +128,7 @@ public sealed class SummaryReleaseTests
     {
         car.Do(TestPerson.Lee, new WithdrawRelease(ReleaseKind.Road, true, CarAtWork.Reason, CarAtWork.Shown));
 
-        Assert.Contains(car.Page().Duties, duty => duty.Contains("at 1050 km to 1100 km on the odometer, at the latest by 16 Mar 2026", StringComparison.Ordinal));
+        Assert.Contains(car.Page().Duties, duty => duty.Contains("between 1,050 and 1,100 km on the odometer, or by 16 Mar 2026", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -138,16 +138,16 @@ public sealed class SummaryReleaseTests
 
         var page = car.Page();
 
-        Assert.Contains("at 1050 km to 1100 km on the odometer, at the latest by 16 Mar 2026", page.Duties[0], StringComparison.Ordinal);
-        Assert.Contains("It expires at 1100 km or after 16 Mar 2026", page.Releases[0].Words, StringComparison.Ordinal);
+        Assert.Contains("between 1,050 and 1,100 km on the odometer, or by 16 Mar 2026", page.Duties[0], StringComparison.Ordinal);
+        Assert.Contains("It expires at 1,100 km or after 16 Mar 2026", page.Releases[0].Words, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_re_torque_that_is_overdue_is_told_with_the_number_to_call()
     {
-        Assert.StartsWith("Bring the car back", car.Page(odometer: 1100).Duties[0], StringComparison.Ordinal);
+        Assert.StartsWith("Come back", car.Page(odometer: 1100).Duties[0], StringComparison.Ordinal);
         Assert.Contains(
-            "A re-torque is overdue: wheel nut, front-left (5 fasteners). It was due by 1100 km or by 16 Mar 2026. Call us before you drive on, 01632 960100.",
+            "A re-torque is overdue: 5 wheel nuts, front left. It was due by 1,100 km or by 16 Mar 2026. Call us before you drive on, 01632 960100.",
             car.Page(odometer: 1101).Duties);
 
         car.Wait(TimeSpan.FromDays(15));

@@ -58,6 +58,7 @@ public sealed class ProcedurePagesTests : IDisposable
         var page = (await browser.GetAsync($"/procedures/{digest}")).Page;
 
         Assert.Equal("P3 Wheel stud conversion, driven with two jammed nuts", page.QuerySelector("h1")!.TextContent.Trim());
+        Assert.StartsWith("New wheel studs fitted. Each new stud was driven down", page.QuerySelector("section[aria-labelledby=customer-text] p")!.TextContent, StringComparison.Ordinal);
         Assert.Single(page.QuerySelectorAll(".demo-data"), frame => frame.TextContent.Contains("Demo data", StringComparison.Ordinal));
         Assert.NotNull(page.QuerySelector("svg[aria-label='Set 73 N·m, permitted 60 to 95 N·m, jammed at 90 N·m']"));
         var stud = page.QuerySelector("section[aria-labelledby='group-stud']")!.TextContent;

@@ -174,7 +174,7 @@ public sealed class AcknowledgeTests : IAsyncLifetime, IDisposable
 
         var ended = await SendAsync(1, "Thanks.");
 
-        Assert.Equal((HttpStatusCode.NotFound, "This link does not open anything"), (ended.Status, ended.Heading));
+        Assert.Equal((HttpStatusCode.NotFound, "This link no longer works"), (ended.Status, ended.Heading));
         Assert.Equal(HttpStatusCode.NotFound, (await customer.PostAsync($"/s/{CustomerToken.New()}", ("version", "1"))).Status);
         Assert.Empty(await RowsAsync());
     }

@@ -32,7 +32,7 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
     public void Dispose() => shop.Dispose();
 
     [Fact]
-    public async Task Newest_version_is_read_without_a_door_a_circuit_or_a_script()
+    public async Task Newest_version_is_read_without_a_door_or_a_circuit_and_its_one_script_only_prints()
     {
         await bench.IssueAsync();
 
@@ -43,7 +43,8 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
         Assert.Equal("Work summary: Blue", answer.Heading);
         Assert.Empty(answer.Page.QuerySelectorAll("script[src*='_framework']"));
         Assert.DoesNotContain("<!--Blazor:", answer.Text, StringComparison.Ordinal);
-        Assert.Empty(answer.Page.QuerySelectorAll("script, a[href='/'], a[href='/sign-in']"));
+        Assert.Equal(["/print.js"], answer.Page.QuerySelectorAll("script").Select(script => script.GetAttribute("src")));
+        Assert.Empty(answer.Page.QuerySelectorAll("a[href='/'], a[href='/sign-in']"));
         Assert.Equal(($"{link}#read", "post"), Assert.Single(answer.Page.QuerySelectorAll("form")) is var form ? (form.GetAttribute("action")!, form.GetAttribute("method")!) : default);
         Assert.Contains("Version 1", answer.Page.QuerySelector(".sheet-version")!.TextContent, StringComparison.Ordinal);
     }
@@ -94,7 +95,7 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
 
         Assert.Equal(HttpStatusCode.OK, (await customer.GetAsync(open)).Status);
         Assert.All(answers, answer => Assert.Equal(HttpStatusCode.NotFound, answer.Status));
-        Assert.Equal("This link does not open anything", answers[0].Heading);
+        Assert.Equal("This link no longer works", answers[0].Heading);
         Assert.Single(answers.Select(answer => Nonce().Replace(answer.Text, "")).Distinct());
         Assert.Single(answers.Select(HeadersOf).Distinct());
     }
@@ -148,6 +149,20 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
 
         Assert.All(answers[..30], status => Assert.Equal(HttpStatusCode.NotFound, status));
         Assert.Equal(HttpStatusCode.TooManyRequests, answers[30]);
+    }
+
+    [Fact]
+    public async Task The_calendar_leads_back_to_the_page_where_there_is_no_day_and_nowhere_without_a_link()
+    {
+        await bench.IssueAsync();
+        var link = await NewLinkAsync();
+
+        var none = await customer.GetAsync($"{link}/calendar.ics?version=1");
+        var unknown = await customer.GetAsync("/s/AAAAAAAAAAAAAAAAAAAAAA/calendar.ics");
+
+        Assert.Equal((HttpStatusCode.SeeOther, link), (none.Status, none.Location));
+        Assert.Equal((HttpStatusCode.NotFound, "This link no longer works"), (unknown.Status, unknown.Heading));
+        Assert.All([none, unknown], answer => Assert.Contains("noindex", answer.Headers.GetValues("X-Robots-Tag").Single(), StringComparison.Ordinal));
     }
 
     [Fact]

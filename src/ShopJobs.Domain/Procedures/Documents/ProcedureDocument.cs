@@ -3,7 +3,7 @@ namespace ShopJobs.Domain.Procedures.Documents;
 /// <summary>A procedure as a document. Its form is described in docs/procedures.md.</summary>
 public static class ProcedureDocument
 {
-    private static readonly string[] Keys = ["code", "title", "revision", "demo-data", "fits", "cautions", "groups", "steps"];
+    private static readonly string[] Keys = ["code", "title", "revision", "demo-data", "fits", "customer", "cautions", "groups", "steps"];
 
     /// <summary>
     /// The procedure checked against the register, or every reason why it is not taken. It is checked on each kind of car that it names
@@ -83,6 +83,7 @@ public static class ProcedureDocument
         var revision = map.Text("revision", 40);
         var demo = map.YesNo("demo-data");
         var fits = FitsOf(map, register, problems);
+        var customer = CustomerTextReader.Read(map);
         var cautions = map.Texts("cautions");
         var groups = new GroupReader(problems, register).Read(map.Needed("groups") is null ? [] : map.List("groups"));
         var stepNodes = map.Needed("steps") is null ? [] : map.List("steps");
@@ -101,6 +102,7 @@ public static class ProcedureDocument
                 [.. groups.Select(group => group.Group!)], [.. steps.Select(step => step.Step!)])
             {
                 Fits = fits,
+                Customer = customer,
             };
     }
 

@@ -15,6 +15,7 @@ internal static class CustomerEndpoint
     internal static void MapCustomerPages(this IEndpointRouteBuilder app)
     {
         app.MapMethods("/s/{token}", [HttpMethods.Get, HttpMethods.Head], OpenAsync).AllowAnonymous().RequireRateLimiting(Limits.CustomerPage);
+        app.MapMethods("/s/{token}/calendar.ics", [HttpMethods.Get, HttpMethods.Head], CalendarAsync).AllowAnonymous().RequireRateLimiting(Limits.CustomerPage);
         app.MapPost("/s/{token}", ReadAsync).AllowAnonymous().DisableAntiforgery().RequireRateLimiting(Limits.CustomerPage);
     }
 
@@ -23,6 +24,19 @@ internal static class CustomerEndpoint
         await door.OpenAsync(token, cancellation) is { } car
             ? await PageAsync(car, token, version, issued, desk, null, cancellation)
             : NoLink();
+
+    /// <summary>The days to come back by; where the version has none any more, the page says why.</summary>
+    private static async Task<IResult> CalendarAsync(string token, string? version, LinkDoor door, CustomerVersions issued, CancellationToken cancellation)
+    {
+        if (await door.OpenAsync(token, cancellation) is not { } car)
+        {
+            return NoLink();
+        }
+
+        return Wanted(await issued.OfAsync(car, cancellation), version) is { } shown && ComeBackCalendar.Of(car, shown) is { } file
+            ? TypedResults.Text(file, ComeBackCalendar.MediaType)
+            : new SeeOther($"/s/{token}");
+    }
 
     private static async Task<IResult> ReadAsync(
         string token, HttpContext http, LinkDoor door, CustomerVersions issued, AcknowledgementDesk desk, SavingTrouble trouble, CancellationToken cancellation)

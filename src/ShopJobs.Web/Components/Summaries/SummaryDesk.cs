@@ -19,12 +19,14 @@ public sealed class SummaryDesk(
     {
         var reading = cars.Read(car, person: null);
         var state = reading.State;
+        var last = LastOf(state);
         return new SummaryForm
         {
             Contact = settings.Current.Contact,
             Distance = reading.Now.Distance,
             Odometer = (state.Odometer / reading.Now.Distance.Kilometres())?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) ?? "",
-            Advice = string.Join('\n', AdviceOf(state)),
+            Advice = string.Join('\n', last?.Advice ?? []),
+            Declined = string.Join('\n', last?.Declined ?? []),
         };
     }
 
@@ -54,7 +56,7 @@ public sealed class SummaryDesk(
             reading.HeadHash,
             person => initials.GetValueOrDefault(person, "the shop"),
             instant => DateOnly.FromDateTime(clock.OnTheWall(instant)))
-        { Odometer = form.Read?.ToString(), NoThird = await third.MissingAsync(cancellation) is not null };
+        { Odometer = Said(form.Read), Declined = form.DeclinedLines, NoThird = await third.MissingAsync(cancellation) is not null };
         return new SummaryDraft(
             id, SummaryMaker.Make(reading.State, entries, reading.Now, facts), reading.State.Number, Ended(reading), reading.Unreadable)
         {
@@ -92,13 +94,16 @@ public sealed class SummaryDesk(
     }
 
     // Advice, and what was declined, holds until somebody changes it; an erased version has none to carry on.
-    private IReadOnlyList<string> AdviceOf(CarState state) =>
+    private WorkSummary? LastOf(CarState state) =>
         state.Summaries is [.., var last] && snapshots.Read(reader => reader.Content(last.Fact.Snapshot)) is StoredContent.Present before
-            ? SummaryText.Read(before.Bytes.Span).Advice
-            : [];
+            ? SummaryText.Read(before.Bytes.Span)
+            : null;
 
     private List<Recorded> EntriesOf(CarId car, long upTo) => snapshots.Read(reader =>
         reader.Entries(Folders.LogbookOf(car), 0, (int)upTo).Select(Folders.Read).ToList());
+
+    private static string? Said(OdometerReading? read) =>
+        read is { } odometer ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{odometer.Value:#,##0.###} {odometer.Unit.Symbol()}") : null;
 
     private static List<EndedJob> Ended(CarReading reading) =>
     [

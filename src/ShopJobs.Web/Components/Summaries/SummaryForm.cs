@@ -12,6 +12,7 @@ public sealed class SummaryForm
     public const string ContactField = "contact";
     public const string OdometerField = "odometer";
     public const string AdviceField = "advice";
+    public const string DeclinedField = "declined";
     private const string JobField = "on-page-";
 
     /// <summary>How the customer reaches the shop; remembered for the next page.</summary>
@@ -23,8 +24,11 @@ public sealed class SummaryForm
     /// <summary>What the car's odometer counts in.</summary>
     public DistanceUnit Distance { get; init; }
 
-    /// <summary>One advice a line, also those that were declined.</summary>
+    /// <summary>One advice a line.</summary>
     public string Advice { get; set; } = "";
+
+    /// <summary>One thing a line that the customer declined, with the day.</summary>
+    public string Declined { get; set; } = "";
 
     /// <summary>Ended jobs that the page does not cover.</summary>
     public HashSet<JobId> LeaveOut { get; } = [];
@@ -39,9 +43,12 @@ public sealed class SummaryForm
     public string? OdometerProblem =>
         string.IsNullOrWhiteSpace(Odometer) || OdometerReading.TryParse(Odometer, Distance, out _, out var problem) ? null : problem;
 
-    public IReadOnlyList<string> AdviceLines =>
-        Advice.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+    public IReadOnlyList<string> AdviceLines => LinesOf(Advice);
+
+    public IReadOnlyList<string> DeclinedLines => LinesOf(Declined);
 
     /// <summary>Id of the tick that puts an ended job on the page.</summary>
     public static string FieldOf(JobId job) => $"{JobField}{job.Value}";
+
+    private static string[] LinesOf(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 }

@@ -11,6 +11,7 @@ public sealed class SummaryFormValidator : AbstractValidator<SummaryForm>
             .MaximumLength(SummaryForm.ContactLength).WithMessage($"At most {SummaryForm.ContactLength} letters.");
         RuleFor(form => form.Odometer).Must((form, _) => form.OdometerProblem is null)
             .WithMessage(form => $"{form.OdometerProblem} Or leave it empty.");
+        RuleFor(form => form.Declined).MaximumLength(SummaryForm.AdviceLength).WithMessage($"At most {SummaryForm.AdviceLength} letters.");
         RuleFor(form => form.Advice).MaximumLength(SummaryForm.AdviceLength).WithMessage($"At most {SummaryForm.AdviceLength} letters.");
     }
 }
