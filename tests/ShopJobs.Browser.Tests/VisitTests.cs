@@ -100,6 +100,7 @@ public sealed class VisitTests : OneTabletTests
         await page.IsAccessibleAsync("floor-silver-again");
 
         await page.OpenAsync($"/cars/{car.Value}");
+        await page.Locator("summary", new() { HasText = "its visits" }).ClickAsync();
         var visits = page.Locator(".visit-head");
         Assert.Equal(2, await visits.CountAsync());
         await visits.Nth(1).ClickAsync();

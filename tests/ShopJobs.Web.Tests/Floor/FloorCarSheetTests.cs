@@ -9,15 +9,38 @@ namespace ShopJobs.Web.Tests.Floor;
 public sealed class FloorCarSheetTests : ScreenBench
 {
     [Fact]
-    public void Untouched_car_may_be_moved_and_nothing_waits()
+    public void A_car_with_nothing_going_on_takes_one_line()
     {
         var sheet = Show(new CarAtWork());
 
+        Assert.Equal("Nothing going on. Move: YES", sheet.Find(".car-quiet").TextContent);
+        Assert.Empty(sheet.FindAll(".count-chip, .above, .car-line, .car-move"));
+    }
+
+    [Fact]
+    public void A_car_with_somebody_on_it_is_shown_in_full_though_nothing_was_touched()
+    {
+        var sheet = Show(new CarAtWork(), "Tess");
+
         Assert.Equal("Move: YES", sheet.Find(".car-move-word").TextContent);
         Assert.Equal("28", Count(sheet, "as found"));
-        Assert.Equal(8, sheet.FindAll(".count-chip").Count);
         Assert.Contains("no work planned", sheet.Markup, StringComparison.Ordinal);
-        Assert.Contains("nobody on it", sheet.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Only_states_that_some_fastener_is_in_are_counted_and_as_found_is_last()
+    {
+        var words = Show(Readings.WithHeldNut()).FindAll(".count-chip .count-word").Select(word => word.TextContent);
+
+        Assert.Equal(["hand-tight", "held", "as found"], words);
+    }
+
+    [Fact]
+    public void The_car_is_drawn_from_above_with_what_was_touched_at_its_place()
+    {
+        var picture = Show(Readings.WithHeldNut()).Find(".above.is-compact svg.above-car");
+
+        Assert.Equal("The car from above: front-left 1 held, 4 hand-tight; 23 as found.", picture.GetAttribute("aria-label"));
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Floor;
+using ShopJobs.Web.Components.Look;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
@@ -43,7 +44,7 @@ public sealed class FloorPageTests : BunitContext, IAsyncLifetime
     {
         await CarAsync();
         var page = Render<FloorPage>();
-        Assert.Equal("0", Count(page, "open"));
+        Assert.Equal("Nothing going on. Move: YES", page.Find(".bay-lift .car-quiet").TextContent);
         Assert.Contains("Lift A", page.Find(".bay-lift").TextContent, StringComparison.Ordinal);
 
         var here = await bench.Get<WhoIsHere>().ActingAsync();
@@ -52,6 +53,16 @@ public sealed class FloorPageTests : BunitContext, IAsyncLifetime
 
         page.WaitForAssertion(() => Assert.Equal("1", Count(page, "open")));
         Assert.Equal("Move: NO", page.Find(".car-move-word").TextContent);
+    }
+
+    [Fact]
+    public async Task What_the_nuts_mean_is_said_once()
+    {
+        await CarAsync();
+
+        var legend = Render<FloorPage>().FindAll(".state-legend dt").Select(word => word.TextContent.Trim());
+
+        Assert.Equal(Enum.GetValues<PositionState>().Select(state => PositionWords.Of(state)), legend);
     }
 
     private static string Count(IRenderedComponent<FloorPage> page, string word) => page.FindAll(".count-chip")

@@ -12,17 +12,17 @@ namespace ShopJobs.Web.Components.CarPage;
 /// <param name="Word">The shop's word, with how many where not all are so.</param>
 public sealed record JointLook(Joint Joint, PositionState State, int Stage, int Stages, string Word)
 {
-    /// <summary>A joint, by its worst position.</summary>
-    public static JointLook Of(CarReading reading, Joint joint, int positions)
+    /// <summary>A joint, by the worst of its fasteners that somebody here has touched.</summary>
+    public static JointLook Of(CarReading reading, JointSeen joint)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        var states = Enumerable.Range(1, positions).Select(number => (At: joint.At(number), State: reading.StateOf(joint.At(number)))).ToList();
-        var worst = states.MinBy(position => position.State);
-        var same = states.Count(position => position.State == worst.State);
-        var one = Of(reading, worst.At);
-        return same == positions
+        ArgumentNullException.ThrowIfNull(joint);
+        var shown = joint.Shown;
+        var same = joint.Fasteners.Count(fastener => fastener.State == shown.State);
+        var one = Of(reading, joint.Joint.At(shown.Number));
+        return same == joint.Fasteners.Count
             ? one
-            : one with { Word = string.Create(CultureInfo.InvariantCulture, $"{same} of {positions} {one.Word}") };
+            : one with { Word = string.Create(CultureInfo.InvariantCulture, $"{same} of {joint.Fasteners.Count} {one.Word}") };
     }
 
     /// <summary>One position.</summary>

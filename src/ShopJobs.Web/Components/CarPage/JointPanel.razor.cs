@@ -25,6 +25,10 @@ public sealed partial class JointPanel
     [Parameter, EditorRequired]
     public Joint Joint { get; set; }
 
+    /// <summary>Every joint of the car, for the picture that shows where this one is.</summary>
+    [Parameter]
+    public IReadOnlyList<JointSeen> Joints { get; set; } = [];
+
     [Parameter, EditorRequired]
     public IReadOnlyList<JointLine> History { get; set; } = [];
 

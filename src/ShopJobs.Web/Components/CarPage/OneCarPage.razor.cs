@@ -21,6 +21,8 @@ public sealed partial class OneCarPage
     private IReadOnlyList<JointLine> history = [];
     private IReadOnlyDictionary<ContentDigest, string> texts = new Dictionary<ContentDigest, string>();
     private JobStateWords states = default!;
+    private IReadOnlyList<JointSeen> seen = [];
+    private NextStep? next;
     private string? done;
 
     [SupplyParameterFromQuery(Name = "joint")]
@@ -51,11 +53,16 @@ public sealed partial class OneCarPage
         assigned = await Rows.AssignedAsync(CarId);
         chosen = await Parts.ChosenAsync(CarId);
         names = await People.NamesAsync();
+        seen = JointsSeen.Of(Reading.State, Reading.Now);
+        next = Reading.State.NextStepOf(Reading.Now, Reading.Tools.Values, IsManned);
         states = await JobStates.OfAsync([Reading.State]);
         ended = Reading.State.Releases.Values.Select(release => release.VoidBy).Distinct()
             .Select(number => Entries.Find(CarId, number)).OfType<Recorded>().ToDictionary(entry => entry.Number);
         ReadHistory();
     }
+
+    private bool IsManned(JobId job, string step) =>
+        assigned.Any(person => person.Assignment.JobId == job && (person.Assignment.StepInstanceId is null || person.Assignment.StepInstanceId == step));
 
     private void ReadHistory()
     {

@@ -30,4 +30,7 @@ public static class CarColours
         return written.Split([' ', '-', ','], StringSplitOptions.RemoveEmptyEntries).Reverse()
             .Select(word => Known.GetValueOrDefault(word)).FirstOrDefault(colour => colour is not null);
     }
+
+    /// <summary>The same as a style; null where the words name no colour, and the hatching of the style sheet stays.</summary>
+    public static string? Fill(string written) => Of(written) is { } colour ? $"background: {colour}" : null;
 }

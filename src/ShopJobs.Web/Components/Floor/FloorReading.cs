@@ -28,6 +28,10 @@ public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IRe
     /// <summary>The road test that it is out on, and not back from; null when it is on none.</summary>
     public ReleaseBook? RoadTest => Reading.State.RoadTest;
 
+    /// <summary>True while nothing goes on: nothing on it was touched, no job runs, nobody is on it, nothing was released and it may be moved.</summary>
+    public bool IsQuiet => Glance is { MayBeMoved: true, Next: null, Releases.Count: 0 } && Glance.Counts.Keys.All(kind => kind == GlanceCount.AsFound)
+        && People.Count == 0 && !Reading.State.RunningJobs.Any() && Reading.State.ToLookOver.IsEmpty && Reading.Unreadable is null;
+
     private IEnumerable<ReleaseStanding> Driven =>
         Glance.Releases.Where(release => release.Key is Domain.Procedures.ReleaseKind.Road or Domain.Procedures.ReleaseKind.Track).Select(release => release.Value);
 }

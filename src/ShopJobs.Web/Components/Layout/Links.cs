@@ -8,6 +8,13 @@ public static class Links
 {
     public static string Car(CarId car) => $"/cars/{car.Value}";
 
+    /// <summary>The car that a page is about, by its path; null where it is about none.</summary>
+    public static CarId? CarOf(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return path.Split('/', '?') is ["", "cars", var id, ..] && Guid.TryParse(id, out var car) ? new CarId(car) : null;
+    }
+
     /// <summary>The car's logbook, at an entry where one is named.</summary>
     public static string Logbook(CarId car, long? entry = null) =>
         entry is { } number ? FormattableString.Invariant($"{Car(car)}/logbook?entry={number}") : $"{Car(car)}/logbook";
