@@ -142,7 +142,7 @@ public sealed class AccessTests : OneTabletTests
         var fitUp = (await Shop.JobAsync(new CarId(Guid.Parse(orange)), "fit-up")).Value;
         var option = await rows.PartOptions.AsNoTracking().FirstAsync();
         var stack = await rows.WheelStacks.AsNoTracking().FirstAsync();
-        var (tool, customer, person) = ((await rows.Tools.FirstAsync(row => row.Name == "W7")).Id.Value, (await rows.Customers.FirstAsync()).Id, (await rows.People.FirstAsync(row => row.Name == DemoPeople.Chassis.Name)).Id.Value);
+        var (tool, customer, person) = ((await rows.Tools.FirstAsync(row => row.Name == "W7")).Id, (await rows.Customers.FirstAsync()).Id.Value, (await rows.People.FirstAsync(row => row.Name == DemoPeople.Chassis.Name)).Id.Value);
         var options = $"/cars/{blue}/jobs/{option.JobId.Value}/options/{option.GroupId}";
         await page.OpenAsync("/instruments");
         var gauge = await page.Locator("main a[href^='/instruments/']").First.GetAttributeAsync("href") ?? "";

@@ -4,6 +4,7 @@ using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Domain.Tests.Logbook.Workshop;
 using ShopJobs.Web.Components.CarPage;
+using JointList = ShopJobs.Web.Components.CarPage.JointList;
 
 namespace ShopJobs.Web.Tests.CarPage;
 

@@ -82,7 +82,7 @@ public sealed class LogbookPageTests : BunitContext, IAsyncLifetime
 
         var struck = Open(car).FindAll(".entry")[1];
 
-        Assert.Contains("Set 110 N·m", struck.QuerySelector("del")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Clicked at 110 N·m", struck.QuerySelector("del")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("Void from entry 2 on", struck.TextContent, StringComparison.Ordinal);
     }
 

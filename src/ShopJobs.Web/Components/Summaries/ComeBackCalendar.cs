@@ -44,9 +44,9 @@ internal static class ComeBackCalendar
             DtStart = new CalDateTime(back.By!.Value),
             Summary = summary,
             Description = $"Come back {back.When}. {page.Shop.Contact}",
-            Transparency = TransparencyType.Transparent,
+            Transparency = Ical.Net.TransparencyType.Transparent,
         };
-        day.Alarms.Add(new Alarm { Action = AlarmAction.Display, Description = summary, Trigger = new Trigger(Duration.FromDays(-DaysOfNotice)) });
+        day.Alarms.Add(new Alarm { Action = Ical.Net.AlarmAction.Display, Description = summary, Trigger = new Trigger(Duration.FromDays(-DaysOfNotice)) });
         return day;
     }
 
