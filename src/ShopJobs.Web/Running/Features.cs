@@ -42,7 +42,7 @@ internal static class Features
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
-        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
+        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>().AddScoped<ShopJobs.Web.Components.JobCards.CardDesk>();
         return services;
     }
 }

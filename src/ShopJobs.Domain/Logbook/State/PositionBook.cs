@@ -142,6 +142,9 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>Entry that last reported something on it since it was opened, counting or not; 0 when none.</summary>
     public long On { get; init; }
 
+    /// <summary>Entry that last declared from paper that it was pulled, since it was opened; 0 when none, or a second person has said that it never was.</summary>
+    public long DeclaredBy { get; init; }
+
     /// <summary>New hardware must be newer than this entry; 0 when none is asked.</summary>
     public long NewHardwareSince { get; init; }
 
@@ -195,8 +198,8 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>True while a short pull, or the record of one that may have been made, asks to back off before anything else.</summary>
     public bool BackOffFirst => MayHaveBeenPulled || (AnyShort && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue));
 
-    /// <summary>True while a torque record is void and no second person has said that it was never pulled.</summary>
-    public bool MayHaveBeenPulled => Pulls.Exists(pull => pull is { IsTurn: false, Voided: true, IsGone: false });
+    /// <summary>True while a torque record is void, or a pull declared from paper, and no second person has said that it was never pulled.</summary>
+    public bool MayHaveBeenPulled => DeclaredBy > 0 || Pulls.Exists(pull => pull is { IsTurn: false, Voided: true, IsGone: false });
 
     /// <summary>Entry of a short pull that asks for new hardware; null when none.</summary>
     public long? ReplaceFor => AnyShort
