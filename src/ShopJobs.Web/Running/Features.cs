@@ -5,6 +5,7 @@ using ShopJobs.Web.Components.CustomerData;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.Instruments;
+using ShopJobs.Web.Components.JobCards;
 using ShopJobs.Web.Components.JobEnds;
 using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.Look.Signing;
@@ -42,7 +43,7 @@ internal static class Features
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
-        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>().AddScoped<ShopJobs.Web.Components.JobCards.CardDesk>();
+        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>().AddScoped<CardDesk>();
         return services;
     }
 }

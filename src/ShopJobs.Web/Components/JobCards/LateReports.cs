@@ -13,15 +13,15 @@ internal static class LateReports
     /// <summary>The reports in the order in which the work is done.</summary>
     public static IEnumerable<CardLine> Of(CardFacts facts, TypedCard typed)
     {
-        var from = new Source(facts);
+        var source = new Source(facts);
         if (typed.Opened)
         {
-            yield return from.Opening("opened", PrintedCard.OpenedBy(facts.Reading, facts.Job, facts.Step));
+            yield return source.Opening("opened", PrintedCard.OpenedBy(facts.Reading, facts.Job, facts.Step));
         }
 
         foreach (var instance in facts.Step.Work.Select(work => work.Instance).Where(instance => typed.Of(instance).Opened))
         {
-            yield return from.Opening($"opened-{instance.Group.Id}-{instance.Place}", [.. instance.Positions]);
+            yield return source.Opening($"opened-{instance.Group.Id}-{instance.Place}", [.. instance.Positions]);
         }
 
         if (typed.Conditions.Count > 0)
@@ -29,13 +29,13 @@ internal static class LateReports
             yield return new CardLine("car", $"Car: {string.Join(", ", typed.Conditions.Select(ConditionWords.Of))}", _ => new DeclareCondition([.. typed.Conditions])
             {
                 Places = [.. facts.Step.Work.Select(work => work.Instance.Place).Append(facts.Step.Place).OfType<string>().Distinct()],
-                MadeIn = from.Session,
+                MadeIn = source.Session,
             });
         }
 
         foreach (var work in facts.Step.Work)
         {
-            foreach (var line in from.Group(work, typed.Of(work.Instance)))
+            foreach (var line in source.Group(work, typed.Of(work.Instance)))
             {
                 yield return line;
             }
