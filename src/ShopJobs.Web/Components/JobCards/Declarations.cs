@@ -49,7 +49,10 @@ internal static class Declarations
         var doer = Guid.TryParse(typed.DoneBy, out var id) && typed.IsOwn != true ? new PersonId(id) : (PersonId?)null;
         var text = NewContent.Of(Encoding.UTF8.GetBytes(Paper(facts, typed, doer, what)));
         return new CardLine(FormattableString.Invariant($"declared-{instance.Group.Id}-{instance.Place}-{stage}"), what, _ =>
-            new DeclareFromPaper(facts.Job.Id, instance.Group.Id, positions, stage, doer, text.Digest)) { Text = text };
+            new DeclareFromPaper(facts.Job.Id, instance.Group.Id, positions, stage, doer, text.Digest))
+        {
+            Text = text,
+        };
     }
 
     private static string Paper(CardFacts facts, TypedCard typed, PersonId? doer, string what)
