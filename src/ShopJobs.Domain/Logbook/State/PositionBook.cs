@@ -213,7 +213,7 @@ public sealed record PositionBook(JointPosition Position)
     public bool IsBare => this is { Fitting: Fitting.Open, On: 0 };
 
     /// <summary>True when nobody here ever touched it.</summary>
-    public bool IsAsFound => Fitting == Fitting.AsFound && Last is null;
+    public bool IsAsFound => Fitting == Fitting.AsFound && Last is null && DeclaredBy == 0;
 
     // Seldom so, and asked at every pull and opening: sorting the pulls into cells is spared.
     private bool AnyShort => Pulls.Exists(pull => pull.IsShort);
