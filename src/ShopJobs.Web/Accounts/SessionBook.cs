@@ -113,6 +113,16 @@ public sealed class SessionBook(
             select person).AsNoTracking().SingleOrDefaultAsync(cancellation);
     }
 
+    /// <summary>The session that a person was in at an instant (UTC), locked or not; null where in none.</summary>
+    public async Task<SessionId?> OfAsync(PersonId person, DateTime at, CancellationToken cancellation = default)
+    {
+        var oldest = at - rules.Value.Longest;
+        await using var shop = await database.CreateDbContextAsync(cancellation);
+        return await shop.Sessions.AsNoTracking()
+            .Where(row => row.PersonId == person && row.StartedAt <= at && row.StartedAt > oldest && (row.EndedAt == null || row.EndedAt >= at))
+            .OrderByDescending(row => row.StartedAt).Select(row => (SessionId?)row.Id).FirstOrDefaultAsync(cancellation);
+    }
+
     internal async Task WakeAsync(ClaimsPrincipal user, CancellationToken cancellation)
     {
         var id = PersonClaims.SessionOf(user);

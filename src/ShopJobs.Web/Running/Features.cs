@@ -7,6 +7,7 @@ using ShopJobs.Web.Components.Devices;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.Floor;
 using ShopJobs.Web.Components.Instruments;
+using ShopJobs.Web.Components.JobCards;
 using ShopJobs.Web.Components.JobEnds;
 using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.Look.Signing;
@@ -45,7 +46,7 @@ internal static class Features
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
         services.AddSingleton<PickedTools>().AddSingleton<KeptReadings>().AddSingleton<ReadingDesk>().AddSingleton<ToolKeyBook>().AddScoped<ToolKeys>();
-        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>();
+        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>().AddScoped<CardDesk>();
         services.AddScoped<CatalogueBook>();
         return services;
     }

@@ -12,4 +12,14 @@ public sealed class ShopClock(TimeProvider time, ShopSettings settings)
     /// <summary>An instant (UTC) as the shop's clock showed it.</summary>
     public DateTime OnTheWall(DateTime instant) =>
         TimeZoneInfo.ConvertTimeFromUtc(DateTime.SpecifyKind(instant, DateTimeKind.Utc), settings.Current.Zone);
+
+    /// <summary>The instant (UTC) at which the shop's clock showed this; null where it never did, as the clock went forward. Shown twice, the earlier one.</summary>
+    public DateTime? Instant(DateTime wall)
+    {
+        var shown = DateTime.SpecifyKind(wall, DateTimeKind.Unspecified);
+        var zone = settings.Current.Zone;
+        return zone.IsInvalidTime(shown) ? null
+            : zone.IsAmbiguousTime(shown) ? DateTime.SpecifyKind(shown - zone.GetAmbiguousTimeOffsets(shown).Max(), DateTimeKind.Utc)
+            : TimeZoneInfo.ConvertTimeToUtc(shown, zone);
+    }
 }

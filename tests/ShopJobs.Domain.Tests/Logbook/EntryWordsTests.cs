@@ -39,6 +39,7 @@ public sealed partial class EntryWordsTests
         new ThreadTreated([Nut], ThreadCondition.AntiSeize, "copper paste", "4471", Job),
         new HandTightened([Nut], Job, "G1", [Person], []),
         new TorqueRecorded(Job, "G1", Nut, 1, 2, 0, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 2), Spec, [], [5], []),
+        new DeclaredFromPaper(Job, "G1", [Nut], 2, Person, Text, [HoldReason.DeclaredFromPaper]),
         new Settled([Nut], Job, "G1", true, 15, TorqueKind.SettingConfirmed, Final, Wrench, new DateOnly(2026, 3, 9), []),
         new Witnessed(Job, "G1", Nut.Joint, 2, [7, 8, 9], WitnessMethod.LookedAtMark, true, null, "s"),
         new Countersigned([7, 8], "s"),

@@ -83,6 +83,10 @@ public sealed record OpenPositions(IReadOnlyList<JointPosition> Positions, JobId
     /// <summary>The cycle of each position, in their order, as the screen had it; null where the report was not made at a step.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<int>? Cycles { get; init; }
+
+    /// <summary>Where it was written down, when it is entered from paper afterwards; null where it is reported from a screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OnPaper? OnPaper { get; init; }
 }
 
 /// <summary>Report new hardware on positions.</summary>
@@ -99,6 +103,10 @@ public sealed record FitNew(JobId Job, string Group, IReadOnlyList<JointPosition
     /// <summary>The session it was made in, as its screen was drawn: in a later one it does not count. Null where it comes from no screen.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public SessionId? MadeIn { get; init; }
+
+    /// <summary>Where it was written down, when it is entered from paper afterwards; null where it is reported from a screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OnPaper? OnPaper { get; init; }
 }
 
 /// <summary>Report what was put on threads, or that they were cleaned dry.</summary>
@@ -122,6 +130,10 @@ public sealed record HandTighten(
     /// <summary>The session it was made in, as its screen was drawn: in a later one it does not count. Null where it comes from no screen.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public SessionId? MadeIn { get; init; }
+
+    /// <summary>Where it was written down, when it is entered from paper afterwards; null where it is reported from a screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OnPaper? OnPaper { get; init; }
 }
 
 /// <summary>Report one pull on the cell that was shown.</summary>
@@ -161,6 +173,10 @@ public sealed record RecordTorque(
     /// <summary>The session it was made in, as its screen was drawn: in a later one it does not count. Null where it comes from no screen.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public SessionId? MadeIn { get; init; }
+
+    /// <summary>Where it was written down, when it is entered from paper afterwards; null where it is reported from a screen.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public OnPaper? OnPaper { get; init; }
 }
 
 /// <summary>Report a re-torque after the drive.</summary>

@@ -30,6 +30,7 @@ public static partial class Decider
             PutJobOnHold hold => OnJob(state, hold, hold.Job, now, rules),
             JobCommand job => OnJob(state, job, job.Job, now, rules),
             DeclareCondition declare => Declare(state, declare, now),
+            DeclareFromPaper declare => Declare(state, declare, now),
             RecordResult result => Record(state, result, now, rules),
             OpenPositions open => Open(state, open, now),
             TreatThread treat => Treat(state, treat, now),

@@ -8,7 +8,7 @@ public static partial class Decider
 {
     private static Verdict Pull(CarState state, RecordTorque pull, Circumstances now, HoldRules rules)
     {
-        if ((UnknownPositions(state, [pull.Position], now) ?? UnknownJob(state, pull.Job)) is { } unknown)
+        if ((UnknownPositions(state, [pull.Position], now) ?? UnknownJob(state, pull.Job) ?? NotOfThatMoment(state, [pull.Position], pull.OnPaper, now)) is { } unknown)
         {
             return unknown;
         }
@@ -54,6 +54,7 @@ public static partial class Decider
                 : [.. stage.Conditions.Select(condition => state.Declared(now, condition, instance.Place)?.Number ?? 0).Where(number => number > 0)],
             DrivenBy = DrivenBy(state, question),
             ToolEntry = question.Tool.Number,
+            OnPaper = pull.OnPaper,
         });
     }
 

@@ -7,7 +7,7 @@ public static partial class Decider
 {
     private static Verdict Open(CarState state, OpenPositions open, Circumstances now)
     {
-        if ((UnknownPositions(state, open.Positions, now) ?? UnknownJob(state, open.Job)) is { } unknown)
+        if ((UnknownPositions(state, open.Positions, now) ?? UnknownJob(state, open.Job) ?? NotOfThatMoment(state, open.Positions, open.OnPaper, now)) is { } unknown)
         {
             return unknown;
         }
@@ -16,12 +16,12 @@ public static partial class Decider
         var late = Late(state, open.Positions, open.Cycles).Where(position => !state.Of(position).IsBare).ToList();
         if (late.Count == 0)
         {
-            return Accept(Opening.Of(state, now, open));
+            return Accept(Opening.Of(state, now, open) with { OnPaper = open.OnPaper });
         }
 
         var timely = open.Positions.Except(late).ToList();
         var opened = timely.Count > 0 ? Opening.Of(state, now, open with { Positions = timely }) : new Opened([], [], [], open.Job, open.Reason);
-        return Accept(opened with { Positions = [.. opened.Positions.Union(late)], Late = late });
+        return Accept(opened with { Positions = [.. opened.Positions.Union(late)], Late = late, OnPaper = open.OnPaper });
     }
 
     // Positions whose cycle is no longer the one that the screen had.
@@ -34,7 +34,7 @@ public static partial class Decider
 
     private static Verdict Fit(CarState state, FitNew fit, Circumstances now)
     {
-        if ((UnknownPositions(state, fit.Positions, now) ?? UnknownJob(state, fit.Job)) is { } unknown)
+        if ((UnknownPositions(state, fit.Positions, now) ?? UnknownJob(state, fit.Job) ?? NotOfThatMoment(state, fit.Positions, fit.OnPaper, now)) is { } unknown)
         {
             return unknown;
         }
@@ -47,7 +47,7 @@ public static partial class Decider
         var late = Late(state, fit.Positions, fit.Cycles).ToList();
         if (late.Count > 0)
         {
-            var lateOnes = new FittedNew(late, fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot) { Problems = [HoldReason.CellMoved] };
+            var lateOnes = new FittedNew(late, fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot) { Problems = [HoldReason.CellMoved], OnPaper = fit.OnPaper };
             return fit.Positions.Except(late).ToList() is { Count: > 0 } others && Fit(state, fit with { Positions = others, Cycles = null }, now) is Verdict.Accepted timely
                 ? Accept([.. timely.Entries, lateOnes])
                 : Accept(lateOnes);
@@ -65,15 +65,16 @@ public static partial class Decider
         var fitted = new FittedNew([.. fit.Positions.Distinct()], fit.Job, fit.Group, groups[0].Group.Hardware.Name, fit.Lot)
         {
             Problems = problems.Count > 0 ? problems : null,
+            OnPaper = fit.OnPaper,
         };
         return closed.Count == 0
             ? Accept(fitted)
-            : Accept(Opening.Of(state, now, new OpenPositions(closed, fit.Job, null)), fitted);
+            : Accept(Opening.Of(state, now, new OpenPositions(closed, fit.Job, null)) with { OnPaper = fit.OnPaper }, fitted);
     }
 
     private static Verdict ByHand(CarState state, HandTighten hand, Circumstances now, HoldRules rules)
     {
-        if ((UnknownPositions(state, hand.Positions, now) ?? UnknownJob(state, hand.Job)) is { } unknown)
+        if ((UnknownPositions(state, hand.Positions, now) ?? UnknownJob(state, hand.Job) ?? NotOfThatMoment(state, hand.Positions, hand.OnPaper, now)) is { } unknown)
         {
             return unknown;
         }
@@ -102,7 +103,7 @@ public static partial class Decider
         return Accept(
         [
             .. judged.GroupBy(report => string.Join(',', report.Problems)).Select(same => new HandTightened(
-                [.. same.Select(report => report.Position)], hand.Job, hand.Group, hand.Helpers, same.First().Problems)),
+                [.. same.Select(report => report.Position)], hand.Job, hand.Group, hand.Helpers, same.First().Problems) { OnPaper = hand.OnPaper }),
         ]);
     }
 

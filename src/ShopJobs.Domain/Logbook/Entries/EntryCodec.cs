@@ -27,6 +27,7 @@ public static class EntryCodec
         Add("fitted-new", json.FittedNew, JobIn.Job, PositionIn.Positions);
         Add("thread-treated", json.ThreadTreated, JobIn.JobIfAny, PositionIn.Positions);
         Add("hand-tight", json.HandTightened, JobIn.Job, PositionIn.Positions);
+        Add("declared-from-paper", json.DeclaredFromPaper, JobIn.Job, PositionIn.Positions);
         Add("torque-recorded", json.TorqueRecorded, JobIn.Job, PositionIn.Position, tool: ToolIn.Tool, PullReader.Read);
         Add("settled", json.Settled, JobIn.Job, PositionIn.Positions, tool: ToolIn.Tool);
         Add("witnessed", json.Witnessed, JobIn.Job, PositionIn.Joint);

@@ -163,6 +163,7 @@ internal static class EntryJson
 [JsonSerializable(typeof(ThreadTreated))]
 [JsonSerializable(typeof(HandTightened))]
 [JsonSerializable(typeof(TorqueRecorded))]
+[JsonSerializable(typeof(DeclaredFromPaper))]
 [JsonSerializable(typeof(Settled))]
 [JsonSerializable(typeof(Witnessed))]
 [JsonSerializable(typeof(Countersigned))]

@@ -21,6 +21,9 @@ public sealed record Opened(
     /// <summary>True where a setting that was recorded opened them: it goes with the setting. Null where somebody reported it.</summary>
     public bool? BySetting { get; init; }
 
+    /// <summary>The card it was entered from afterwards, with the minute that stands there; null where it was reported from a screen.</summary>
+    public OnPaper? OnPaper { get; init; }
+
     public override EntryFacets Facets() => new() { Job = Job, Positions = [.. Positions, .. AlsoOpened], Texts = KeptText.Given(("Reason", Reason)) };
 }
 
@@ -30,6 +33,9 @@ public sealed record FittedNew(
 {
     /// <summary>Why it does not count; null when it does.</summary>
     public IReadOnlyList<HoldReason>? Problems { get; init; }
+
+    /// <summary>The card it was entered from afterwards, with the minute that stands there; null where it was reported from a screen.</summary>
+    public OnPaper? OnPaper { get; init; }
 
     public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Problems = Problems ?? [] };
 }
@@ -52,6 +58,9 @@ public sealed record HandTightened(
     IReadOnlyList<PersonId> Helpers,
     IReadOnlyList<HoldReason> Problems) : Entry
 {
+    /// <summary>The card it was entered from afterwards, with the minute that stands there; null where it was reported from a screen.</summary>
+    public OnPaper? OnPaper { get; init; }
+
     public override EntryFacets Facets() => new() { Job = Job, Positions = Positions, Problems = Problems, FallsWhenOpened = true };
 }
 
@@ -138,6 +147,9 @@ public sealed record TorqueRecorded(
 
     /// <summary>Newest entry of the tool's logbook at this pull: a doubt behind it covers the pull. Null in older records.</summary>
     public long? ToolEntry { get; init; }
+
+    /// <summary>The card it was entered from afterwards, with the minute that stands there; null where it was reported from a screen.</summary>
+    public OnPaper? OnPaper { get; init; }
 
     public override EntryFacets Facets() => new() { Job = Job, Positions = [Position], Tool = Tool, Problems = Problems, FallsWhenOpened = true };
 

@@ -119,6 +119,9 @@ public sealed record StageReached(Fitting Fitting, int Done, int Of, bool NextTu
 {
     /// <summary>The next stage was pulled by a trainee, and nobody who stood by has countersigned it.</summary>
     public bool Awaited { get; init; }
+
+    /// <summary>Who declared from paper that it was pulled, where that is so and nothing was done about it; null otherwise.</summary>
+    public PersonId? Declared { get; init; }
 }
 
 /// <summary>A torque of another job's specification beside what is asked here.</summary>

@@ -191,4 +191,10 @@ public enum HoldReason
     SerialTaken,
     ProcedureRetired,
     ClockNotInDoubt,
+
+    // what is entered from paper
+    DeclaredFromPaper,
+    RecordedAlready,
+    PaperTimeAhead,
+    PaperTimeBefore,
 }

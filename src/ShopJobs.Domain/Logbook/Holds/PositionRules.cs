@@ -40,8 +40,11 @@ public static class PositionRules
 
         var (stagesDone, of) = q.State.StagesOf(q.Book);
         var undecided = q.Book.Holds.Any(hold => hold.Decision is null);
-        return [On(q, HoldReason.NotAtStage) with { Reached = new StageReached(q.Book.Fitting, stagesDone, of, IsNextTurned(q, stagesDone), undecided) { Awaited = q.Book.Newest(stagesDone + 1).Any(pull => pull.WaitsForAnswer) } }];
+        return [On(q, HoldReason.NotAtStage) with { Reached = new StageReached(q.Book.Fitting, stagesDone, of, IsNextTurned(q, stagesDone), undecided) { Awaited = q.Book.Newest(stagesDone + 1).Any(pull => pull.WaitsForAnswer), Declared = DeclaredBy(q) } }];
     }
+
+    private static PersonId? DeclaredBy(PositionQuestion q) =>
+        q.Book.DeclaredBy > 0 && q.State.Correctables.TryGetValue(q.Book.DeclaredBy, out var declared) ? declared.Person : null;
 
     private static bool IsNextTurned(PositionQuestion q, int stagesDone) =>
         q.Book.Fitting == Fitting.HandTight && q.Instance?.Group.Stages.ElementAtOrDefault(stagesDone)?.Turn is not null;

@@ -124,7 +124,7 @@ public static class NextActions
             return new NextAction.TakeOff(
                 instance,
                 instance.Group.Redo == RedoScope.Joint ? [.. instance.Positions] : [voided.Position],
-                TakeOffReason.MayHaveBeenPulled);
+                voided.DeclaredBy > 0 ? TakeOffReason.DeclaredFromPaper : TakeOffReason.MayHaveBeenPulled);
         }
 
         if (books.Find(book => book.BackOffFirst) is { } shortPull)

@@ -15,6 +15,9 @@ public enum TakeOffReason
     /// <summary>A record of it is void, and it may have been pulled all the same.</summary>
     MayHaveBeenPulled,
 
+    /// <summary>A paper says that it was pulled, and nobody answers for it.</summary>
+    DeclaredFromPaper,
+
     /// <summary>The last pull was short.</summary>
     ShortPull,
 

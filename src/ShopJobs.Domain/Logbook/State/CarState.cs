@@ -178,6 +178,7 @@ public sealed partial record CarState
             FittedNew fact => WithFitted(recorded, fact),
             HandTightened fact => WithHandTight(recorded, fact),
             TorqueRecorded fact => WithTorque(recorded, fact),
+            DeclaredFromPaper fact => WithDeclared(recorded, fact),
             Settled fact => WithSettled(recorded, fact),
             Witnessed fact => WithWitness(recorded, fact),
             Countersigned fact => WithCountersignature(recorded, fact),

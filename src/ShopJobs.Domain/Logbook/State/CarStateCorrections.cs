@@ -68,7 +68,12 @@ public sealed partial record CarState
                 Looks = pull.Looks.AddRange(pull.LooksBefore.Where(look => !pull.Voided && look.Person == recorded.Person)),
                 LooksBefore = pull.LooksBefore.RemoveAll(look => !pull.Voided && look.Person == recorded.Person),
             }).LiftHolds(correction, target)
-            : Correctables[correction.Fact.Target].Entry is Opened ? next.NeverOpened(recorded.Number, correction.Fact.Target) : next;
+            : Correctables[correction.Fact.Target].Entry switch
+            {
+                Opened => next.NeverOpened(recorded.Number, correction.Fact.Target),
+                DeclaredFromPaper => next.NeverDone(correction.Fact.Target),
+                _ => next,
+            };
     }
 
     // A slip of typing that is confirmed and in order lifts the hold that only the wrong figure raised, and so does the

@@ -58,6 +58,7 @@ public sealed partial record CarState
             Since = recorded.At,
             SinceEntry = recorded.Entry,
             HandTightBy = 0,
+            DeclaredBy = 0,
             On = 0,
             SettledBy = 0,
             Settled = null,

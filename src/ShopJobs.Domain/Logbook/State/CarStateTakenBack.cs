@@ -12,7 +12,7 @@ public sealed partial record CarState
     public bool GainsByASecond(CorrectionBook correction)
     {
         ArgumentNullException.ThrowIfNull(correction);
-        return correction.Fact.Restated is not null || Correctables[correction.Fact.Target].Entry is TorqueRecorded or Opened;
+        return correction.Fact.Restated is not null || Correctables[correction.Fact.Target].Entry is TorqueRecorded or Opened or DeclaredFromPaper;
     }
 
     // It was not so: what is said next counts, and the pulls that rested on it fall.

@@ -145,6 +145,9 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>Entry that last reported something on it since it was opened, counting or not; 0 when none.</summary>
     public long On { get; init; }
 
+    /// <summary>Entry that last declared from paper that it was pulled, since it was opened; 0 when none, or a second person has said that it never was.</summary>
+    public long DeclaredBy { get; init; }
+
     /// <summary>New hardware must be newer than this entry; 0 when none is asked.</summary>
     public long NewHardwareSince { get; init; }
 
@@ -198,8 +201,8 @@ public sealed record PositionBook(JointPosition Position)
     /// <summary>True while a short pull, or the record of one that may have been made, asks to back off before anything else.</summary>
     public bool BackOffFirst => MayHaveBeenPulled || (AnyShort && Cells.Any(pull => pull.IsShort && pull.Fact.Spec.IfShort != IfShort.Continue));
 
-    /// <summary>True while a torque record is void and no second person has said that it was never pulled.</summary>
-    public bool MayHaveBeenPulled => Pulls.Exists(pull => pull is { IsTurn: false, Voided: true, IsGone: false });
+    /// <summary>True while a torque record is void, or a pull declared from paper, and no second person has said that it was never pulled.</summary>
+    public bool MayHaveBeenPulled => DeclaredBy > 0 || Pulls.Exists(pull => pull is { IsTurn: false, Voided: true, IsGone: false });
 
     /// <summary>Entry of a short pull that asks for new hardware; null when none.</summary>
     public long? ReplaceFor => AnyShort
@@ -213,7 +216,7 @@ public sealed record PositionBook(JointPosition Position)
     public bool IsBare => this is { Fitting: Fitting.Open, On: 0 };
 
     /// <summary>True when nobody here ever touched it.</summary>
-    public bool IsAsFound => Fitting == Fitting.AsFound && Last is null;
+    public bool IsAsFound => Fitting == Fitting.AsFound && Last is null && DeclaredBy == 0;
 
     // Seldom so, and asked at every pull and opening: sorting the pulls into cells is spared.
     private bool AnyShort => Pulls.Exists(pull => pull.IsShort);

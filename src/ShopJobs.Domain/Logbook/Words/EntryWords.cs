@@ -27,14 +27,15 @@ public static class EntryWords
             StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",
             ResultRecorded fact => $"Recorded {fact.Name}, {BasisOf(fact.Basis)}{Values(fact.Values)}{Notes(fact)}{Instrument(fact, names)}{VoidFrom(fact.Undid)}{NoGood(fact)}.",
             Opened { Late: { } late } fact when late.Count == fact.Positions.Count => $"Reported late as opened: {names.Positions(late)}; held until somebody has looked.",
-            Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}.",
+            Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}{From(fact.OnPaper)}.",
             ThreadTreated fact => $"{Treated(fact)} {names.Positions(fact.Positions)}.",
             LeftHalfDone fact => $"Left {names.Joint(fact.Joint)} half done, at entry {Number(fact.Last)}.",
             WorkTakenOver fact => $"Went on with {names.Joint(fact.Joint)} after looking at entry {Number(fact.Last)}.",
             RevisionAdopted fact => $"Goes on with {names.Job(fact.Job)} by revision {fact.Revision}{(fact.Steps.Count > 0 ? $"; signed again: {string.Join(", ", fact.Steps.Select(step => $"“{names.Step(fact.Job, step)}”"))}" : "")}{(fact.Outside.Count > 0 ? $"; held, as outside it: entries {EntryNames.Numbers(fact.Outside)}" : "")}.",
-            FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}.",
-            HandTightened fact => $"{UpperFirst(names.Positions(fact.Positions))} run down by hand{Helped(fact.Helpers, fact.Problems, names)}.",
-            TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, fact.Problems, names)}.",
+            FittedNew fact => $"Fitted new {fact.Hardware} on {names.Positions(fact.Positions)}{(fact.Lot is null ? "" : $", lot {fact.Lot}")}{From(fact.OnPaper)}.",
+            HandTightened fact => $"{UpperFirst(names.Positions(fact.Positions))} run down by hand{Helped(fact.Helpers, fact.Problems, names)}{From(fact.OnPaper)}.",
+            TorqueRecorded fact => $"{PullOf(fact)}{AtFastener(fact)} on {names.Positions([fact.Position])}, stage {Number(fact.Stage)} of {Number(fact.Spec.Stages)}, with {names.Tool(fact.Tool)}{Helped(fact.Helpers, fact.Problems, names)}{From(fact.OnPaper)}.",
+            DeclaredFromPaper fact => $"Declared from paper{DoneBy(fact, names)}, does not count: {names.Positions(fact.Positions)} {(fact.Stage == 0 ? "run down by hand" : $"pulled to stage {Number(fact.Stage)}")}.",
             Settled fact => $"Re-torqued {names.Positions(fact.Positions)} after the drive: {Moved(fact)}, {LowerFirst(PullOf(fact.Kind, fact.Value))}, with {names.Tool(fact.Tool)}.",
             Witnessed fact => $"{(fact.Accepted ? "Witnessed" : "Witnessed and not accepted:")} {names.Joint(fact.Joint)}, stage {Number(fact.Stage)}, {MethodOf(fact.Method)} (entries {EntryNames.Numbers(fact.Records)}).",
             Countersigned fact => $"Countersigned entries {EntryNames.Numbers(fact.Records)}: stood by and answers for them.",
@@ -106,6 +107,12 @@ public static class EntryWords
 
     private static string LeftOpen(JobTakenBack fact, EntryNames names) =>
         fact.LeftOpen.Count == 0 ? "" : $"; it had opened and not closed {names.Positions(fact.LeftOpen)}";
+
+    private static string From(OnPaper? paper) => paper is { } card
+        ? FormattableString.Invariant($", entered from card {card.Card}, {card.At:yyyy-MM-dd HH:mm} UTC by the paper")
+        : "";
+
+    private static string DoneBy(DeclaredFromPaper fact, EntryNames names) => fact.DoneBy is { } doer ? $", done by {names.Person(doer)}" : "";
 
     private static string At(IReadOnlyList<string>? places) => places is null ? "" : $" at {string.Join(", ", places)}";
 

@@ -163,7 +163,7 @@ internal static class HoldSentences
         HoldReason.SerialTaken => ($"{point.Tool?.Name} has the serial number {point.Name}", "look at both tools again"),
         HoldReason.CalibrationOlder => ($"A calibration of {Day(point)} is entered already", "enter the newest certificate"),
         HoldReason.ClockNotInDoubt => ("The clock is not in doubt", "go on; nothing waits for it"),
-        _ => ReportSentences.Of(point, on) ?? HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? JointListWords.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
+        _ => PaperSentences.Of(point, on) ?? ReportSentences.Of(point, on) ?? HeldSentences.Of(point, on) ?? VisitSentences.Of(point, on) ?? JointListWords.Of(point, on) ?? throw new ArgumentOutOfRangeException(nameof(point), point.Reason, "This reason has no words."),
     };
 
     private static (string, string) Held(HoldPoint point, HoldSubject on) => (point.Decision, point.Because) switch
@@ -179,6 +179,7 @@ internal static class HoldSentences
         {
             null => "not at torque",
             { Awaited: true } => "pulled by a trainee, not countersigned",
+            { Declared: { } who } => $"declared from paper by {on.Names.Person(who)}, does not count",
             { Fitting: Fitting.AsFound } => "as found, not torqued here",
             { Fitting: Fitting.Open } => "open",
             { Fitting: Fitting.NewHardware } => "fitted new, not run down",
@@ -188,6 +189,7 @@ internal static class HoldSentences
         reached switch
         {
             { Undecided: true } => "leave it until it is decided",
+            { Declared: not null } => PaperSentences.Again,
             { Awaited: true } => "do not pull it again: whoever stood by countersigns it",
             { NextTurned: true } => "turn it on",
             _ => "torque it",

@@ -34,6 +34,7 @@ public static class NextWords
         TakeOffReason.Rework => "rework: back off, inspect, tighten again",
         TakeOffReason.Replace => "replace: back off, fit new hardware, tighten again",
         TakeOffReason.MayHaveBeenPulled => "a record is void and it may have been pulled: back off, or a second person confirms that it never was",
+        TakeOffReason.DeclaredFromPaper => "declared from paper, does not count: back off, then pull it again, or press HOLD and have it decided",
         TakeOffReason.ShortPull => "the last pull was short: back off, inspect and start again",
         TakeOffReason.NothingToRestOn => "what its pulls rely on is no longer valid: back off, inspect and start again",
         TakeOffReason.JamNuts => "take the jam nuts off: hold the inner, undo the outer",

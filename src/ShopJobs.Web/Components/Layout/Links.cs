@@ -25,6 +25,13 @@ public static class Links
 
     public static string Step(CarId car, JobId job, string step) => $"{Car(car)}/jobs/{job.Value}/steps/{Uri.EscapeDataString(step)}";
 
+    /// <summary>A job on paper.</summary>
+    public static string Card(CarId car, JobId job) => $"{Car(car)}/jobs/{job.Value}/card";
+
+    /// <summary>Where a card that was filled in by hand is entered; at one step where one is named.</summary>
+    public static string EnterCard(CarId car, JobId job, string? step = null) =>
+        step is null ? $"{Card(car, job)}/enter" : $"{Card(car, job)}/enter?step={Uri.EscapeDataString(step)}";
+
     /// <summary>What a newer revision of a job's procedure means for it, and where it is taken over.</summary>
     public static string Revision(CarId car, JobId job) => $"{Car(car)}/jobs/{job.Value}/revision";
 

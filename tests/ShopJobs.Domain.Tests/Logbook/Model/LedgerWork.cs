@@ -198,6 +198,7 @@ internal sealed partial class Ledger
     // Rule 3: what may have been pulled, and what was pulled on records that fell, is pulled all the same; a second pull on top never counts.
     private bool MustBackOff(JointPosition position) =>
         PullsOn(position).Any(pull => !IsTurn(pull) && IsVoid(pull.Number))
+        || lines.Any(line => line.Entry is DeclaredFromPaper { Stage: > 0 } declared && declared.Positions.Contains(position) && line.Number > LastOpened(position))
         || NewestOfCells(position).Any(pull =>
             (IsShort(pull) && GroupOf(pull).Rules.IfShort != IfShort.Continue) || (!IsVoid(pull.Number) && !RestsOnAll(pull)));
 
