@@ -168,6 +168,8 @@ public sealed class AccessTests : OneTabletTests
             ("/instruments", "/instruments"), ("/instruments/{Id:guid}", gauge), ("/my-pin", "/my-pin"),
             ("/people", "/people"), ("/people/new", "/people/new"), ("/people/{Id:guid}", $"/people/{person}"), ("/people/places/new", "/people/places/new"), ("/people/places/{Key}", "/people/places/LiftA"),
             ("/procedures", "/procedures"), ("/procedures/upload", "/procedures/upload"), ("/procedures/{Digest:length(64)}", procedure), ("/shop/logbook", "/shop/logbook"),
+            ("/tools/labels", "/tools/labels"), ("/tools/{Id:guid}/label", $"/tools/{tool}/label"),
+            ("/cars/{Id:guid}/jobs/{Job:guid}/card", $"/cars/{orange}/jobs/{fitUp}/card"), ("/cars/{Id:guid}/jobs/{Job:guid}/card/enter", $"/cars/{orange}/jobs/{fitUp}/card/enter"),
             ("/tools", "/tools"), ("/tools/new", "/tools/new"), ("/tools/{Id:guid}", $"/tools/{tool}"), ("/tools/{Id:guid}/change", $"/tools/{tool}/change"),
             ("/tools/{Id:guid}/calibrate", $"/tools/{tool}/calibrate"), ("/tools/{ToolId:guid}/logbook", $"/tools/{tool}/logbook"), ("/cars/{CarId:guid}/logbook", $"/cars/{white}/logbook"),
             .. Absent.Select(route => (route, route.Replace("{Id:guid}", Guid.Empty.ToString(), StringComparison.Ordinal))),

@@ -92,7 +92,7 @@ public sealed class JobCardTests : OneTabletTests
 
         var wheel = step.Split('@')[1];
         var tools = page.Locator($"#cell-wheel-nuts-{wheel}-1-tool");
-        await tools.SelectOptionAsync(await tools.Locator("option", new() { HasText = ", click," }).First.GetAttributeAsync("value"));
+        await tools.SelectOptionAsync(await tools.Locator("option", new() { HasText = ", click," }).First.GetAttributeAsync("value") ?? "");
         await page.Locator($"#cell-wheel-nuts-{wheel}-1-setting").FillAsync("50");
         for (var visit = 0; visit < 5; visit++)
         {

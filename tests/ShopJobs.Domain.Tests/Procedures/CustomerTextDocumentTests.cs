@@ -33,7 +33,7 @@ public class CustomerTextDocumentTests
     [InlineData("{title: Studs at 110 Nm, says: [Done.]}", "names a torque", "leave the figure out")]
     [InlineData("{title: Studs fitted, says: [They cannot fail.]}", "“cannot fail” promises", "say what was done")]
     [InlineData("{titel: Studs fitted, says: [Done.]}", "The key “titel” is not known here", "did you mean “title”")]
-    [InlineData("Studs fitted", "A text stands here, keys are needed", "title, says")]
+    [InlineData("Studs fitted", "A text is here, keys are needed", "title, says")]
     public void A_fault_is_named_on_its_line(string customer, string what, string next)
     {
         var loaded = With(customer);

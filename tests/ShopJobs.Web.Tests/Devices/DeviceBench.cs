@@ -94,7 +94,8 @@ internal sealed class DeviceBench : IDisposable
         request.Headers.Authorization = key is null ? null : new AuthenticationHeaderValue("Bearer", key);
         using var answer = await client.SendAsync(request);
         var text = await answer.Content.ReadAsStringAsync();
-        return (answer.StatusCode, JsonNode.Parse(text)!.AsObject());
+        // Whoever tries too often is told so in plain text, before anything is read.
+        return (answer.StatusCode, answer.Content.Headers.ContentType?.MediaType == "application/json" ? JsonNode.Parse(text)!.AsObject() : []);
     }
 
     private static IReadOnlyList<JointPosition> Nuts => [.. Enumerable.Range(1, 5).Select(new Joint("wheel.nut", "front-left").At)];

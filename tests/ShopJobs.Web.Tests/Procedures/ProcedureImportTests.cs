@@ -118,7 +118,7 @@ public sealed class ProcedureImportTests : IAsyncLifetime
     public async Task A_register_that_takes_joints_away_from_cars_needs_somebody_who_looked()
     {
         await Import.ImportAsync([Documents.Register], by: null);
-        var fewer = Documents.Register.With("    name: gearbox mount bolt\n    system: drive\n    places: [driveline]\n    positions: 4", "    name: gearbox mount bolt\n    system: drive\n    places: [driveline]\n    positions: 3");
+        var fewer = Documents.Register.With("    name: propeller shaft flange bolt\n    system: drive\n    places: [driveline]\n    positions: 4", "    name: propeller shaft flange bolt\n    system: drive\n    places: [driveline]\n    positions: 3");
 
         var refused = await Import.ImportAsync([fewer], by: null);
         var taken = await Import.ImportAsync([fewer], by: null, lookedBy: new PersonId(Guid.NewGuid()));

@@ -27,11 +27,11 @@ public sealed class ReasonDialogTests : BunitContext, IAsyncLifetime
     Task IAsyncLifetime.DisposeAsync() => base.DisposeAsync().AsTask();
 
     [Fact]
-    public void Nothing_can_be_sent_before_it_is_said_what_was_wrong()
+    public void The_right_number_is_asked_first_and_nothing_is_filled_in()
     {
         Assert.Contains("wheel nut front-left 3, stage 1, 500 N·m", screen.Markup, StringComparison.Ordinal);
-        Assert.True(Button("VOID IT").HasAttribute("disabled"));
-        Assert.Empty(screen.FindAll("input"));
+        Assert.Equal("true", Button("Only the number was typed wrong").GetAttribute("aria-pressed"));
+        Assert.Equal("", screen.Find("#right-value").GetAttribute("value") ?? "");
     }
 
     [Fact]

@@ -111,6 +111,8 @@ public sealed class CatalogueBook(IDbContextFactory<ShopDbContext> database, Car
             new(Jobs, Route + "/{Option:guid}", "An option", options is null ? null : $"{options}/{option!.Id.Value}"),
             new(Jobs, Route + "/stacks/new", "A new wheel stack", options is null ? null : options + "/stacks/new"),
             new(Jobs, Route + "/stacks/{Stack:guid}", "A wheel stack", options is null || stack is null ? null : $"{options}/stacks/{stack.Id}"),
+            new(Jobs, "/cars/{Id:guid}/jobs/{Job:guid}/card", "A job card to print", job is null ? null : Links.Card(job.CarId, job.Id)),
+            new(Jobs, "/cars/{Id:guid}/jobs/{Job:guid}/card/enter", "A job card is entered", job is null ? null : $"{Links.Card(job.CarId, job.Id)}/enter"),
             new(Jobs, "/cars/{Id:guid}/jobs/{Job:guid}/revision", "A newer revision", job is null ? null : Links.Revision(job.CarId, job.Id)),
         ];
     }
@@ -120,6 +122,7 @@ public sealed class CatalogueBook(IDbContextFactory<ShopDbContext> database, Car
         var day = readings is [var reading, ..] ? reading.Now.DayShown : default;
         var all = readings is [var first, ..] ? first.Tools : new Dictionary<ToolId, ToolState>();
         yield return new(Tools, "/tools", "Torque tools", "/tools");
+        yield return new(Tools, "/tools/labels", "Labels of every tool", "/tools/labels");
         yield return new(Tools, "/tools/new", "A new tool", "/tools/new");
         foreach (var (id, state) in all.Where(tool => tool.Value.Instrument is null).DistinctBy(tool => tool.Value.StandingOn(day).Use))
         {
@@ -128,6 +131,7 @@ public sealed class CatalogueBook(IDbContextFactory<ShopDbContext> database, Car
 
         var tool = all.Where(one => one.Value.Instrument is null).Select(one => $"/tools/{one.Key.Value}").FirstOrDefault();
         yield return new(Tools, "/tools/{Id:guid}/change", "Its description", tool is null ? null : tool + "/change");
+        yield return new(Tools, "/tools/{Id:guid}/label", "A tool's label", tool is null ? null : tool + "/label");
         yield return new(Tools, "/tools/{Id:guid}/calibrate", "A calibration", tool is null ? null : tool + "/calibrate");
         yield return new(Tools, "/tools/{ToolId:guid}/logbook", "A tool's logbook", tool is null ? null : tool + "/logbook");
         yield return new(Tools, "/instruments", "Instruments", "/instruments");

@@ -1,4 +1,5 @@
 using ShopJobs.Domain.Logbook;
+using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
