@@ -14,7 +14,7 @@ internal static class PlainWords
            let places = CustomerNames.Where(job.Fact.Places, [.. placed.Procedure.Steps.SelectMany(step => step.Places).Distinct()])
            select IsDone(car, job, placed)
                ? new ToldWork($"{placed.Procedure.Customer?.Title ?? placed.Procedure.Title}{places}", placed.Procedure.Customer?.Says ?? [])
-               : new ToldWork($"{placed.Procedure.Title}{places}: {Stands(car, job)}", []),
+               : new ToldWork($"{placed.Procedure.Title}{places}: {Reached(car, job)}", []),
     ];
 
     /// <summary>How the tightening is known, and what was not looked at.</summary>
@@ -64,7 +64,7 @@ internal static class PlainWords
         job is { OnHold: null, End: not (JobEnd.Cancelled or JobEnd.TakenBack) }
         && placed.Steps.All(step => car.State.StandingOf(job, placed, step) == StepStanding.Signed && !job.SignOffs[step.Id].Fact.NotApplicable);
 
-    private static string Stands(SummarySubject car, JobBook job) => job switch
+    private static string Reached(SummarySubject car, JobBook job) => job switch
     {
         { OnHold: { } hold } => $"on hold since {car.DayWords(hold.At)}",
         { End: JobEnd.Cancelled } => "given up, not finished",

@@ -135,7 +135,7 @@
     if (pending().some(one => one.id === id)) return { outcome: 'waiting', words: ['It is asked at the tablet.'] };
     if (localStorage.getItem(`shop.unsent.${id}`) !== null) return settled(id);
     if (document.visibilityState !== 'visible') return { outcome: 'away', words: [] };
-    if (at('#lock[open]')) return refused('The tablet is locked. Whoever works there signs in; then send it anew.');
+    if (at('#lock[open]')) return refused('The tablet is locked. Whoever works there signs in; then send it again.');
     const pad = readingPad();
     if (!pad || JSON.parse(pad.dataset.report).tool !== tool) return { outcome: 'away', words: [] };
     const text = JSON.parse(pad.dataset.guard).unit === '°' ? degrees : value;

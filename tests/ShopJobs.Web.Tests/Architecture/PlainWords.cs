@@ -8,7 +8,7 @@ internal static class PlainWords
         new("range", @"\d\.\.\d|\}\.\.\{", "“40 to 60 N·m”", "Two points are a programmer's notation.",
             "permitted 40..60 N·m", "permitted 40 to 60 N·m", "Amounts.cs", "StageReader.cs"),
         new("date", @"d MMM|HH:mm|:yyyy-", "it through WallTime", "Every day and time is written by one function, as 29 Nov 2026, 13:26.",
-            "{at:d MMM yyyy}", "{WallTime.Day(at)}", "WallTime.cs", "Acceptance.cs", "EntryItem.razor", "EnvelopeCodec.cs"),
+            "{at:d MMM yyyy}", "{WallTime.Day(at)}", "WallTime.cs", "Acceptance.cs", "EntryItem.razor", "EnvelopeCodec.cs", "CardTime.cs", "EntryWords.cs"),
         new("open", @">\s*Open\s*</|Open joints|Opens (for|until)|Open (the demo|an empty|the) shop|[Oo]pen it from|is open already", "View, Not finished, Valid for, Start, Go to it",
             "Only a joint is open.", "Open joints", "Not finished"),
         new("stand", @"(?<![.@""-])\b[Ss]tands?\b(?!-)", "valid, current, printed on, marked on, is at, in the condition", "It had nine meanings, and a car stands on a lift.",

@@ -103,7 +103,7 @@ public sealed class DeviceEndpointTests : IAsyncLifetime
         var (status, body) = await bench.SendAsync(bench.Reading());
 
         Assert.Equal((HttpStatusCode.UnprocessableEntity, "refused"), (status, Outcome(body)));
-        Assert.Contains("No tablet stands at a pull with WA picked", Words(body), StringComparison.Ordinal);
+        Assert.Contains("No tablet is at a pull with WA picked", Words(body), StringComparison.Ordinal);
         Assert.Empty(bench.Offered);
     }
 

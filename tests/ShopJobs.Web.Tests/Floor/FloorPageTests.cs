@@ -60,7 +60,7 @@ public sealed class FloorPageTests : BunitContext, IAsyncLifetime
     {
         await CarAsync();
 
-        var legend = Render<FloorPage>().FindAll(".state-legend dt").Select(word => word.TextContent.Trim());
+        var legend = Render<FloorPage>().FindAll(".state-legend dt").Select(word => word.LastChild!.TextContent.Trim());
 
         Assert.Equal(Enum.GetValues<PositionState>().Select(state => PositionWords.Of(state)), legend);
     }

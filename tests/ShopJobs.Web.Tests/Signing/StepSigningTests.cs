@@ -48,7 +48,7 @@ public sealed class StepSigningTests : DialogBench
     {
         await StagedAsync();
         await StarAsync(2, 110);
-        var page = await AtAsync("final", ".witness-panel");
+        var page = await MarkedAsync();
         await PressAsync(page, "WITNESS: I checked");
 
         await ElsewhereAsync(DemoPeople.Chassis, new OpenPositions([Nuts[3]], Job, null));
@@ -63,7 +63,7 @@ public sealed class StepSigningTests : DialogBench
     {
         await StagedAsync();
         await StarAsync(2, 110);
-        var page = await AtAsync("final", ".witness-panel");
+        var page = await MarkedAsync();
         _ = page.FindAll("button").Single(button => button.TextContent.Trim() == "Not good").ClickAsync(new());
         var asking = Dialog("#reason-text");
         await asking.Find("#reason-text").InputAsync(new() { Value = "mark of nut 2 is cut" });
@@ -139,6 +139,19 @@ public sealed class StepSigningTests : DialogBench
     {
         var job = State.Jobs[Job];
         return job.SignOffs.TryGetValue($"{step}@{Place}", out var sign) ? sign.AwaitsCountersign ? StepStanding.AwaitsCountersign : StepStanding.Signed : StepStanding.NotSigned;
+    }
+
+    // Whoever did it ticks the mark first; then a witness is asked.
+    private async Task<IRenderedComponent<StepPage>> MarkedAsync()
+    {
+        var page = await AtAsync("final", ".tick");
+        foreach (var tick in Enumerable.Range(0, page.FindAll(".tick input").Count))
+        {
+            await page.FindAll(".tick input")[tick].ChangeAsync(new() { Value = true });
+        }
+
+        page.WaitForElement(".witness-panel", TimeSpan.FromSeconds(30));
+        return page;
     }
 
     private async Task<IRenderedComponent<StepPage>> AtAsync(string step, string until, DemoPeople.DemoPerson? by = null)

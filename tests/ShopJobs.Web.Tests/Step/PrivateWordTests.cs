@@ -113,7 +113,7 @@ public sealed class PrivateWordTests : IDisposable
                 positions = new[] { new { key = "wheel.nut", place, number = nut } },
                 cycle = 0,
                 stage = 1,
-                visit = 0,
+                visit = Array.IndexOf([1, 3, 5, 2, 4], nut),
                 kind = "Reading",
                 unit = "NewtonMetre",
                 tool = WorkSeed.WA.Value,

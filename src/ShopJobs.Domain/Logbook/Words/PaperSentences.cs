@@ -11,7 +11,7 @@ internal static class PaperSentences
         HoldReason.RecordedAlready => (on.With("recorded already"), "look at that record; where it was pulled a second time press HOLD on it"),
         HoldReason.PaperTimeAhead => ("The time on the paper is still to come", "read date and time again"),
         HoldReason.PaperTimeBefore when point.At is { } last => (
-            on.With(FormattableString.Invariant($"recorded at {on.Names.OnTheWall(last):d MMM yyyy, HH:mm}, after the time on the paper")),
+            on.With(FormattableString.Invariant($"recorded at {WallTime.Minute(on.Names.OnTheWall(last))}, after the time on the paper")),
             "read date and time again; where they are right, declare it"),
         HoldReason.PaperTimeBefore => (on.With("recorded after the time on the paper"), "read date and time again; where they are right, declare it"),
         _ => null,

@@ -32,7 +32,7 @@ public sealed class CatalogueBook(IDbContextFactory<ShopDbContext> database, Car
             new(Doors, "/sign-in", "Who works here now", "/sign-in"),
             new(Shop, "/", "Floor", "/"),
             new(Shop, "/my-work", "My work", "/my-work"),
-            new(Shop, "/open-joints", "Open joints", "/open-joints"),
+            new(Shop, "/open-joints", "Not finished", "/open-joints"),
             new(Shop, "/clock", "The time", "/clock"),
             new(Shop, "/shop/logbook", "The shop's own logbook", "/shop/logbook"),
             new(Shop, "/my-pin", "A new PIN", "/my-pin"),

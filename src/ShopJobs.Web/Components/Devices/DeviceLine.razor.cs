@@ -11,7 +11,7 @@ namespace ShopJobs.Web.Components.Devices;
 /// <summary>The step's page as devices know it: which reading tool is picked there, and what a scanned label picks.</summary>
 public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRuntime script) : IAsyncDisposable
 {
-    private static readonly TabletAnswer Locked = new(TabletOutcome.Refused, ["The tablet is locked. Whoever works there signs in; then send it anew."]);
+    private static readonly TabletAnswer Locked = new(TabletOutcome.Refused, ["The tablet is locked. Whoever works there signs in; then send it again."]);
     private static readonly TabletAnswer NotYet = new(TabletOutcome.Waiting, ["The tablet has not answered yet. Send the reading again under the same id."]);
     private static readonly TabletAnswer Gone = new(TabletOutcome.Away, []);
 

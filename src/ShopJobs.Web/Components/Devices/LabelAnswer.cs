@@ -25,7 +25,7 @@ public sealed record LabelAnswer(ToolId? Tool, string Words)
             [{ Fits: true } offer] => new(offer.Id, $"{offer.Tool.Name} is in hand."),
             [var offer] => new(null, $"{offer.Tool.Name} is not taken: {offer.Why}. Take another tool."),
             [] when offers.Count == 0 => new(null, "No pull is next here, so no tool is taken."),
-            [] => new(null, $"No tool in use here has the label {code}. Choose the tool by hand, and print its label anew."),
+            [] => new(null, $"No tool in use here has the label {code}. Choose the tool by hand, and print its label again."),
             _ => new(null, $"Two tools have the label {code}. Choose the tool by hand."),
         };
     }

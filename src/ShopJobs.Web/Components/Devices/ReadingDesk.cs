@@ -41,8 +41,8 @@ public sealed class ReadingDesk(LogbookSnapshots snapshots, PickedTools picked, 
         if (pages.Select(page => page.Tablet).Distinct().Count() is var tablets && tablets != 1)
         {
             return DeviceAnswer.No(tablets == 0
-                ? $"No tablet stands at a pull with {name} picked. Pick it there, then send the reading anew."
-                : $"{tablets} tablets have {name} picked, and nobody can tell which pull it was. Pick another tool on all but one, then send the reading anew.");
+                ? $"No tablet is at a pull with {name} picked. Pick it there, then send the reading again."
+                : $"{tablets} tablets have {name} picked, and nobody can tell which pull it was. Pick another tool on all but one, then send the reading again.");
         }
 
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
@@ -51,7 +51,7 @@ public sealed class ReadingDesk(LogbookSnapshots snapshots, PickedTools picked, 
         return answers.MaxBy(answer => answer.Outcome)! switch
         {
             { Outcome: TabletOutcome.Settled } when kept.Find(tool, reading.Id) is { } pull => DeviceAnswer.Of(pull, before: false),
-            { Outcome: TabletOutcome.Away } => DeviceAnswer.No($"The tablet with {name} picked does not show the step now. Go back to it, then send the reading anew."),
+            { Outcome: TabletOutcome.Away } => DeviceAnswer.No($"The tablet with {name} picked does not show the step now. Go back to it, then send the reading again."),
             { Outcome: TabletOutcome.Refused } refused => new DeviceAnswer(ReadingOutcome.Refused, false, refused.Words),
             var waiting => new DeviceAnswer(ReadingOutcome.Waiting, false, waiting.Words),
         };

@@ -58,7 +58,7 @@ internal static class Declarations
     private static string Paper(CardFacts facts, TypedCard typed, PersonId? doer, string what)
     {
         var by = doer is { } person ? facts.Names.GetValueOrDefault(person, "somebody") : typed.IsOwn == true ? "who enters it" : "not named";
-        var when = facts.Moment is { } at ? FormattableString.Invariant($"{facts.Reading.Now.OnTheWall(at):d MMM yyyy, HH:mm}") : "not given";
+        var when = facts.Moment is { } at ? WallTime.Minute(facts.Reading.Now.OnTheWall(at)) : "not given";
         var car = typed.Conditions.Count > 0 ? string.Join(", ", typed.Conditions.Select(ConditionWords.Of)) : "not given";
         return FormattableString.Invariant($"Card {facts.Card ?? "without a number"}. {what}. Done by: {by}. When: {when}. Car: {car}.");
     }

@@ -29,9 +29,10 @@ public class PaperScenarios
     public void What_its_doer_enters_in_the_same_session_counts_and_says_that_it_came_from_a_card()
     {
         car.Do(Tess, ByHand());
-        var pulled = nuts.Select((_, visit) => (TorqueRecorded)car.Do(Tess, Pull(visit)));
+        var pulled = nuts.Select((_, visit) => (TorqueRecorded)car.Do(Tess, Pull(visit))).ToList();
 
-        Assert.Equal(nuts.Select(_ => ("", Card)), pulled.Select(pull => (string.Join(", ", pull.Problems), pull.OnPaper?.Card)));
+        Assert.All(pulled, pull => Assert.Empty(pull.Problems));
+        Assert.All(pulled, pull => Assert.Equal(Card, pull.OnPaper?.Card));
         Assert.Equal(PositionState.Staged, car.Shows(nuts[0]));
     }
 

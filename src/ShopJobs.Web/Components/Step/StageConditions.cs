@@ -4,7 +4,7 @@ using ShopJobs.Domain.Procedures;
 namespace ShopJobs.Web.Components.Step;
 
 /// <summary>The car's condition for a stage, and what of that nobody has said yet.</summary>
-public sealed record CarStands(StepScene Scene, Stage Stage, GroupInstance Instance)
+public sealed record StageConditions(StepScene Scene, Stage Stage, GroupInstance Instance)
 {
     /// <summary>Conditions that nobody has said, or that do not hold any more.</summary>
     public IReadOnlyList<CarCondition> Asked { get; } =

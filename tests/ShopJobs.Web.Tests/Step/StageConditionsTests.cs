@@ -13,7 +13,7 @@ using static ShopJobs.Domain.Tests.Logbook.Workshop.TestPerson;
 namespace ShopJobs.Web.Tests.Step;
 
 /// <summary>How the car must stand, where each wheel is said by itself and opening its nuts ends it.</summary>
-public sealed class CarStandsTests : BunitContext
+public sealed class StageConditionsTests : BunitContext
 {
     private readonly CarAtWork car = new(register: TestRegister.With(5) with
     {
@@ -23,7 +23,7 @@ public sealed class CarStandsTests : BunitContext
     private static readonly CarCondition HubHeld = new("hub", "held");
     private readonly JobId job;
 
-    public CarStandsTests() => job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left, TestRegister.Right);
+    public StageConditionsTests() => job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left, TestRegister.Right);
 
     [Fact]
     public void What_was_said_is_shown_with_the_place_who_and_when()
@@ -115,17 +115,17 @@ public sealed class CarStandsTests : BunitContext
         var here = new Present(Tess.Id, Tess.Name, "TT", default, default, Tess.Rights);
         var step = car.Placed(job).Step($"seat@{place}")!;
         var instance = step.Work[^1].Instance;
-        var stands = new CarStands(
+        var conditions = new StageConditions(
             new StepScene(StepBench.Row, reading, car.State.Jobs[job], step, here, TestPerson.All.ToDictionary(one => one.Id, one => one.Name)),
             instance.Group.Stages[0] with { Conditions = [.. instance.Group.Stages[0].Conditions, .. more] },
             instance);
         return Render(builder =>
         {
             builder.OpenComponent<ConditionAsked>(0);
-            builder.AddComponentParameter(1, nameof(ConditionAsked.Stands), stands);
+            builder.AddComponentParameter(1, nameof(ConditionAsked.Conditions), conditions);
             builder.CloseComponent();
             builder.OpenComponent<ConditionsSaid>(2);
-            builder.AddComponentParameter(3, nameof(ConditionsSaid.Stands), stands);
+            builder.AddComponentParameter(3, nameof(ConditionsSaid.Conditions), conditions);
             builder.CloseComponent();
         });
     }
