@@ -93,7 +93,12 @@ public sealed class JobCardTests : OneTabletTests
         var wheel = step.Split('@')[1];
         var tools = page.Locator($"#cell-wheel-nuts-{wheel}-1-tool");
         await tools.SelectOptionAsync(await tools.Locator("option", new() { HasText = ", click," }).First.GetAttributeAsync("value") ?? "");
-        await page.Locator($"#cell-wheel-nuts-{wheel}-1-setting").FillAsync("50");
+        var setting = page.Locator($"#cell-wheel-nuts-{wheel}-1-setting");
+        await setting.FillAsync("fifty");
+        await setting.BlurAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("ENTER IT|DECLARE IT") }).ClickAsync();
+        await page.RefusalsAreSeenAsync("a card's setting in letters");
+        await setting.FillAsync("50");
         for (var visit = 0; visit < 5; visit++)
         {
             await page.Locator($"#cell-wheel-nuts-{wheel}-1-{visit}").CheckAsync();

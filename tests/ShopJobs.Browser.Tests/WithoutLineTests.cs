@@ -52,7 +52,7 @@ public sealed class WithoutLineTests(LostConnectionShop shop) : IClassFixture<Lo
 
         await tablet.SaysAsync(HoldWords.Of(HoldReason.CellMoved));
         Assert.Equal(Star.Select(one => one.Nut), tablet.Pulls.Select(pull => pull.Nut));
-        Assert.Equal(1, tablet.Facts[^1].Cycle);
+        Assert.Single(tablet.Facts.Select(fact => fact.Cycle).Distinct());
         Assert.Contains(HoldReason.CellMoved, tablet.Facts[^1].Problems);
     }
 
