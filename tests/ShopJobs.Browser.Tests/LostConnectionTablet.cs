@@ -33,7 +33,7 @@ public sealed class LostConnectionTablet(
     /// <summary>Types digits and waits until the field has them.</summary>
     public async Task TypeAsync(string digits)
     {
-        await page.Locator("[data-key='0']:not([disabled])").WaitForAsync();
+        await page.Locator("[data-key='0']:not([disabled])").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await page.Keyboard.TypeAsync(digits);
         await Assertions.Expect(Field).ToHaveValueAsync(digits, new() { Timeout = Patience });
     }
