@@ -124,10 +124,10 @@ public sealed class DeviceWheelTests : OneTabletTests
         Assert.Equal([], Shop.VerifyAll());
     }
 
-    private async Task<(ToolId Tool, string Key)> NewKeyAsync(IPage page, string tool)
+    private static async Task<(ToolId Tool, string Key)> NewKeyAsync(IPage page, string tool)
     {
         await page.OpenAsync("/tools");
-        await page.GetByRole(AriaRole.Link, new() { Name = $"Open {tool}" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = $"View {tool}" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Make a key" }).ClickAsync();
         var key = await page.Locator(".tool-key-text").InnerTextAsync();
         await page.IsAccessibleAsync("device-key");

@@ -192,7 +192,8 @@ public sealed class LostConnectionTests(LostConnectionShop shop) : IClassFixture
         var tablet = await shop.NextWheelAsync(WorkSeed.WA);
         shop.Line.Cut();
 
-        await Assertions.Expect(tablet.Page.GetByText("No line to the server: nothing can be signed or witnessed now.")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(tablet.Page.Locator(".link-bar.is-shown")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(tablet.Page.Locator(".sign-button, .witness-panel")).ToHaveCountAsync(0);
         await tablet.Page.Locator("[data-key='5']").ClickAsync();
         await tablet.Page.Locator("[data-key='0']").ClickAsync();
         await Assertions.Expect(tablet.Field).ToHaveValueAsync("50");

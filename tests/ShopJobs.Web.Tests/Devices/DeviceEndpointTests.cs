@@ -8,17 +8,15 @@ using ShopJobs.Web.Components.Devices;
 namespace ShopJobs.Web.Tests.Devices;
 
 /// <summary>What a tool sends is offered to the one tablet that has it picked, or refused in words; nothing is recorded by the door itself.</summary>
-public sealed class DeviceEndpointTests : IAsyncLifetime
+public sealed class DeviceEndpointTests : IAsyncLifetime, IDisposable
 {
     private readonly DeviceBench bench = new();
 
     public Task InitializeAsync() => bench.OpenAsync();
 
-    public Task DisposeAsync()
-    {
-        bench.Dispose();
-        return Task.CompletedTask;
-    }
+    Task IAsyncLifetime.DisposeAsync() => Task.CompletedTask;
+
+    public void Dispose() => bench.Dispose();
 
     [Fact]
     public async Task A_reading_is_recorded_by_the_tablet_that_has_the_tool_picked()

@@ -37,7 +37,7 @@ public sealed record StepCellLook(
         var placed = reading.Placed(job);
         var standing = reading.State.StandingOf(job, placed, step);
         var finished = reading.State.FinishedOf(job, placed, step);
-        var waits = standing != StepStanding.Signed && job.IsAtWork ? reading.HoldsBeforeStart(job, step).FirstOrDefault() : null;
+        var waits = standing != StepStanding.Signed && job.IsAtWork && reading.HoldsBeforeStart(job, step) is [var first, ..] ? first : null;
         var progress = StepProgress.On(reading.State, step);
         var note = finished is not null ? $"done, not signed, {By(finished.Person, finished.At)}"
             : standing == StepStanding.NotSigned ? waits is null or { Unsigned: not null } ? null : $"waits: {reading.Now.Say(waits).Words}"
