@@ -12,7 +12,7 @@
   const pending = () => list(PENDING);
   const keep = (key, all) => localStorage.setItem(key, JSON.stringify(all));
   const remember = (id, outcome, words) => { if (id) keep(DONE, [...list(DONE).filter(one => one.id !== id), { id, outcome, words }].slice(-REMEMBERED)); };
-  let line = null; // the page's own line to the server
+  let line = null, listener = null; // the page's own line to the server
 
   // One tone each: in range, go on, look at the screen, held. Pitch in Hz and length in seconds; 0 Hz is a pause.
   const TONES = {
@@ -164,6 +164,7 @@
   };
   const takeLabel = async label => {
     if (!/^T\d{8}$/.test(label)) { window.shopStep.told('ask', [`${label} is no whole tool label. Scan it again, or choose the tool by hand.`]); sound('look'); return; }
+    for (const until = Date.now() + PATIENCE; !line && Date.now() < until;) await new Promise(go => setTimeout(go, 50)); // the page has just come
     if (!line) { window.shopStep.told('ask', ['No pull is next here, so no tool is taken.']); return; }
     try {
       const { taken, words: said } = await Promise.race([line.invokeMethodAsync('TakeLabelAsync', label), new Promise((_, late) => setTimeout(late, PATIENCE))]);
@@ -189,8 +190,8 @@
   window.shopDevice = {
     offer,
     think,
-    listen: reference => { line = reference; draw(); },
-    leave: () => { line = null; },
+    listen: (reference, token) => { line = reference; listener = token; draw(); },
+    leave: token => { if (token === listener) line = null; },
   };
   new MutationObserver(draw).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-cell', 'data-step', 'disabled'] });
   draw();

@@ -15,6 +15,8 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
     private static readonly TabletAnswer NotYet = new(TabletOutcome.Waiting, ["The tablet has not answered yet. Send the reading again under the same id."]);
     private static readonly TabletAnswer Gone = new(TabletOutcome.Away, []);
 
+    // One that is drawn again listens before the one before it has left.
+    private readonly string token = Guid.NewGuid().ToString("N");
     private DotNetObjectReference<DeviceLine>? self;
     private IDisposable? standing;
     private (ToolId Tool, DeviceId Tablet)? at;
@@ -54,7 +56,7 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
         {
             try
             {
-                await script.InvokeVoidAsync("shopDevice.leave");
+                await script.InvokeVoidAsync("shopDevice.leave", token);
             }
             catch (JSDisconnectedException)
             {
@@ -79,7 +81,7 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
         if (firstRender)
         {
             self = DotNetObjectReference.Create(this);
-            await script.InvokeVoidAsync("shopDevice.listen", self);
+            await script.InvokeVoidAsync("shopDevice.listen", self, token);
         }
     }
 
