@@ -15,7 +15,7 @@ internal static class NextInSight
           const seen = one => one.getClientRects().length > 0 && !one.disabled;
           const all = [...place.querySelectorAll('.next-main, .report-main, .keypad-click, .tool-offer')].filter(seen);
           const main = place.querySelector('.keypad-click') && seen(place.querySelector('.keypad-click')) ? place.querySelector('.keypad-click')
-            : all.filter(one => !one.matches('.tool-offer')).at(-1) ?? all[0] ?? [...place.querySelectorAll('.keypad-enter')].filter(seen)[0];
+            : all.filter(one => !one.matches('.tool-offer')).at(-1) ?? all[0] ?? [...place.querySelectorAll('.keypad-enter')].filter(one => one.getClientRects().length > 0)[0]; // dead while a report is on its way
           if (!main) return `Nothing can be touched at the place of what is next: ${place.textContent.trim().slice(0, 200)}`;
           const words = main.textContent.trim().slice(0, 60), box = () => main.getBoundingClientRect();
           const frame = () => new Promise(go => requestAnimationFrame(() => requestAnimationFrame(go)));

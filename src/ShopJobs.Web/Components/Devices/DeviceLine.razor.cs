@@ -87,6 +87,18 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
 
     private async Task<TabletAnswer> OfferAsync(OfferedReading reading, CancellationToken cancellation)
     {
+        // The page asks who looks at it, and not who sent the reading: nothing of that request comes with it.
+        Task<TabletAnswer> asked;
+        using (ExecutionContext.SuppressFlow())
+        {
+            asked = Task.Run(() => AskHereAsync(reading, cancellation), CancellationToken.None);
+        }
+
+        return await asked;
+    }
+
+    private async Task<TabletAnswer> AskHereAsync(OfferedReading reading, CancellationToken cancellation)
+    {
         var answer = Gone;
         await InvokeAsync(async () => answer = await AskAsync(reading, cancellation));
         return answer;
