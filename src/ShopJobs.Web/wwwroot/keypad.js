@@ -59,6 +59,7 @@
   };
   const sayUnsent = (record, why, buttons) => say('unsent', [`Not saved: ${record.label}.`, why], buttons);
   const sayWithout = () => {
+    if (again !== null && said?.kind === 'ask') return; // what was asked stays until it is answered
     const waiting = unsent().filter(mine), typed = field()?.value, next = standing();
     say('unsent', [
       ...waiting.map(record => `Not saved: ${record.label}.`),
