@@ -42,13 +42,13 @@ public sealed class KeyboardWheelTests : OneTabletTests
         await DoneAsync(page, hands, "snug");
         await DoneAsync(page, hands, "stage-50");
         await PullAllAsync(page, hands, "W5");
-        await hands.SignAsync(page.Locator(".sign-button:not([aria-disabled=true])"), DemoPeople.Chassis);
+        await hands.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis);
         await page.Locator(".signed").WaitForAsync();
 
         await hands.PressAsync(page.Locator(".go-on .button-main"));
         await StandsAtAsync(page, "lower");
         await hands.TickAllAsync();
-        await hands.SignAsync(page.Locator(".sign-button:not([aria-disabled=true])"), DemoPeople.Chassis);
+        await hands.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis);
         await page.Locator(".signed").WaitForAsync();
 
         await hands.PressAsync(page.Locator(".go-on .button-main"));
@@ -56,7 +56,7 @@ public sealed class KeyboardWheelTests : OneTabletTests
         await PullAllAsync(page, hands, "W7");
         await hands.TickAllAsync();
         await hands.SignAsync(page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^WITNESS|I checked") }), DemoPeople.Engines);
-        await hands.SignAsync(page.Locator(".sign-button:not([aria-disabled=true])"), DemoPeople.Chassis);
+        await hands.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis);
         await page.Locator(".signed").WaitForAsync();
 
         Assert.Equal([], Shop.VerifyAll());

@@ -43,7 +43,7 @@ public sealed class LostConnectionTablet(
         .ToHaveAttributeAsync("data-next", nut.ToString(System.Globalization.CultureInfo.InvariantCulture), new() { Timeout = Patience });
 
     /// <summary>Waits until the page has its own line to the server.</summary>
-    public Task LiveAsync() => page.WaitForFunctionAsync("() => window.Blazor?._internal?.navigationManager && document.querySelector('.tool-chip')");
+    public Task LiveAsync() => page.WaitForFunctionAsync("() => window.shopDevice?.listens()");
 
     /// <summary>Waits until these words stand under the keypad.</summary>
     public Task SaysAsync(string words) => Assertions.Expect(Status).ToContainTextAsync(words, new() { Timeout = Patience });

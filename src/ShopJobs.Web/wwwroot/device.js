@@ -192,6 +192,7 @@
     think,
     listen: (reference, token) => { line = reference; listener = token; draw(); },
     leave: token => { if (token === listener) line = null; },
+    listens: () => line !== null,
   };
   new MutationObserver(draw).observe(document.documentElement, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-cell', 'data-step', 'disabled'] });
   draw();

@@ -1,7 +1,7 @@
 // For whoever works with the keyboard or hears the page read: what is next is said aloud, and the focus is never left on nothing when the
 // button that had it goes out of use. Reads the step's page as it is drawn; records nothing.
 (() => {
-  const NEXT = ['[data-keypad-click]', '[data-keypad-set]', '.condition-asked button.report-main', 'button.report-main', '.finish-button', '.next-main', '.sign-button:not([aria-disabled="true"])', '.go-on .button-main', '.tick input:not(:checked)', '.sign-button'];
+  const NEXT = ['[data-keypad-click]', '[data-keypad-set]', '.condition-asked button.report-main', 'button.report-main', '.finish-button', '.next-main', '.sign-button', '.go-on .button-main', '.tick input:not(:checked)'];
   const shown = element => element?.checkVisibility({ visibilityProperty: true }) ?? false;
   const drawn = selector => [...document.querySelectorAll(selector)].find(shown);
   const region = Object.assign(document.createElement('p'), { id: 'said-aloud', className: 'visually-hidden' });
@@ -17,7 +17,7 @@
   }, true);
 
   const next = () => words('.work-which') ? `Next: ${words('.work-which')}`
-    : words(':is(.signed, .trainee-signed) > :first-child') || (drawn('.sign-button:not([aria-disabled="true"])') ? 'Nothing is left to do here. Sign.' : words('#sign-holds'));
+    : words(':is(.signed, .trainee-signed) > :first-child') || (drawn('.sign-button') ? 'Nothing is left to do here. Sign.' : words('#sign-holds'));
   const look = () => {
     waiting = 0;
     if (!document.querySelector('[data-step]')) { last = ''; return; }
@@ -31,5 +31,5 @@
     if (on && !on.disabled) on.focus({ preventScroll: true });
   };
   new MutationObserver(() => { waiting ||= setTimeout(look, 100); })
-    .observe(document.documentElement, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ['disabled', 'aria-disabled'] });
+    .observe(document.documentElement, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ['disabled'] });
 })();

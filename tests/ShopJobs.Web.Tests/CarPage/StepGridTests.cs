@@ -29,7 +29,7 @@ public sealed class StepGridTests : ScreenBench
         var cell = Cell(Draw(), "seat@front-left");
 
         Assert.Equal($"/cars/{Readings.Id.Value}/jobs/{job.Value}/steps/seat%40front-left", cell.GetAttribute("href"));
-        Assert.Contains(", front-left: not signed, its fasteners as found, after: ", cell.GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.Contains(", front-left: not signed, its fasteners as found, after: ", cell.QuerySelector(".visually-hidden")!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public sealed class StepGridTests : ScreenBench
         var cell = Cell(Draw(), "seat@front-left");
 
         Assert.Equal("1/5", cell.QuerySelector(".step-short")!.TextContent);
-        Assert.Contains("its fasteners 4 of 5 hand-tight", cell.GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.Contains("its fasteners 4 of 5 hand-tight", cell.QuerySelector(".visually-hidden")!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -56,7 +56,7 @@ public sealed class StepGridTests : ScreenBench
         var grid = Draw();
 
         Assert.Equal((1, 0), (Cell(grid, "faces@front-left").QuerySelectorAll("svg.step-tick").Length, Cell(grid, "faces@front-right").QuerySelectorAll("svg.step-tick").Length));
-        Assert.Contains(": signed, Tess", Cell(grid, "faces@front-left").GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.Contains(": signed, Tess", Cell(grid, "faces@front-left").QuerySelector(".visually-hidden")!.TextContent, StringComparison.Ordinal);
         Assert.Equal("1 of 6 signed", grid.Find(".steps-signed-count").TextContent);
     }
 
@@ -79,7 +79,7 @@ public sealed class StepGridTests : ScreenBench
         var grid = Draw(next: "faces@front-right");
 
         Assert.Same(Cell(grid, "faces@front-right"), Assert.Single(grid.FindAll(".is-next")));
-        Assert.EndsWith(", comes next", Cell(grid, "faces@front-right").GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.EndsWith(", comes next", Cell(grid, "faces@front-right").QuerySelector(".visually-hidden")!.TextContent, StringComparison.Ordinal);
         Assert.Empty(grid.FindAll("button, .button"));
     }
 
@@ -89,7 +89,7 @@ public sealed class StepGridTests : ScreenBench
         var cell = Cell(Draw(), "faces@front-left");
 
         Assert.NotNull(cell.QuerySelector("svg.step-box"));
-        Assert.EndsWith(", front-left: not signed", cell.GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.EndsWith(", front-left: not signed", cell.QuerySelector(".visually-hidden")!.TextContent, StringComparison.Ordinal);
     }
 
     private void SignFaces(string place) => car.Do(TestPerson.Tess, CarWork.Sign(job, $"faces@{place}", "clean"));

@@ -51,7 +51,7 @@ public sealed class SignPanelTests : BunitContext
         var ready = Draw("faces", new StepAnswers(["clean"], []));
 
         Assert.Empty(ready.FindAll(".hold-first li"));
-        Assert.False(ready.Find(".sign-button").HasAttribute("aria-disabled"));
+        Assert.False(ready.Find(".sign-button").HasAttribute("disabled"));
     }
 
     [Fact]
