@@ -43,7 +43,7 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
         Assert.Equal("Work summary: Blue", answer.Heading);
         Assert.Empty(answer.Page.QuerySelectorAll("script[src*='_framework']"));
         Assert.DoesNotContain("<!--Blazor:", answer.Text, StringComparison.Ordinal);
-        Assert.Equal(["/print.js"], answer.Page.QuerySelectorAll("script").Select(script => script.GetAttribute("src")));
+        Assert.Equal(["/Look/print.js"], answer.Page.QuerySelectorAll("script").Select(script => script.GetAttribute("src")));
         Assert.Empty(answer.Page.QuerySelectorAll("a[href='/'], a[href='/sign-in']"));
         Assert.Equal(($"{link}#read", "post"), Assert.Single(answer.Page.QuerySelectorAll("form")) is var form ? (form.GetAttribute("action")!, form.GetAttribute("method")!) : default);
         Assert.Contains("Version 1", answer.Page.QuerySelector(".sheet-version")!.TextContent, StringComparison.Ordinal);
