@@ -45,7 +45,7 @@ public sealed class InOneGoTests : OneTabletTests
         await dialog.Locator(".person-tile", new() { HasText = DemoPeople.Chassis.Name }).ClickAsync();
         await dialog.Locator("#sign-pin").FillAsync(DemoPeople.Chassis.Pin);
         await dialog.GetByRole(AriaRole.Button, new() { Name = "SIGN 4 STEPS" }).ClickAsync();
-        await page.Locator(".signed").WaitForAsync();
+        await page.Locator("[data-cell-status][data-kind=signed]", new() { HasText = "Torque to 50 N·m in star" }).WaitForAsync();
 
         var reading = Shop.Read(car);
         var book = reading.State.Jobs[job];

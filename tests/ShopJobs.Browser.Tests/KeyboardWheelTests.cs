@@ -43,15 +43,9 @@ public sealed class KeyboardWheelTests : OneTabletTests
         await DoneAsync(page, hands, "stage-50");
         await PullAllAsync(page, hands, "W5");
         await hands.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis);
-        await page.Locator(".signed").WaitForAsync();
-
-        await hands.PressAsync(page.Locator(".go-on .button-main"));
         await StandsAtAsync(page, "lower");
         await hands.TickAllAsync();
         await hands.SignAsync(page.Locator(".sign-button:not([disabled])"), DemoPeople.Chassis);
-        await page.Locator(".signed").WaitForAsync();
-
-        await hands.PressAsync(page.Locator(".go-on .button-main"));
         await StandsAtAsync(page, "final");
         await PullAllAsync(page, hands, "W7");
         await hands.TickAllAsync();

@@ -114,7 +114,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
             new(tool, "Raise doubt"), new("/instruments"), new(gauge, "Describe it anew"), new(gauge, "Raise doubt"), new("/my-pin"),
             new("/open-joints", "Mark it sooner or later"),
             new($"{orange}/logbook", "Correct", "The value was typed wrong: restate it"),
-            new(orange, "End, hold or cancel this job", "Put it on hold"), new($"{orange}?joint=wheel.nut&place=front-left#joint"),
+            new(orange, "End, hold or cancel", "Put it on hold"), new($"{orange}?joint=wheel.nut&place=front-left#joint"),
             new(orange, "Put a procedure on the car"),
             new($"{white}/release", "Take this release back"),
             new($"{white}/summary"), new($"{white}/re-torque", "W7"), new($"{orange}/visit", "On a trailer"), new($"{white}/visit", "Driven"), new($"{orange}/joints"),

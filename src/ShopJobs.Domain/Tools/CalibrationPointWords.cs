@@ -9,16 +9,11 @@ public static class CalibrationPointWords
     public static string DeviationText(this CalibrationPoint point) =>
         Math.Round(point.DeviationPercent, 1, MidpointRounding.AwayFromZero).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %";
 
-    /// <summary>What the tool delivers, in percent of what was set, for example "delivers 9 % too little".</summary>
-    public static string Words(this CalibrationPoint point)
+    /// <summary>Which way it is off, beside a deviation: "delivers too little".</summary>
+    public static string Words(this CalibrationPoint point) => Math.Sign(Math.Round(point.DeliveredPercent, 1, MidpointRounding.AwayFromZero)) switch
     {
-        var percent = Math.Round(point.DeliveredPercent, 1, MidpointRounding.AwayFromZero);
-        var size = Math.Abs(percent).ToString("0.#", CultureInfo.InvariantCulture);
-        return percent switch
-        {
-            < 0 => $"delivers {size} % too little",
-            > 0 => $"delivers {size} % too much",
-            _ => "delivers what is set",
-        };
-    }
+        < 0 => "delivers too little",
+        > 0 => "delivers too much",
+        _ => "delivers what is set",
+    };
 }

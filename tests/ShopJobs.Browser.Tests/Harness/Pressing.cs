@@ -14,14 +14,23 @@ public static class Pressing
         await page.Locator("main.page:not(.is-asleep)").WaitForAsync();
     }
 
-    /// <summary>Opens the signature dialog, chooses the person, types the PIN and presses the button that begins with the meaning.</summary>
+    /// <summary>Opens the signature dialog where it is not open, chooses the person, types the PIN and presses the button that begins with the meaning.</summary>
     public static async Task SignWithAsync(this ILocator button, IPage page, DemoPeople.DemoPerson person, string meaning)
     {
-        var dialog = page.Locator(".sign-dialog");
-        await button.ClickAsync();
+        var sign = page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex($"^{meaning}") });
+        var dialog = page.Locator(".sign-dialog", new() { Has = sign });
+        try
+        {
+            await button.ClickAsync(new() { Timeout = 15_000 });
+        }
+        catch (TimeoutException) when (await dialog.IsVisibleAsync())
+        {
+            // It opened by itself after the witness, and lies over its button.
+        }
+
         await dialog.Locator(".person-tile", new() { HasText = person.Name }).ClickAsync();
         await dialog.Locator("#sign-pin").FillAsync(person.Pin);
-        await dialog.GetByRole(AriaRole.Button, new() { NameRegex = new Regex($"^{meaning}") }).ClickAsync();
+        await dialog.Locator(sign).ClickAsync();
         await dialog.WaitForAsync(new() { State = WaitForSelectorState.Detached });
     }
 }

@@ -169,13 +169,12 @@ public sealed class StepScreen(IPage page, CarId car, JobId job)
         }
     }
 
-    /// <summary>Signs the step.</summary>
+    /// <summary>Signs the step; the page is that of the next one then, where there is one.</summary>
     public async Task SignAsync(DemoPeople.DemoPerson person)
     {
         await page.Locator(".sign-button:not([disabled])").WaitForAsync();
         await page.NextIsInSightAsync();
-        await page.Locator(".sign-button:not([disabled])").SignWithAsync(page, person, "SIGN");
-        await page.Locator(".signed, .trainee-signed").WaitForAsync();
+        await MovedOnAsync(() => page.Locator(".sign-button:not([disabled])").SignWithAsync(page, person, "SIGN"));
     }
 
     /// <summary>A second person looks and signs at this tablet; what came of it is on the page after.</summary>

@@ -51,6 +51,13 @@ internal sealed class TouchCounter(IPage page)
     /// <summary>Signs as a person does with a glove: the button, the name where it is not chosen yet, and six digits, the last of which signs.</summary>
     public async Task SignAsync(ILocator button, DemoPeople.DemoPerson person)
     {
+        await OpenAsync(button, person);
+        await PinAsync(person);
+    }
+
+    /// <summary>Opens the dialog, and chooses the name where it is not chosen yet.</summary>
+    public async Task OpenAsync(ILocator button, DemoPeople.DemoPerson person)
+    {
         var dialog = page.Locator(".sign-dialog");
         await button.ClickAsync();
         var tile = dialog.Locator(".person-tile", new() { HasText = person.Name });
@@ -59,19 +66,19 @@ internal sealed class TouchCounter(IPage page)
         {
             await tile.ClickAsync();
         }
-
-        await PinAsync(person);
     }
 
     /// <summary>Types the PIN on the keys of the dialog that is open, for whoever is chosen in it; the sixth digit signs.</summary>
     public async Task PinAsync(DemoPeople.DemoPerson person)
     {
         var dialog = page.Locator(".sign-dialog:has([data-pin-pad])");
+        var shown = await dialog.ElementHandleAsync();
         foreach (var digit in person.Pin)
         {
             await dialog.Locator($"[data-pin-key='{digit}']").ClickAsync();
         }
 
-        await dialog.WaitForAsync(new() { State = WaitForSelectorState.Detached });
+        // Another one may open after it.
+        await shown.WaitForElementStateAsync(ElementState.Hidden);
     }
 }

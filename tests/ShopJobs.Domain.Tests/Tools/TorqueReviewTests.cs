@@ -23,15 +23,15 @@ public class TorqueReviewTests
         Assert.Equal(100.1, (double)review.Delivered.Value, 1e-6);
         Assert.True(review.IsUnder);
         Assert.False(review.IsInside);
-        Assert.Equal("delivers 9 % too little", found[0].Words());
+        Assert.Equal(-9.0m, Math.Round(found[0].DeliveredPercent, 1));
     }
 
     /// <summary>The same +9 read by the other convention is a wrench that delivers too much: the definition must be chosen.</summary>
     [Fact]
     public void One_percent_read_by_the_two_conventions_points_opposite_ways()
     {
-        Assert.Equal("delivers 9 % too much", CertificatePercent.ToPoint(110, 9, PercentDefinition.Delivered).Words());
-        Assert.Equal("delivers 8.3 % too little", CertificatePercent.ToPoint(110, 9, PercentDefinition.Deviation).Words());
+        Assert.Equal(9.0m, Math.Round(CertificatePercent.ToPoint(110, 9, PercentDefinition.Delivered).DeliveredPercent, 1));
+        Assert.Equal(-8.3m, Math.Round(CertificatePercent.ToPoint(110, 9, PercentDefinition.Deviation).DeliveredPercent, 1));
     }
 
     [Fact]

@@ -32,6 +32,9 @@ public sealed class StepDesk(
     public async Task<IReadOnlyList<PeopleBook.Named>> OthersAsync(PersonId person, CancellationToken cancellation = default) =>
         [.. (await people.WithRightAsync(null, cancellation: cancellation)).Where(one => one.Id != person)];
 
+    /// <summary>Everybody who may decide what is held.</summary>
+    public Task<IReadOnlyList<PeopleBook.Named>> DecidersAsync(CancellationToken cancellation = default) => people.WithRightAsync(Right.Decide, cancellation: cancellation);
+
     /// <summary>Runs a report without a text.</summary>
     public async Task<DeskAnswer> RunAsync(CarId car, Report report, CancellationToken cancellation = default) =>
         await who.ActingAsync(cancellation) is { } here

@@ -8,16 +8,25 @@ namespace ShopJobs.Web.Components.Step;
 // The step is done, and is signed: now, or with the steps after it.
 public sealed partial class StepPage
 {
-    private Task SignAsync(StepAnswers answers) => OnceAsync(async () =>
+    private string? signedNow;
+
+    private async Task SignAsync(StepAnswers answers)
     {
-        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, answers));
-        await ForgetAsync();
-    });
+        var signed = StepSheet.Signed(scene!);
+        await OnceAsync(async () =>
+        {
+            answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, answers));
+            await ForgetAsync();
+        });
+        if (scene is { Standing: StepStanding.Signed } && GoOn())
+        {
+            signedNow = signed;
+        }
+    }
 
     private Task SignFinishedAsync(IReadOnlyList<StepInstance> finished) => OnceAsync(async () =>
         answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, finished)));
 
-    // Whoever says that it is done goes on: the page is that of the next step at once, with the same tool in hand.
     private async Task FinishAsync(StepAnswers answers)
     {
         await OnceAsync(async () =>
@@ -25,10 +34,29 @@ public sealed partial class StepPage
             answer = await desk.RunAsync(scene!.Car.Id, new FinishStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values));
             await ForgetAsync();
         });
-        if (answer is { Recorded: true } && scene?.Onward is { } onward)
+        GoOn();
+    }
+
+    // Whoever signs a step, or says that it is done, goes on: the page is that of the next step at once, with the same tool in hand.
+    private bool GoOn()
+    {
+        if (answer is not { Recorded: true } || scene?.Onward is not { } onward)
         {
-            var tool = chosen is { } inHand ? $"?tool={inHand.Value}" : "";
-            navigation.NavigateTo(Links.Step(scene.Car.Id, scene.Job.Id, onward.Id) + tool);
+            return false;
+        }
+
+        var tool = chosen is { } inHand ? $"?tool={inHand.Value}" : "";
+        navigation.NavigateTo(Links.Step(scene.Car.Id, scene.Job.Id, onward.Id) + tool);
+        return true;
+    }
+
+    // What was signed is said where the work goes on.
+    private async Task SayWhatWasSignedAsync()
+    {
+        if (signedNow is { } words && drawn == shownFor)
+        {
+            signedNow = null;
+            await script.InvokeVoidAsync("shopStep.told", "signed", new[] { words });
         }
     }
 

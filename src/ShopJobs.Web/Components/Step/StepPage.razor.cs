@@ -24,6 +24,7 @@ public sealed partial class StepPage(
     private StepScene? scene;
     private IReadOnlyList<ToolOffer> offers = [];
     private IReadOnlyList<PeopleBook.Named> others = [];
+    private IReadOnlyList<PeopleBook.Named> deciders = [];
     private DeskAnswer? answer;
     private LastEntry? last;
     private ToolId? chosen;
@@ -92,6 +93,8 @@ public sealed partial class StepPage(
             draft.Restore(await script.InvokeAsync<string>("shopStep.drafts"));
             StateHasChanged();
         }
+
+        await SayWhatWasSignedAsync();
     }
 
     private void Heard(LogbookNotice notice)
@@ -122,6 +125,7 @@ public sealed partial class StepPage(
         }
 
         others = scene is null ? [] : await desk.OthersAsync(scene.Here.Person);
+        deciders = scene is { Held.Count: > 0 } or { HeldHere.Count: > 0 } ? await desk.DecidersAsync() : [];
         loaded = true;
     }
 
@@ -144,21 +148,34 @@ public sealed partial class StepPage(
         await ReadAsync();
     }
 
-    private Task WitnessAsync(WitnessAsked asked) => OnceAsync(async () =>
+    private async Task WitnessAsync(WitnessAsked asked)
     {
-        // What is on the screen now is what is looked at and signed.
-        var shown = scene!;
-        var finding = asked.Accepted ? null : await AskAsync(StepSheet.Finding(asked));
-        if (asked.Accepted || finding is not null)
+        var isThought = false;
+        await OnceAsync(async () =>
         {
-            var opened = time.GetTimestamp();
-            Keep(await signing.SignAsync(shown.Car.Id, StepSheet.ToWitness(shown, asked, finding?.Text)), finding);
-            if (asked.Accepted && answer is { Recorded: true } && SecondThoughts.OnLook(time.GetElapsedTime(opened)) is { } thought)
+            // What is on the screen now is what is looked at and signed.
+            var shown = scene!;
+            var finding = asked.Accepted ? null : await AskAsync(StepSheet.Finding(asked));
+            if (asked.Accepted || finding is not null)
             {
-                await script.InvokeVoidAsync("shopDevice.think", SecondThoughtWords.Of(thought));
+                var opened = time.GetTimestamp();
+                Keep(await signing.SignAsync(shown.Car.Id, StepSheet.ToWitness(shown, asked, finding?.Text)), finding);
+                if (asked.Accepted && answer is { Recorded: true } && SecondThoughts.OnLook(time.GetElapsedTime(opened)) is { } thought)
+                {
+                    isThought = true;
+                    await script.InvokeVoidAsync("shopDevice.think", SecondThoughtWords.Of(thought));
+                }
             }
+        });
+
+        // The tablet goes back to whoever did the work, whose signature is all that is missing. A word to the witness is read first.
+        if (asked.Accepted && !isThought && answer is { Recorded: true } && scene is { } after && asked.Awaited.Workers.Contains(after.Here.Person)
+            && NextThing.Of(after, draft, Half) is NextThing.SignOff
+            && after.Reading.HoldsOn(after.Job, after.Step, draft.Of(after.Step), []).Count == 0)
+        {
+            await SignAsync(draft.Of(after.Step));
         }
-    });
+    }
 
     private Task NotApplicableAsync() => OnceAsync(async () =>
     {

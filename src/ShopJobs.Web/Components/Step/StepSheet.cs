@@ -22,6 +22,9 @@ internal static class StepSheet
     /// <summary>What stands on the button that signs so many.</summary>
     public static string SignWords(int steps) => steps == 1 ? "SIGN: done by me" : FormattableString.Invariant($"SIGN {steps} STEPS: done by me");
 
+    /// <summary>What is said where the work goes on after the step, and those finished before it, are signed.</summary>
+    public static string Signed(StepScene scene) => $"Signed: {string.Join("; ", scene.SignedWith.Append(scene.Step).Select(step => step.Title()))}.";
+
     private static ToSign<SignedCommand> ToSign(StepScene scene, StepInstance step, StepAnswers answers, IReadOnlyList<StepInstance> with) => new(
         new SignRequest(
             SignWords(with.Count + 1),
