@@ -27,6 +27,7 @@ public sealed class ClockTests : BunitContext, IAsyncLifetime
         Services.AddSingleton<TimeProvider>(clock = new ClockSetByHand(bench.Time));
         Services.AddMudServices();
         JSInterop.Mode = JSRuntimeMode.Loose;
+        SetRendererInfo(new RendererInfo("Server", true));
     }
 
     Task IAsyncLifetime.InitializeAsync() => bench.OpenAsync(Services);

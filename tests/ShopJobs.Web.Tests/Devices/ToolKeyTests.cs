@@ -1,4 +1,5 @@
 using Bunit;
+using Microsoft.AspNetCore.Components;
 using Microsoft.EntityFrameworkCore;
 using MudBlazor.Services;
 using ShopJobs.Domain.Tools;
@@ -19,6 +20,7 @@ public sealed class ToolKeyTests : BunitContext, IAsyncLifetime
         bench.Register(Services);
         Services.AddMudServices();
         JSInterop.Mode = JSRuntimeMode.Loose;
+        SetRendererInfo(new RendererInfo("Server", true));
     }
 
     async Task IAsyncLifetime.InitializeAsync()

@@ -26,6 +26,7 @@ public sealed class LogbookPageTests : BunitContext, IAsyncLifetime
         bench.Register(Services);
         Services.AddMudServices();
         JSInterop.Mode = JSRuntimeMode.Loose;
+        SetRendererInfo(new RendererInfo("Server", true));
     }
 
     Task IAsyncLifetime.InitializeAsync() => bench.OpenAsync(Services);

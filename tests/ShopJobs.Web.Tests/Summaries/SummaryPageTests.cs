@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using Bunit;
+using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
@@ -37,6 +38,7 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
         Services.AddSingleton(shop.Get<SummaryDesk>()).AddSingleton(shop.Get<SummaryShelf>()).AddSingleton(shop.Get<AcknowledgementDesk>()).AddSingleton(shop.Get<LinkDesk>());
         Services.AddSingleton(shop.Get<LinkAddress>()).AddSingleton(shop.Get<LogbookNotices>()).AddSingleton(shop.Get<ShopClock>());
         JSInterop.Mode = JSRuntimeMode.Loose;
+        SetRendererInfo(new RendererInfo("Server", true));
         Render<MudPopoverProvider>();
         dialogs = Render<MudDialogProvider>();
     }

@@ -18,6 +18,7 @@ public sealed class ToolPagesTests : BunitContext, IAsyncLifetime
         bench.Register(Services);
         Services.AddMudServices();
         JSInterop.Mode = JSRuntimeMode.Loose;
+        SetRendererInfo(new RendererInfo("Server", true));
     }
 
     Task IAsyncLifetime.InitializeAsync() => bench.OpenAsync(Services);

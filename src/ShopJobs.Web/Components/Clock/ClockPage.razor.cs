@@ -8,33 +8,25 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Clock;
 
 /// <summary>What the clock shows, whether it can be trusted, and the lead's signature where it can't.</summary>
-public sealed partial class ClockPage(ClockShelf shelf, ClockSigning signing, WhoIsHere here, LogbookNotices notices, ShopClock clock)
+public sealed partial class ClockPage(ClockShelf shelf, ClockSigning signing, WhoIsHere here, ShopClock clock)
 {
     private ClockReading? reading;
     private DeskAnswer? answer;
     private string? said;
     private bool lead;
     private bool busy;
-    private IDisposable? subscription;
 
     private ShopClock Clock => clock;
 
-    public void Dispose() => subscription?.Dispose();
-
     protected override async Task OnInitializedAsync()
     {
-        subscription = notices.Subscribe(notice =>
-        {
-            if (notice.Logbook == LogbookId.Shop)
-            {
-                _ = InvokeAsync(ReadAsync);
-            }
-        });
         lead = (await here.LookingAsync())?.May(Right.Lead) ?? false;
         await ReadAsync();
     }
 
-    private async Task ReadAsync()
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook == LogbookId.Shop;
+
+    protected override async Task ReadAsync()
     {
         reading = await shelf.ReadAsync();
         StateHasChanged();

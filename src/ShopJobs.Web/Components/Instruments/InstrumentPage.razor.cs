@@ -12,7 +12,7 @@ namespace ShopJobs.Web.Components.Instruments;
 
 /// <summary>One instrument: how it stands, its checks, and what was measured with it.</summary>
 public sealed partial class InstrumentPage(
-    InstrumentShelf shelf, ToolDesk desk, PeopleBook people, ToolSigning signing, WhoIsHere here, LogbookNotices notices, ShopClock clock) : IDisposable
+    InstrumentShelf shelf, ToolDesk desk, PeopleBook people, ToolSigning signing, WhoIsHere here, ShopClock clock)
 {
     private InstrumentLine? line;
     private IReadOnlyList<MeasuredCar> measured = [];
@@ -26,7 +26,6 @@ public sealed partial class InstrumentPage(
     private Asked? asking;
     private DeskAnswer? answer;
     private string? said;
-    private IDisposable? subscription;
 
     private enum Asked
     {
@@ -58,25 +57,20 @@ public sealed partial class InstrumentPage(
 
     private ShopClock Clock => clock;
 
-    public void Dispose() => subscription?.Dispose();
-
     protected override async Task OnParametersSetAsync()
     {
         var present = await here.LookingAsync();
         (lead, me) = (present?.May(Right.Lead) ?? false, present?.Person ?? default);
         names = await people.NamesAsync();
         Read();
-        subscription ??= notices.Subscribe(notice =>
-        {
-            if (notice.Logbook.Kind == LogbookKind.Car || notice.Logbook == Folders.LogbookOf(Tool))
-            {
-                _ = InvokeAsync(() =>
-                {
-                    Read();
-                    StateHasChanged();
-                });
-            }
-        });
+    }
+
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook.Kind == LogbookKind.Car || notice.Logbook == Folders.LogbookOf(Tool);
+
+    protected override Task ReadAsync()
+    {
+        Read();
+        return Task.CompletedTask;
     }
 
     private void Read()

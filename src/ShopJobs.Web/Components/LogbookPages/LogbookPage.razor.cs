@@ -7,7 +7,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.LogbookPages;
 
 /// <summary>The logbook of a car, a tool or the shop, newest entry first.</summary>
-public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, LogbookNotices notices, ShopSettings settings)
+public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, ShopSettings settings)
 {
     private const int ShownAbove = 3;
     private LogbookSheet? sheet;
@@ -15,7 +15,6 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
     private bool loading = true;
     private bool verifying;
     private long reached;
-    private IDisposable? subscription;
 
     [Parameter]
     public Guid? CarId { get; set; }
@@ -46,28 +45,18 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
 
     private long Newest => sheet!.Lines[0].Number;
 
-    public void Dispose() => subscription?.Dispose();
-
     protected override async Task OnParametersSetAsync()
     {
-        subscription ??= notices.Subscribe(notice =>
-        {
-            if (notice.Logbook == Logbook)
-            {
-                _ = InvokeAsync(ReadAsync);
-            }
-        });
         await ReadAsync();
         loading = false;
     }
 
-    private string Page(long newest) => newest >= sheet!.Last ? Here : FormattableString.Invariant($"{Here}?from={newest}");
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook == Logbook;
 
-    private async Task ReadAsync()
-    {
+    protected override async Task ReadAsync() =>
         sheet = await shelf.ReadAsync(Logbook, From ?? (Entry is { } entry ? entry + ShownAbove : null));
-        StateHasChanged();
-    }
+
+    private string Page(long newest) => newest >= sheet!.Last ? Here : FormattableString.Invariant($"{Here}?from={newest}");
 
     private void Reached(long entries)
     {

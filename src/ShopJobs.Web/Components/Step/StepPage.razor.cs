@@ -17,7 +17,7 @@ namespace ShopJobs.Web.Components.Step;
 
 /// <summary>The technician's screen: one step of one car.</summary>
 public sealed partial class StepPage(
-    StepDesk desk, CarSigning signing, LogbookNotices notices, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock, NavigationManager navigation, TimeProvider time) : IDisposable
+    StepDesk desk, CarSigning signing, IDialogService dialogs, IJSRuntime script, Shop.ShopClock clock, NavigationManager navigation, TimeProvider time)
 {
     private readonly Dictionary<string, ReasonGiven> typed = [];
     private StepAnswersDraft draft = new();
@@ -30,7 +30,6 @@ public sealed partial class StepPage(
     private ToolId? chosen;
     private (ToolId Tool, Cell Cell)? used;
     private RunDownTyped? runDown;
-    private IDisposable? listening;
     private string? shownFor;
     private string? drawn;
     private bool loaded;
@@ -68,8 +67,6 @@ public sealed partial class StepPage(
     // Once its joints are done, what is to be ticked and measured stands first.
     private bool IsReadFirst => scene is { Next: NextAction.Done or NextAction.Look, Step.Work.Count: > 0 };
 
-    public void Dispose() => listening?.Dispose();
-
     protected override async Task OnParametersSetAsync()
     {
         if (shownFor == $"{Car}/{Job}/{Step}")
@@ -82,7 +79,6 @@ public sealed partial class StepPage(
         typed.Clear();
         chosen = Guid.TryParse(ToolInHand, out var tool) ? new ToolId(tool) : null;
         runDown = RunDownTyped.Read(RunDownRead);
-        listening ??= notices.Subscribe(Heard);
         await ReadAsync();
     }
 
@@ -97,19 +93,9 @@ public sealed partial class StepPage(
         await SayWhatWasSignedAsync();
     }
 
-    private void Heard(LogbookNotice notice)
-    {
-        if (notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Car)
-        {
-            _ = InvokeAsync(async () =>
-            {
-                await ReadAsync();
-                StateHasChanged();
-            });
-        }
-    }
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Car;
 
-    private async Task ReadAsync()
+    protected override async Task ReadAsync()
     {
         // Locked, or signed in again on another page: what is drawn stays until somebody is here again.
         scene = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step) ?? (drawn == shownFor ? scene : null);

@@ -10,10 +10,9 @@ namespace ShopJobs.Web.Components.Summaries;
 
 /// <summary>Preview, issue and links of a car's work summary.</summary>
 public sealed partial class SummaryPage(
-    SummaryDesk desk, SummaryShelf shelf, WhoIsHere here, LogbookNotices notices, IDialogService dialogs) : IDisposable
+    SummaryDesk desk, SummaryShelf shelf, WhoIsHere here, IDialogService dialogs)
 {
     private readonly SummaryFormValidator validator = new();
-    private IDisposable? listening;
     private SummaryForm form = new();
     private SummaryFields fields = default!;
     private SummaryDraft? draft;
@@ -30,17 +29,8 @@ public sealed partial class SummaryPage(
 
     private CarId Car => new(Id);
 
-    public void Dispose() => listening?.Dispose();
-
     protected override async Task OnInitializedAsync()
     {
-        listening = notices.Subscribe(notice =>
-        {
-            if (notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Id)
-            {
-                _ = RefreshAsync();
-            }
-        });
         form = desk.NewForm(Car);
         await ReadAsync();
     }
@@ -51,23 +41,9 @@ public sealed partial class SummaryPage(
         return ReadAsync();
     }
 
-    private async Task RefreshAsync()
-    {
-        try
-        {
-            await InvokeAsync(async () =>
-            {
-                await ReadAsync();
-                StateHasChanged();
-            });
-        }
-        catch (Exception e)
-        {
-            await DispatchExceptionAsync(e);
-        }
-    }
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Id;
 
-    private async Task ReadAsync()
+    protected override async Task ReadAsync()
     {
         present = await here.LookingAsync();
         draft = present is null ? null : await desk.DraftAsync(Car, form, present);

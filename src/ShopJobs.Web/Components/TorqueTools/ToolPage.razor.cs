@@ -11,7 +11,7 @@ namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>One tool: what it is, how it stands, what it tightened.</summary>
 public sealed partial class ToolPage(
-    ToolShelf shelf, ToolDesk desk, ToolSigning signing, ToolRecall recaller, WhoIsHere here, PeopleBook people, LogbookNotices notices, ShopClock clock)
+    ToolShelf shelf, ToolDesk desk, ToolSigning signing, ToolRecall recaller, WhoIsHere here, PeopleBook people, ShopClock clock)
 {
     private const string DoubtHint = "From this entry on every position below shows doubted, on every screen, and holds its step and release until you decide it or clear the tool.";
     private const string ClearHint = "Lifts its doubts and puts it back in use. A tool past its calibration stays past it.";
@@ -27,8 +27,6 @@ public sealed partial class ToolPage(
     private CommandId asked;
     private DeskAnswer? answer;
     private string? said;
-    private IDisposable? subscription;
-
     private CalibrationBook? withdrawn;
 
     private enum Asked
@@ -54,26 +52,21 @@ public sealed partial class ToolPage(
         _ => ("How it was found good", ClearHint, "CLEAR", false),
     };
 
-    public void Dispose() => subscription?.Dispose();
-
     protected override async Task OnParametersSetAsync()
     {
-        subscription ??= notices.Subscribe(notice =>
-        {
-            if (notice.Logbook.Kind == LogbookKind.Car || notice.Logbook == Folders.LogbookOf(Tool))
-            {
-                _ = InvokeAsync(() =>
-                {
-                    Read();
-                    StateHasChanged();
-                });
-            }
-        });
         var present = await here.LookingAsync();
         (lead, me) = (present?.May(Right.Lead) ?? false, present?.Person ?? default);
         names = await people.NamesAsync();
         Read();
         loading = false;
+    }
+
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook.Kind == LogbookKind.Car || notice.Logbook == Folders.LogbookOf(Tool);
+
+    protected override Task ReadAsync()
+    {
+        Read();
+        return Task.CompletedTask;
     }
 
     private void Read()

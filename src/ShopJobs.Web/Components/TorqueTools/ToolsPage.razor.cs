@@ -6,33 +6,25 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>Every tool, least days to calibration first.</summary>
-public sealed partial class ToolsPage(ToolShelf shelf, WhoIsHere here, LogbookNotices notices, ShopSettings settings)
+public sealed partial class ToolsPage(ToolShelf shelf, WhoIsHere here, ShopSettings settings)
 {
     private IReadOnlyList<ToolLine>? tools;
     private bool mayEnter;
     private bool showRetired;
-    private IDisposable? subscription;
 
     private bool Demo => settings.Current.Demo;
 
-    public void Dispose() => subscription?.Dispose();
-
     protected override async Task OnInitializedAsync()
     {
-        subscription = notices.Subscribe(notice =>
-        {
-            if (notice.Logbook.Kind == LogbookKind.Tool)
-            {
-                _ = InvokeAsync(ReadAgain);
-            }
-        });
         mayEnter = (await here.LookingAsync())?.May(Right.Lead) ?? false;
-        tools = shelf.All();
+        await ReadAsync();
     }
 
-    private void ReadAgain()
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook.Kind == LogbookKind.Tool;
+
+    protected override Task ReadAsync()
     {
         tools = shelf.All();
-        StateHasChanged();
+        return Task.CompletedTask;
     }
 }
