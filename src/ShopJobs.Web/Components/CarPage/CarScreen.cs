@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
+using ShopJobs.Web.Components.Live;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook;
 using ShopJobs.Web.Desk;
@@ -8,11 +9,8 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Web.Components.CarPage;
 
 /// <summary>A page about one car: reads it, keeps it up to date by notices, and runs commands on it. It decides nothing.</summary>
-public abstract class CarScreen : ComponentBase, IDisposable
+public abstract class CarScreen : LiveScreen
 {
-    private IDisposable? subscription;
-    private int asked;
-
     [Parameter]
     public Guid Id { get; set; }
 
@@ -24,9 +22,6 @@ public abstract class CarScreen : ComponentBase, IDisposable
 
     [Inject]
     protected WhoIsHere Who { get; set; } = default!;
-
-    [Inject]
-    private LogbookNotices Notices { get; set; } = default!;
 
     /// <summary>The car as it stands; null while it is read for the first time, or when there is none.</summary>
     protected CarReading? Reading { get; private set; }
@@ -45,31 +40,11 @@ public abstract class CarScreen : ComponentBase, IDisposable
 
     protected CarId CarId => new(Id);
 
-    public void Dispose()
-    {
-        Dispose(true);
-        GC.SuppressFinalize(this);
-    }
+    protected override Task OnInitializedAsync() => ReadAsync();
 
-    protected virtual void Dispose(bool disposing) => subscription?.Dispose();
+    protected override bool Matters(LogbookNotice notice) => notice.Logbook.Owner == Id || notice.Logbook.Kind == LogbookKind.Tool;
 
-    protected override async Task OnInitializedAsync()
-    {
-        await ReloadAsync();
-        if (RendererInfo.IsInteractive)
-        {
-            subscription = Notices.Subscribe(notice =>
-            {
-                if (notice.Logbook.Owner == Id || notice.Logbook.Kind == LogbookKind.Tool)
-                {
-                    Ask();
-                }
-            });
-        }
-    }
-
-    /// <summary>Reads everything the page shows again.</summary>
-    protected virtual async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
         Present = await Who.LookingAsync();
         Car = await Rows.FindAsync(CarId);
@@ -83,7 +58,7 @@ public abstract class CarScreen : ComponentBase, IDisposable
         Answer = await Who.ActingAsync() is { } present
             ? await Desk.RunAsync(CarId, new CommandId(Guid.NewGuid()), present, command, contents)
             : DeskAnswer.Failed(ShopChange.Locked);
-        await ReloadAsync();
+        await ReadAsync();
         return Answer;
     }
 
@@ -93,20 +68,7 @@ public abstract class CarScreen : ComponentBase, IDisposable
         if (answer is not null)
         {
             Answer = answer;
-            await ReloadAsync();
-        }
-    }
-
-    private void Ask()
-    {
-        if (Interlocked.Exchange(ref asked, 1) == 0)
-        {
-            _ = InvokeAsync(async () =>
-            {
-                Interlocked.Exchange(ref asked, 0);
-                await ReloadAsync();
-                StateHasChanged();
-            });
+            await ReadAsync();
         }
     }
 }

@@ -25,9 +25,9 @@ public sealed partial class HeldPage
 
     private JointPosition Position => new(Key, Place, Number);
 
-    protected override async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
-        await base.ReloadAsync();
+        await base.ReadAsync();
         if (Reading is null)
         {
             return;

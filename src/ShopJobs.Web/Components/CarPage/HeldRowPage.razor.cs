@@ -38,9 +38,9 @@ public sealed partial class HeldRowPage
     private IReadOnlyList<HoldPoint> AboutMe => [.. Refusals(Reading!.Now, Disposition.Replace, null)
         .Where(point => point.Reason is HoldReason.OwnWork or HoldReason.NoRight or HoldReason.Tied).DistinctBy(point => point.Reason)];
 
-    protected override async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
-        await base.ReloadAsync();
+        await base.ReadAsync();
         if (Reading is null)
         {
             return;

@@ -41,9 +41,9 @@ public sealed partial class OneCarPage
 
     protected override void OnParametersSet() => ReadHistory();
 
-    protected override async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
-        await base.ReloadAsync();
+        await base.ReadAsync();
         if (Reading is null)
         {
             return;
@@ -97,6 +97,6 @@ public sealed partial class OneCarPage
     {
         Answer = answer;
         done = null;
-        await ReloadAsync();
+        await ReadAsync();
     }
 }

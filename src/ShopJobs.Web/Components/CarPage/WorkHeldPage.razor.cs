@@ -28,9 +28,9 @@ public sealed partial class WorkHeldPage
     private IReadOnlyList<HoldPoint> AboutMe => [.. Refusals(Reading!.Now, Disposition.Replace, null)
         .Where(point => point.Reason is HoldReason.OwnWork or HoldReason.NoRight or HoldReason.Tied)];
 
-    protected override async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
-        await base.ReloadAsync();
+        await base.ReadAsync();
         if (Hold is { } hold)
         {
             names = await People.NamesAsync();

@@ -46,9 +46,9 @@ public sealed partial class EnterCardPage : CarScreen
         await LookAsync();
     }
 
-    protected override async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
-        await base.ReloadAsync();
+        await base.ReadAsync();
         typed.Day ??= Clock.Today;
         others = [.. (await People.WithRightAsync(null)).Where(person => person.Id != Present?.Person)];
         Choose();
@@ -90,7 +90,7 @@ public sealed partial class EnterCardPage : CarScreen
                 sent = false;
             }
 
-            await ReloadAsync();
+            await ReadAsync();
         }
         finally
         {

@@ -65,9 +65,9 @@ public sealed partial class OptionsPage
         }
     }
 
-    protected override async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
-        await base.ReloadAsync();
+        await base.ReadAsync();
         if (Reading is null)
         {
             return;
@@ -104,19 +104,19 @@ public sealed partial class OptionsPage
             picked = null;
         }
 
-        await ReloadAsync();
+        await ReadAsync();
         shown = Parts;
     }
 
     private async Task RemoveAsync(ComparedOption option)
     {
         refusal = await Parting.RemoveAsync(On, option.Option.Id);
-        await ReloadAsync();
+        await ReadAsync();
     }
 
     private async Task RemoveStackAsync(Guid stack)
     {
         refusal = await Stacking.RemoveAsync(CarId, stack);
-        await ReloadAsync();
+        await ReadAsync();
     }
 }

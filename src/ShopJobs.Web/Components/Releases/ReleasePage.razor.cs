@@ -20,9 +20,9 @@ public sealed partial class ReleasePage
     private string? done;
     private string? noThird;
 
-    protected override async Task ReloadAsync()
+    protected override async Task ReadAsync()
     {
-        await base.ReloadAsync();
+        await base.ReadAsync();
         if (Reading is null)
         {
             return;
@@ -107,7 +107,7 @@ public sealed partial class ReleasePage
         if (answer is not null)
         {
             (Answer, done) = (answer, words);
-            await ReloadAsync();
+            await ReadAsync();
         }
     }
 }
