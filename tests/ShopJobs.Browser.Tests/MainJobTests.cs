@@ -343,7 +343,7 @@ public sealed class MainJobTests : IAsyncLifetime
         var page = await phone.NewPageAsync();
         await page.GotoAsync(link);
         await page.GetByText("Studs instead of bolts, please").WaitForAsync();
-        await page.GetByText(new Regex("50")).First.WaitForAsync();
+        await page.Locator(".sheet-drive", new() { HasText = "Drive on the road: yes, until 41,330 km" }).WaitForAsync();
         Assert.Equal(0, await page.GetByText(DemoPeople.Chassis.Name, new() { Exact = false }).CountAsync());
         await page.IsAccessibleAsync("customer-phone");
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
