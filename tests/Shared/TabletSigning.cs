@@ -49,7 +49,7 @@ internal sealed class TabletSigning(IServiceProvider services, DeviceId tablet)
         var database = services.GetRequiredService<IDbContextFactory<ShopDbContext>>();
         var clock = services.GetRequiredService<ShopClock>();
         var trouble = services.GetRequiredService<SavingTrouble>();
-        var sessions = new SessionBook(database, clock, Options.Create(new DoorRules()), trouble);
+        var sessions = new SessionDesk(database, clock, Options.Create(new DoorRules()), trouble);
         var here = new WhoIsHere(new Circuit(PersonClaims.Of(await sessions.OpenAsync(signer, tablet), "somebody")), sessions);
         var hasher = services.GetService<IPasswordHasher<Person>>() ?? new PasswordHasher<Person>();
         var pins = new PinCheck(database, hasher, services.GetRequiredService<TimeProvider>(), trouble);

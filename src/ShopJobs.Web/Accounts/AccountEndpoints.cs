@@ -11,7 +11,7 @@ internal static class AccountEndpoints
     internal static void MapAccounts(this IEndpointRouteBuilder routes)
     {
         var app = routes.MapGroup("").WithMetadata(new SkipStatusCodePagesAttribute());
-        app.MapPost("/sign-out", async (HttpContext http, SessionBook sessions, SavingTrouble trouble, [FromForm] string? returnUrl) =>
+        app.MapPost("/sign-out", async (HttpContext http, SessionDesk sessions, SavingTrouble trouble, [FromForm] string? returnUrl) =>
         {
             try
             {

@@ -12,8 +12,8 @@ internal static class AccountServices
     {
         services.Configure<DoorRules>(configuration.GetSection("Door"));
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
-        services.AddSingleton<PinCheck>().AddSingleton<SessionBook>().AddSingleton<TabletDesk>().AddSingleton<SignInDesk>();
-        services.AddSingleton<PeopleBook>().AddSingleton<ThirdPerson>();
+        services.AddSingleton<PinCheck>().AddSingleton<SessionDesk>().AddSingleton<TabletDesk>().AddSingleton<SignInDesk>();
+        services.AddSingleton<PeopleShelf>().AddSingleton<ThirdPerson>();
         services.AddScoped<WhoIsHere>().AddScoped<SignatureDesk>().AddScoped<OwnPinDesk>();
         services.AddScoped<PersonCookieEvents>();
         services.AddSingleton<IAuthorizationHandler, RightRequirement.Handler>();

@@ -9,7 +9,7 @@ namespace ShopJobs.Web.Accounts;
 
 /// <summary>On every request: the session row decides, and whoever may not pass is sent to the right door.</summary>
 internal sealed class PersonCookieEvents(
-    SessionBook sessions, TabletDesk tablets, IDbContextFactory<ShopDbContext> database) : CookieAuthenticationEvents
+    SessionDesk sessions, TabletDesk tablets, IDbContextFactory<ShopDbContext> database) : CookieAuthenticationEvents
 {
     internal const string SignedOut = "Nobody is signed in at this tablet. Sign in; what was typed is kept here.";
     private static readonly string[] NotPages = ["/_blazor", "/here", "/api", "/sign-out"];

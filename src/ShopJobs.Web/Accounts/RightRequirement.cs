@@ -6,7 +6,7 @@ namespace ShopJobs.Web.Accounts;
 /// <summary>The policy behind <c>[Authorize(Policy = nameof(Right.Lead))]</c>: asks the database, not the cookie.</summary>
 internal sealed record RightRequirement(Right Right) : IAuthorizationRequirement
 {
-    internal sealed class Handler(SessionBook sessions) : AuthorizationHandler<RightRequirement>
+    internal sealed class Handler(SessionDesk sessions) : AuthorizationHandler<RightRequirement>
     {
         protected override async Task HandleRequirementAsync(AuthorizationHandlerContext context, RightRequirement requirement)
         {

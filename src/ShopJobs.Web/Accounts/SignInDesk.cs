@@ -5,7 +5,7 @@ using ShopJobs.Web.Data.People;
 namespace ShopJobs.Web.Accounts;
 
 /// <summary>Signs a person in at an enrolled tablet, and lets the same person go on after it locked.</summary>
-public sealed class SignInDesk(PinCheck pins, SessionBook sessions)
+public sealed class SignInDesk(PinCheck pins, SessionDesk sessions)
 {
     /// <summary>Sets the person's cookie when the PIN is right.</summary>
     public async Task<PinAnswer> SignInAsync(HttpContext http, Tablet tablet, PersonId person, string? pin)

@@ -6,7 +6,7 @@ namespace ShopJobs.Web.Accounts;
 /// For pages and their services: who is signed in now. Ask before every command and never keep the answer; a circuit
 /// may outlive the session it was opened in.
 /// </summary>
-public sealed class WhoIsHere(AuthenticationStateProvider circuit, SessionBook sessions)
+public sealed class WhoIsHere(AuthenticationStateProvider circuit, SessionDesk sessions)
 {
     /// <summary>A person acts: the session stays awake. Null when there is none; send them to the sign-in page.</summary>
     public Task<Present?> ActingAsync(CancellationToken cancellation = default) => AskAsync(touch: true, cancellation);

@@ -31,7 +31,7 @@ internal static class DemoInstruments
             if (there?.State.LastGood is null)
             {
                 var day = clock.Today.AddMonths(-4);
-                var asked = InstrumentSheet.ToCheck(shelf.Find(form.Id)!, new InstrumentCheck(day, day.AddYears(1), $"Demo bench, invented, {serial}", true, true));
+                var asked = InstrumentDialogs.ToCheck(shelf.Find(form.Id)!, new InstrumentCheck(day, day.AddYears(1), $"Demo bench, invented, {serial}", true, true));
                 var proof = await tablet.ProveAsync(DemoPeople.Lead, asked.Request.Command, asked.Request.Shown);
                 DemoTablet.Expect(await desk.SignAsync(form.Id, proof, asked.Request.Command, asked.Request.Shown, asked.Command, asked.Contents), $"check {name}");
             }

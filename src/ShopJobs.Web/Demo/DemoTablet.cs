@@ -21,7 +21,7 @@ namespace ShopJobs.Web.Demo;
 /// </summary>
 internal sealed class DemoTablet(
     IDbContextFactory<ShopDbContext> database,
-    SessionBook sessions,
+    SessionDesk sessions,
     PinCheck pins,
     CarDesk cars,
     ShopClock clock,

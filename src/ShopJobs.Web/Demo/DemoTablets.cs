@@ -8,7 +8,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Demo;
 
 /// <summary>Takes the demo shop's tablet in hand.</summary>
-public sealed class DemoTablets(IDbContextFactory<ShopDbContext> database, SessionBook sessions, PinCheck pins, CarDesk cars, ShopClock clock)
+public sealed class DemoTablets(IDbContextFactory<ShopDbContext> database, SessionDesk sessions, PinCheck pins, CarDesk cars, ShopClock clock)
 {
     /// <param name="people">Ids by name.</param>
     /// <param name="script">Two scripts give different commands; one script run again gives the same ones.</param>

@@ -47,7 +47,7 @@ internal static class DemoTools
             {
                 var line = shelf.Find(form.Id)!;
                 var calibration = CalibrationOf(tool, line.Tool, clock.Today.AddMonths(-months).AddDays(12));
-                var asked = ToolSheet.ToCalibrate(
+                var asked = ToolDialogs.ToCalibrate(
                     line, calibration, CalibrationPreview.Of(line.State, calibration, clock.Now), new CommandId(Guid.NewGuid()));
                 var (id, shown) = (asked.Request.Command, asked.Request.Shown);
                 var proof = await tablet.ProveAsync(DemoPeople.Lead, id, shown);

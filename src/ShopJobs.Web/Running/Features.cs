@@ -31,23 +31,23 @@ internal static class Features
     internal static IServiceCollection AddFeatures(this IServiceCollection services)
     {
         services.AddSingleton<FirstStartDesk>().AddSingleton<DemoShop>().AddSingleton<DemoTablets>().AddSingleton<DemoWork>();
-        services.AddScoped<CarsDesk>().AddScoped<VisitDesk>();
+        services.AddScoped<CustomerDesk>().AddScoped<VisitDesk>();
         services.AddSingleton<JobStates>().AddSingleton<FloorBoard>().AddSingleton<CarRows>();
         services.AddSingleton<ClockShelf>();
         services.AddScoped<CarSigning>().AddScoped<ToolSigning>().AddScoped<ClockSigning>().AddScoped<JobPeople>().AddScoped<NewJob>();
-        services.AddScoped<ShopChange>().AddScoped<LeadDoor>().AddScoped<PeopleDesk>().AddScoped<PlaceDesk>().AddScoped<TabletShelf>();
+        services.AddScoped<ShopChange>().AddScoped<LeadChange>().AddScoped<PeopleDesk>().AddScoped<PlaceDesk>().AddScoped<TabletShelf>();
         services.AddSingleton<ProcedureShelf>().AddSingleton<ProcedureImport>().AddSingleton<ImportLook>().AddScoped<SecondLook>().AddScoped<ProcedureRetirement>();
         services.AddSingleton<NewerRevisions>().AddScoped<StepRemarks>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
         services.AddScoped<InstrumentShelf>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
-        services.AddSingleton<SummaryShelf>().AddSingleton<LinkDoor>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();
+        services.AddSingleton<SummaryShelf>().AddSingleton<LinkShelf>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();
         services.AddScoped<SummaryDesk>().AddScoped<LinkDesk>();
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
-        services.AddSingleton<PickedTools>().AddSingleton<KeptReadings>().AddSingleton<ReadingDesk>().AddSingleton<ToolKeyBook>().AddScoped<ToolKeys>();
-        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>().AddScoped<CardDesk>();
-        services.AddScoped<CatalogueBook>();
+        services.AddSingleton<PickedTools>().AddSingleton<KeptReadings>().AddSingleton<ReadingDesk>().AddSingleton<ToolKeyDesk>().AddScoped<ToolKeys>();
+        services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>().AddScoped<JobCardDesk>();
+        services.AddScoped<CatalogueShelf>();
         return services;
     }
 }

@@ -55,10 +55,10 @@ public sealed class DemoFolder : IAsyncDisposable
     /// <summary>A new key for a tool, made beside the running program.</summary>
     public async Task<string> NewKeyAsync(ToolId tool)
     {
-        var key = ToolKeyBook.NewKey();
+        var key = ToolKeyDesk.NewKey();
         await using var shop = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync();
         await shop.ToolKeys.Where(row => row.ToolId == tool.Value).ExecuteDeleteAsync();
-        shop.ToolKeys.Add(new ToolKeyRow { Id = Guid.NewGuid(), ToolId = tool.Value, KeyHash = ToolKeyBook.HashOf(key), MadeAt = DateTime.UtcNow });
+        shop.ToolKeys.Add(new ToolKeyRow { Id = Guid.NewGuid(), ToolId = tool.Value, KeyHash = ToolKeyDesk.HashOf(key), MadeAt = DateTime.UtcNow });
         await shop.SaveChangesAsync();
         return key;
     }

@@ -19,7 +19,7 @@ public sealed class DocumentBoundsTests
     [MemberData(nameof(Deep))]
     public void Reading_stops_where_lists_lie_too_deep_in_each_other(string text)
     {
-        var problems = new ProblemBook();
+        var problems = new ProblemsFound();
 
         var root = DocumentTree.Read(Encoding.UTF8.GetBytes(text), problems, CancellationToken.None, out var events);
 
@@ -31,7 +31,7 @@ public sealed class DocumentBoundsTests
     [Fact]
     public void Reading_stops_after_more_keys_and_values_than_any_document_has()
     {
-        var problems = new ProblemBook();
+        var problems = new ProblemsFound();
 
         var root = DocumentTree.Read(Encoding.UTF8.GetBytes("cautions:\n" + string.Concat(Enumerable.Repeat("- x\n", 240_000))), problems, CancellationToken.None, out var events);
 
@@ -45,7 +45,7 @@ public sealed class DocumentBoundsTests
     {
         foreach (var file in (string[])["joint-register.yaml", .. Seed.Files.Select(name => $"procedures/{name}")])
         {
-            Assert.NotNull(DocumentTree.Read(Seed.Bytes(file), new ProblemBook(), CancellationToken.None, out var events));
+            Assert.NotNull(DocumentTree.Read(Seed.Bytes(file), new ProblemsFound(), CancellationToken.None, out var events));
             Assert.InRange(events, 100, DocumentTree.MostEvents / 10);
         }
     }

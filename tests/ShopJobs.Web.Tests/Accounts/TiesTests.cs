@@ -129,7 +129,7 @@ public sealed class TiesTests : IAsyncLifetime
     }
 
     private async Task SitDownAsync(PersonId id, string name) =>
-        shop.Circuit.User = PersonClaims.Of(await shop.Get<SessionBook>().OpenAsync(id, shop.Tablet), name);
+        shop.Circuit.User = PersonClaims.Of(await shop.Get<SessionDesk>().OpenAsync(id, shop.Tablet), name);
 
     private Task<SignatureAnswer> SignAsync(PersonId signer, string pin) =>
         shop.Get<SignatureDesk>().VerifyAsync(signer, pin, new CommandId(Guid.NewGuid()), Shown);

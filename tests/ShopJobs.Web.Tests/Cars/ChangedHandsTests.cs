@@ -21,7 +21,7 @@ public sealed class ChangedHandsTests : BunitContext, IAsyncLifetime
     private Car blue = default!;
     private CustomerForm buyer = default!;
 
-    private CarsDesk Desk => shop.Get<CarsDesk>();
+    private CustomerDesk Desk => shop.Get<CustomerDesk>();
 
     private LinkDesk Links => shop.Get<LinkDesk>();
 

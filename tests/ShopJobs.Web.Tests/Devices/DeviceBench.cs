@@ -104,10 +104,10 @@ internal sealed class DeviceBench : IDisposable
 
     private async Task NewKeyAsync(ToolId tool)
     {
-        keys[tool] = ToolKeyBook.NewKey();
+        keys[tool] = ToolKeyDesk.NewKey();
         await Shop.RowsAsync(rows =>
         {
-            rows.ToolKeys.Add(new ToolKeyRow { Id = Guid.NewGuid(), ToolId = tool.Value, KeyHash = ToolKeyBook.HashOf(keys[tool]), MadeAt = DateTime.UnixEpoch });
+            rows.ToolKeys.Add(new ToolKeyRow { Id = Guid.NewGuid(), ToolId = tool.Value, KeyHash = ToolKeyDesk.HashOf(keys[tool]), MadeAt = DateTime.UnixEpoch });
             return rows.SaveChangesAsync();
         });
     }

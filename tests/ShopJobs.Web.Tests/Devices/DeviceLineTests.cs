@@ -40,7 +40,7 @@ public sealed class DeviceLineTests : BunitContext, IAsyncLifetime
         var line = Draw(TestTools.Dial);
         Assert.Single(Picked.With(TestTools.Dial));
 
-        line.Render(parameters => parameters.Add(one => one.Sheet, null));
+        line.Render(parameters => parameters.Add(one => one.Pad, null));
         Assert.Empty(Picked.With(TestTools.Dial));
 
         Draw(TestTools.Dial);
@@ -100,7 +100,7 @@ public sealed class DeviceLineTests : BunitContext, IAsyncLifetime
         return Render<DeviceLine>(line => line
             .Add(one => one.Scene, scene)
             .Add(one => one.Offers, StepBench.Offers(scene))
-            .Add(one => one.Sheet, tool is { } id ? new CellSheet(scene, cell, StepBench.Offer(scene, id)) : null)
+            .Add(one => one.Pad, tool is { } id ? new KeypadCell(scene, cell, StepBench.Offer(scene, id)) : null)
             .Add(one => one.OnTool, (ToolId picked) => taken.Add(picked)));
     }
 }

@@ -45,7 +45,7 @@ public sealed class ToolKeyTests : BunitContext, IAsyncLifetime
         await Button(page, "Make a key").ClickAsync(new());
         var key = page.WaitForElement(".tool-key-text").TextContent;
 
-        Assert.Equal(tool, await bench.Get<ToolKeyBook>().FindAsync(key));
+        Assert.Equal(tool, await bench.Get<ToolKeyDesk>().FindAsync(key));
         Assert.DoesNotContain(key, Page().Markup, StringComparison.Ordinal);
         Assert.DoesNotContain(await bench.RowsAsync(rows => rows.ToolKeys.Select(row => row.KeyHash).ToListAsync()), hash => hash.SequenceEqual(System.Text.Encoding.UTF8.GetBytes(key)));
     }
@@ -56,8 +56,8 @@ public sealed class ToolKeyTests : BunitContext, IAsyncLifetime
         var first = (await bench.Get<ToolKeys>().MakeAsync(tool)).Key!;
         var second = (await bench.Get<ToolKeys>().MakeAsync(tool)).Key!;
 
-        Assert.Null(await bench.Get<ToolKeyBook>().FindAsync(first));
-        Assert.Equal(tool, await bench.Get<ToolKeyBook>().FindAsync(second));
+        Assert.Null(await bench.Get<ToolKeyDesk>().FindAsync(first));
+        Assert.Equal(tool, await bench.Get<ToolKeyDesk>().FindAsync(second));
     }
 
     [Fact]
@@ -67,7 +67,7 @@ public sealed class ToolKeyTests : BunitContext, IAsyncLifetime
 
         await Button(Page(), "End the key").ClickAsync(new());
 
-        Assert.Null(await bench.Get<ToolKeyBook>().FindAsync(key));
+        Assert.Null(await bench.Get<ToolKeyDesk>().FindAsync(key));
         Assert.Equal(bench.Lead, (await bench.RowsAsync(rows => rows.ToolKeys.SingleAsync())).EndedBy);
         Assert.Equal("This tool has no key now.", await bench.Get<ToolKeys>().EndAsync(tool));
     }

@@ -34,5 +34,5 @@ public sealed class BayTests
     private static ShopPlace Place(string key, PlaceKind kind) => new(key, $"Place {key}", kind);
 
     private static IReadOnlyList<Bay> Of(ShopPlace[] places, params FloorCar[] cars) =>
-        Bay.Of(new FloorReading(cars, [], DateTime.UnixEpoch, default) { Places = new(places) });
+        Bay.Of(new FloorScene(cars, [], DateTime.UnixEpoch, default) { Places = new(places) });
 }

@@ -133,7 +133,7 @@ public sealed class FloorCarSheetTests : ScreenBench
     {
         var car = Readings.WithHeldNut();
         car.Do(TestPerson.Lee, new HoldPositions([.. car.Positions(TestRegister.Nut, TestRegister.Right)], CarAtWork.Reason));
-        var reading = new FloorReading([Readings.OnFloor(car)], [], car.Now, car.Today);
+        var reading = new FloorScene([Readings.OnFloor(car)], [], car.Now, car.Today);
 
         var band = Render<HeldBand>(parameters => parameters.Add(band => band.Reading, reading));
 

@@ -36,7 +36,7 @@ public sealed class SignDialogTests : BunitContext, IAsyncLifetime
         await shop.SignInAsync(DemoPeople.Chassis);
         Services.AddMudServices();
         Services.AddSingleton<AuthenticationStateProvider>(shop.Circuit);
-        Services.AddSingleton(shop.Get<WhoIsHere>()).AddSingleton(shop.Get<PeopleBook>()).AddSingleton(shop.Get<SignatureDesk>());
+        Services.AddSingleton(shop.Get<WhoIsHere>()).AddSingleton(shop.Get<PeopleShelf>()).AddSingleton(shop.Get<SignatureDesk>());
         JSInterop.Mode = JSRuntimeMode.Loose;
         screen = Render<MudDialogProvider>();
     }

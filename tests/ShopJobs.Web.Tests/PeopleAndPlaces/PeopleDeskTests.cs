@@ -169,7 +169,7 @@ public sealed class PeopleDeskTests : IAsyncLifetime
 
         var given = Assert.IsType<PinGiven.Given>(await Desk.ResetPinAsync(jorn));
 
-        Assert.Null(await shop.Get<SessionBook>().CheckAsync(jornsCircuit, touch: false));
+        Assert.Null(await shop.Get<SessionDesk>().CheckAsync(jornsCircuit, touch: false));
         Assert.IsType<PinAnswer.No>(await shop.Get<PinCheck>().AtTheDoorAsync(jorn, DemoPeople.Chassis.Pin, shop.Tablet));
         Assert.IsType<PinAnswer.Right>(await shop.Get<PinCheck>().AtTheDoorAsync(jorn, given.Pin, shop.Tablet));
     }

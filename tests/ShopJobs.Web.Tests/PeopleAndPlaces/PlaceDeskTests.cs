@@ -132,7 +132,7 @@ public sealed class PlaceDeskTests : IAsyncLifetime
     [Fact]
     public async Task The_last_place_in_use_stays_in_use()
     {
-        foreach (var car in await shop.Get<CarsDesk>().CarsAsync())
+        foreach (var car in await shop.Get<CustomerDesk>().CarsAsync())
         {
             Assert.True((await GoAsync(car)).Recorded);
         }
@@ -177,7 +177,7 @@ public sealed class PlaceDeskTests : IAsyncLifetime
         return PlaceForm.Of(all.Single(place => place.Key == key), all);
     }
 
-    private async Task<Car> CarAsync(string name) => (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == name);
+    private async Task<Car> CarAsync(string name) => (await shop.Get<CustomerDesk>().CarsAsync()).Single(car => car.Name == name);
 
     private CarReading Read(Car car) => shop.Get<CarDesk>().Read(car.Id, null);
 

@@ -22,7 +22,7 @@ public sealed class ProcedureRetirementTests : IAsyncLifetime
         await shop.RowsAsync(async rows => await rows.Procedures.ExecuteDeleteAsync() + await rows.JointRegisters.ExecuteDeleteAsync());
         Assert.True((await shop.Get<ProcedureImport>().ImportAsync([Documents.Register, Documents.WheelFitUp], by: null)).IsTaken);
         await shop.SignInAsync(DemoPeople.Lead);
-        blue = (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == "Blue").Id;
+        blue = (await shop.Get<CustomerDesk>().CarsAsync()).Single(car => car.Name == "Blue").Id;
     }
 
     public Task DisposeAsync()

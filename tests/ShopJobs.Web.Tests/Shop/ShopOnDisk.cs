@@ -79,7 +79,7 @@ public sealed class ShopOnDisk : IDisposable
     public async Task<PersonId> SignInAsync(DemoPeople.DemoPerson person)
     {
         var id = await IdOfAsync(person.Name);
-        var session = await Get<SessionBook>().OpenAsync(id, Tablet);
+        var session = await Get<SessionDesk>().OpenAsync(id, Tablet);
         Circuit.User = PersonClaims.Of(session, person.Name);
         return id;
     }

@@ -87,7 +87,7 @@ public abstract class DialogBench : BunitContext, IAsyncLifetime
     /// <summary>This person is signed in at the tablet.</summary>
     protected async Task SitDownAsync(DemoPeople.DemoPerson person)
     {
-        var session = await Services.GetRequiredService<SessionBook>().OpenAsync(await IdAsync(person), Seed.Tablet);
+        var session = await Services.GetRequiredService<SessionDesk>().OpenAsync(await IdAsync(person), Seed.Tablet);
         circuit.User = PersonClaims.Of(session, person.Name);
     }
 

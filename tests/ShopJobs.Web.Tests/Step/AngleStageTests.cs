@@ -45,9 +45,9 @@ public sealed class AngleStageTests : BunitContext
     public async Task What_is_typed_is_reported_as_an_angle(string typed, double degrees)
     {
         var bench = Snug();
-        var sheet = SheetOf(bench.Scene("turn"));
+        var pad = PadOf(bench.Scene("turn"));
 
-        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(sheet.Report)), default);
+        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(pad.Report)), default);
         var (command, problem) = (sent! with { Value = typed }).ToCommand();
 
         Assert.Null(problem);
@@ -66,7 +66,7 @@ public sealed class AngleStageTests : BunitContext
     [InlineData("<b>90</b>")]
     public async Task What_is_no_angle_is_not_taken_and_says_so(string typed)
     {
-        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(SheetOf(Snug().Scene("turn")).Report)), default);
+        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(PadOf(Snug().Scene("turn")).Report)), default);
 
         var (command, problem) = (sent! with { Value = typed }).ToCommand();
 
@@ -107,7 +107,7 @@ public sealed class AngleStageTests : BunitContext
         var bolt = bench.Car.Positions(TestRegister.StrutTop, TestRegister.Left)[0];
         bench.Car.Turn(TestPerson.Tess, bench.Job, "bolts", bolt, 2, 90);
 
-        var undo = StepSheet.Undo(LastEntry.Of(bench.Scene("turn"))!);
+        var undo = StepDialogs.Undo(LastEntry.Of(bench.Scene("turn"))!);
         Assert.EndsWith("voiding its record holds it. Do not turn it again before the lead has decided.", undo.About, StringComparison.Ordinal);
         Assert.Equal("VOID AND HOLD IT", undo.Verb);
 
@@ -123,7 +123,7 @@ public sealed class AngleStageTests : BunitContext
     public void Undoing_a_torque_says_nothing_of_turning()
     {
         var bench = Snug();
-        var undo = StepSheet.Undo(LastEntry.Of(bench.Scene("snug"))!);
+        var undo = StepDialogs.Undo(LastEntry.Of(bench.Scene("snug"))!);
 
         Assert.Equal("VOID IT", undo.Verb);
         Assert.DoesNotContain("turn", undo.About, StringComparison.Ordinal);
@@ -217,7 +217,7 @@ public sealed class AngleStageTests : BunitContext
 
     private List<string> WaysToLook(StepScene scene) => [.. Render<WitnessPanel>(parameters => parameters.Add(panel => panel.Scene, scene)).FindAll("small").Select(way => way.TextContent.Trim())];
 
-    private static CellSheet SheetOf(StepScene scene) =>
+    private static KeypadCell PadOf(StepScene scene) =>
         new(scene, ((NextAction.PullNow)scene.Next).Cell, StepBench.Offer(scene, TestTools.Angle));
 
     // Both bolts new, hand-tight and at 40 N·m: the first turn is next.

@@ -11,7 +11,7 @@ namespace ShopJobs.Web.Tests.Step;
 
 public sealed class ReasonDialogTests : BunitContext, IAsyncLifetime
 {
-    private static readonly ReasonAsked Undo = StepSheet.Undo(new LastEntry(7, "wheel nut front-left 3, stage 1, 500 N·m", TorqueUnit.NewtonMetre));
+    private static readonly ReasonAsked Undo = StepDialogs.Undo(new LastEntry(7, "wheel nut front-left 3, stage 1, 500 N·m", TorqueUnit.NewtonMetre));
     private IRenderedComponent<MudDialogProvider> screen = default!;
     private Task<ReasonGiven?> asked = default!;
 
@@ -69,7 +69,7 @@ public sealed class ReasonDialogTests : BunitContext, IAsyncLifetime
     [Fact]
     public async Task A_pull_that_is_voided_asks_whether_it_was_made_and_assumes_nothing()
     {
-        var pull = StepSheet.Undo(new LastEntry(7, "wheel nut front-left 3, stage 1, 50 N·m", TorqueUnit.NewtonMetre) { IsPull = true });
+        var pull = StepDialogs.Undo(new LastEntry(7, "wheel nut front-left 3, stage 1, 50 N·m", TorqueUnit.NewtonMetre) { IsPull = true });
         await Button("Cancel").ClickAsync(new());
         await screen.InvokeAsync(() => { asked = pull.AskAsync(Services.GetRequiredService<IDialogService>()); });
         screen.WaitForElement(".reason-picks");

@@ -114,11 +114,11 @@ public sealed class SettingOnTheToolTests : BunitContext
 
         Assert.Equal(read, RunDownTyped.Read(read!.Text));
         var scene = bench.Scene("torque", place: TestRegister.Front);
-        var sheet = new CellSheet(scene, CellOf(scene), StepBench.Offer(scene, TestTools.Dial), read);
+        var pad = new KeypadCell(scene, CellOf(scene), StepBench.Offer(scene, TestTools.Dial), read);
         // 42 + 4.2, to the wrench's graduation of one.
-        Assert.Equal(46m, sheet.ToSet.NewtonMetres);
-        Assert.Contains("\"runDown\":\"4.2\"", sheet.Report, StringComparison.Ordinal);
-        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(sheet.Report)), default);
+        Assert.Equal(46m, pad.ToSet.NewtonMetres);
+        Assert.Contains("\"runDown\":\"4.2\"", pad.Report, StringComparison.Ordinal);
+        var sent = await CellReport.ReadAsync(new MemoryStream(Encoding.UTF8.GetBytes(pad.Report)), default);
         var (command, problem) = (sent! with { Value = "46.2" }).ToCommand();
         Assert.Null(problem);
         Assert.Equal(new EnteredTorque(4.2m, TorqueUnit.NewtonMetre), ((RecordTorque)command!).RunDown);
@@ -132,17 +132,17 @@ public sealed class SettingOnTheToolTests : BunitContext
         bench.Car.Do(TestPerson.Tess, Pulled(bench));
 
         var scene = bench.Scene("torque", place: TestRegister.Front);
-        var sheet = new CellSheet(scene, CellOf(scene), StepBench.Offer(scene, TestTools.Dial));
+        var pad = new KeypadCell(scene, CellOf(scene), StepBench.Offer(scene, TestTools.Dial));
 
-        Assert.Equal((2, false, 65m), (sheet.Cell.Stage.Number, sheet.WaitsForRunDown, sheet.ToSet.NewtonMetres));
-        Assert.DoesNotContain("runDown", sheet.Report, StringComparison.Ordinal);
+        Assert.Equal((2, false, 65m), (pad.Cell.Stage.Number, pad.WaitsForRunDown, pad.ToSet.NewtonMetres));
+        Assert.DoesNotContain("runDown", pad.Report, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Each_self_locking_nut_has_its_own_setting()
     {
         var scene = Link().Scene("torque", place: TestRegister.Front);
-        Assert.Contains("/front/1/1/1/", new CellSheet(scene, CellOf(scene), StepBench.Offer(scene, TestTools.Dial)).SettingKey, StringComparison.Ordinal);
+        Assert.Contains("/front/1/1/1/", new KeypadCell(scene, CellOf(scene), StepBench.Offer(scene, TestTools.Dial)).SettingKey, StringComparison.Ordinal);
     }
 
     private static Cell CellOf(StepScene scene) => ((NextAction.PullNow)scene.Next).Cell;

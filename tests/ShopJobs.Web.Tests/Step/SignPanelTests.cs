@@ -83,7 +83,7 @@ public sealed class SignPanelTests : BunitContext
     {
         bench.Car.Do(TestPerson.Tess, CarWork.Finish(bench.Job, Faces, "clean"));
 
-        var asked = StepSheet.ToSign(bench.Scene("seat"), StepAnswers.None).Request;
+        var asked = StepDialogs.ToSign(bench.Scene("seat"), StepAnswers.None).Request;
 
         Assert.Equal("SIGN 2 STEPS: done by me", asked.Shown.Meaning);
         Assert.Equal("faces: ticked “Faces and cones bare and dry”", asked.Shown.Lines[1]);

@@ -68,18 +68,18 @@ internal sealed class StepBench
     public static IRenderedComponent<IComponent> Draw(BunitContext context, StepScene scene, ToolId? tool = null)
     {
         var offer = tool is { } id ? Offer(scene, id) : null;
-        var sheet = offer is not null && scene.Next is NextAction.PullNow { Cell: var cell } ? new CellSheet(scene, cell, offer) : null;
+        var pad = offer is not null && scene.Next is NextAction.PullNow { Cell: var cell } ? new KeypadCell(scene, cell, offer) : null;
         return context.Render(builder =>
         {
             builder.OpenComponent<WorkPicture>(0);
             builder.AddComponentParameter(1, nameof(WorkPicture.Scene), scene);
-            builder.AddComponentParameter(2, nameof(WorkPicture.Sheet), sheet);
+            builder.AddComponentParameter(2, nameof(WorkPicture.Pad), pad);
             builder.CloseComponent();
             builder.OpenComponent<WorkNext>(3);
             builder.AddComponentParameter(4, nameof(WorkNext.Scene), scene);
             builder.AddComponentParameter(5, nameof(WorkNext.Offers), Offers(scene));
             builder.AddComponentParameter(6, nameof(WorkNext.Tool), offer);
-            builder.AddComponentParameter(7, nameof(WorkNext.Sheet), sheet);
+            builder.AddComponentParameter(7, nameof(WorkNext.Pad), pad);
             builder.CloseComponent();
         });
     }

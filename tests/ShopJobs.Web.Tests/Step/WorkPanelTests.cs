@@ -112,7 +112,7 @@ public sealed class WorkPanelTests : BunitContext
         string KeyOf(StepBench on)
         {
             var scene = on.Scene("seat");
-            return new CellSheet(scene, ((NextAction.PullNow)scene.Next).Cell, StepBench.Offer(scene, TestTools.Click)).SettingKey;
+            return new KeypadCell(scene, ((NextAction.PullNow)scene.Next).Cell, StepBench.Offer(scene, TestTools.Click)).SettingKey;
         }
     }
 

@@ -269,9 +269,9 @@ public sealed partial class CustomerPageTests : IAsyncLifetime, IDisposable
         await using var scope = shop.Services.CreateAsyncScope();
         var circuit = new ShopOnDisk.FakeCircuit
         {
-            User = PersonClaims.Of(await scope.ServiceProvider.GetRequiredService<SessionBook>().OpenAsync(bench.Lead.Person, bench.Lead.Tablet), bench.Lead.Name),
+            User = PersonClaims.Of(await scope.ServiceProvider.GetRequiredService<SessionDesk>().OpenAsync(bench.Lead.Person, bench.Lead.Tablet), bench.Lead.Name),
         };
-        var desk = ActivatorUtilities.CreateInstance<CarsDesk>(
+        var desk = ActivatorUtilities.CreateInstance<CustomerDesk>(
             scope.ServiceProvider,
             ActivatorUtilities.CreateInstance<ShopChange>(scope.ServiceProvider, ActivatorUtilities.CreateInstance<WhoIsHere>(scope.ServiceProvider, circuit)));
         var buyer = new CustomerForm { Name = "The next owner" };

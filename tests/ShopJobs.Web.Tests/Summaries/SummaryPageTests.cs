@@ -34,7 +34,7 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
         Services.AddMudServices();
         Services.AddSingleton<AuthenticationStateProvider>(shop.Circuit);
         Services.AddSingleton(shop.Get<IConfiguration>());
-        Services.AddSingleton(shop.Get<WhoIsHere>()).AddSingleton(shop.Get<PeopleBook>()).AddSingleton(shop.Get<SignatureDesk>());
+        Services.AddSingleton(shop.Get<WhoIsHere>()).AddSingleton(shop.Get<PeopleShelf>()).AddSingleton(shop.Get<SignatureDesk>());
         Services.AddSingleton(shop.Get<SummaryDesk>()).AddSingleton(shop.Get<SummaryShelf>()).AddSingleton(shop.Get<AcknowledgementDesk>()).AddSingleton(shop.Get<LinkDesk>());
         Services.AddSingleton(shop.Get<LinkAddress>()).AddSingleton(shop.Get<LogbookNotices>()).AddSingleton(shop.Get<ShopClock>());
         JSInterop.Mode = JSRuntimeMode.Loose;
@@ -178,7 +178,7 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
         var link = page.Find("#made-link").GetAttribute("value")!;
         var token = link[(link.LastIndexOf('/') + 1)..];
         Assert.NotNull(page.Find(".summary-qr svg"));
-        Assert.Equal(bench.Car, await shop.Get<LinkDoor>().OpenAsync(token));
+        Assert.Equal(bench.Car, await shop.Get<LinkShelf>().OpenAsync(token));
         var row = (await shop.Get<LinkDesk>().OfAsync(bench.Car)).Single();
         Assert.Equal(CustomerToken.HashOf(token), row.TokenHash);
         Assert.Equal(shop.Time.GetUtcNow().UtcDateTime.AddDays(365), row.ExpiresAt);
@@ -186,7 +186,7 @@ public sealed class SummaryPageTests : BunitContext, IAsyncLifetime
 
         await Button(page, "Take back").ClickAsync(new());
 
-        Assert.Null(await shop.Get<LinkDoor>().OpenAsync(token));
+        Assert.Null(await shop.Get<LinkShelf>().OpenAsync(token));
         Assert.Empty(page.FindAll("#made-link"));
     }
 

@@ -97,7 +97,7 @@ internal sealed class ToolBench : IDisposable
 
     public async Task SignInAsync(PersonId person)
     {
-        var session = await Get<SessionBook>().OpenAsync(person, tablet);
+        var session = await Get<SessionDesk>().OpenAsync(person, tablet);
         Circuit.User = PersonClaims.Of(session, "somebody");
     }
 

@@ -33,9 +33,9 @@ public sealed class VisitDeskTests : IAsyncLifetime
             Name = "Silver",
             Model = "Lorrick 9",
             Distance = DistanceUnit.Mile,
-            Customer = (await shop.Get<CarsDesk>().CustomersAsync())[0].Id.Value.ToString(),
+            Customer = (await shop.Get<CustomerDesk>().CustomersAsync())[0].Id.Value.ToString(),
         };
-        Assert.Null(await shop.Get<CarsDesk>().SaveAsync(form));
+        Assert.Null(await shop.Get<CustomerDesk>().SaveAsync(form));
         silver = form.Id;
     }
 
@@ -63,7 +63,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
     [Fact]
     public async Task A_car_in_the_shop_is_not_put_away_and_one_put_away_is_hidden_until_it_comes_in_again()
     {
-        var cars = shop.Get<CarsDesk>();
+        var cars = shop.Get<CustomerDesk>();
         Assert.True((await ComeInAsync("Floor")).Recorded);
         Assert.Equal("Silver is here. Send it away first: a car in the shop is never hidden.", await cars.RetireAsync(silver, retired: true));
         Assert.True((await Visits.RunAsync(silver, new LetGo(WayOut.OnTrailer, other.Digest, null), "", [other])).Recorded);
@@ -83,7 +83,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
     [Fact]
     public async Task A_customer_is_put_away_after_the_cars_and_comes_back_with_one()
     {
-        var cars = shop.Get<CarsDesk>();
+        var cars = shop.Get<CustomerDesk>();
         var owner = new CustomerForm { Name = "Tamsin Orr" };
         Assert.Null(await cars.SaveAsync(owner));
         var form = CarForm.Of((await cars.CarsAsync()).Single(car => car.Id == silver));
@@ -114,7 +114,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
     [Fact]
     public async Task A_lift_is_free_again_when_its_car_has_left()
     {
-        var blue = (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == "Blue");
+        var blue = (await shop.Get<CustomerDesk>().CarsAsync()).Single(car => car.Name == "Blue");
 
         Assert.True((await Visits.RunAsync(blue.Id, new LetGo(WayOut.OnTrailer, other.Digest, null), "", [other])).Recorded);
 
@@ -152,7 +152,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
     private Task<DeskAnswer> ComeInAsync(string place) =>
         Visits.RunAsync(silver, new ComeIn(new OdometerReading(31000, DistanceUnit.Mile), place, came.Digest), place, [came]);
 
-    private async Task<Car> RowAsync(string name = "Silver") => (await shop.Get<CarsDesk>().CarsAsync()).Single(car => car.Name == name);
+    private async Task<Car> RowAsync(string name = "Silver") => (await shop.Get<CustomerDesk>().CarsAsync()).Single(car => car.Name == name);
 
     private async Task<Whereabouts> WhereAsync() => Where(await RowAsync());
 

@@ -10,11 +10,11 @@ internal static class Amounts
     private const decimal MostMinutes = 8760 * MinutesPerHour;
 
     /// <summary>A torque above zero, with its unit: <c>73 N·m</c>.</summary>
-    public static EnteredTorque? Torque(DocumentNode node, ProblemBook problems) =>
+    public static EnteredTorque? Torque(DocumentNode node, ProblemsFound problems) =>
         MapReader.TextOf(node, problems) is { } text ? Torque(node, text, problems) : null;
 
     /// <summary>A range <c>60..95 N·m</c>, or the one value the maker states, <c>90 N·m</c>: then exactly that value is accepted.</summary>
-    public static TorqueRange? Range(DocumentNode node, ProblemBook problems)
+    public static TorqueRange? Range(DocumentNode node, ProblemsFound problems)
     {
         if (MapReader.TextOf(node, problems) is not { } text)
         {
@@ -43,7 +43,7 @@ internal static class Amounts
     }
 
     /// <summary>A number with one of the unit's spellings, such as <c>24 h</c>, <c>13.5 mm</c>.</summary>
-    public static decimal? With(DocumentNode node, ProblemBook problems, string unit, decimal least, decimal most)
+    public static decimal? With(DocumentNode node, ProblemsFound problems, string unit, decimal least, decimal most)
     {
         if (MapReader.TextOf(node, problems) is not { } text)
         {
@@ -64,7 +64,7 @@ internal static class Amounts
     }
 
     /// <summary>A time <c>30 min</c> or <c>2 h</c>, from one minute to a year.</summary>
-    public static TimeSpan? Time(DocumentNode node, ProblemBook problems)
+    public static TimeSpan? Time(DocumentNode node, ProblemsFound problems)
     {
         if (MapReader.TextOf(node, problems) is not { } text)
         {
@@ -90,7 +90,7 @@ internal static class Amounts
     }
 
     /// <summary>A range of angles <c>85..95 deg</c>; one value alone is none, as a reading is hardly ever exact.</summary>
-    public static (decimal Least, decimal Most)? Angles(DocumentNode node, ProblemBook problems, decimal least, decimal most)
+    public static (decimal Least, decimal Most)? Angles(DocumentNode node, ProblemsFound problems, decimal least, decimal most)
     {
         if (MapReader.TextOf(node, problems) is not { } text)
         {
@@ -117,7 +117,7 @@ internal static class Amounts
             ? value
             : null;
 
-    private static EnteredTorque? Torque(DocumentNode node, string text, ProblemBook problems)
+    private static EnteredTorque? Torque(DocumentNode node, string text, ProblemsFound problems)
     {
         if (TorqueText.Read(text, TorqueUnit.NewtonMetre, out var torque) is { } wrong)
         {

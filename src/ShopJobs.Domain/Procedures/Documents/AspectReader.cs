@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads the aspects of the car's condition: the values each may take, and how a declaration of it holds.</summary>
-internal sealed class AspectReader(ProblemBook problems)
+internal sealed class AspectReader(ProblemsFound problems)
 {
     private const decimal ShortestHours = 0.1m;
     private const decimal LongestHours = 8760;

@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads the kinds of car of the register: what differs from its own list.</summary>
-internal sealed class CarKindReader(ProblemBook problems, Consequences consequences, IReadOnlyDictionary<string, JointKind> kinds)
+internal sealed class CarKindReader(ProblemsFound problems, Consequences consequences, IReadOnlyDictionary<string, JointKind> kinds)
 {
     private static readonly string[] Keys = ["name", "positions", "places", "lacks", "adds"];
 

@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads what opening a joint or changing a setting undoes, and checks the names once all are known.</summary>
-internal sealed class Consequences(ProblemBook problems)
+internal sealed class Consequences(ProblemsFound problems)
 {
     private const string SettingMark = "setting:";
     private const string JointMark = "joint:";

@@ -33,7 +33,7 @@ internal static partial class CustomerTextReader
         return title is null ? null : new CustomerText(title, sentences);
     }
 
-    private static string? Sentence(DocumentNode node, ProblemBook problems)
+    private static string? Sentence(DocumentNode node, ProblemsFound problems)
     {
         var text = MapReader.TextOf(node, problems, LongestSentence);
         if (text is not null && !text.EndsWith('.'))
@@ -46,7 +46,7 @@ internal static partial class CustomerTextReader
     }
 
     // The owner pulls by a figure that he reads, also where angle, locker or the maker's rule forbids it.
-    private static void Check(DocumentNode node, string? text, ProblemBook problems)
+    private static void Check(DocumentNode node, string? text, ProblemsFound problems)
     {
         if (text is not null && Torque().IsMatch(text))
         {

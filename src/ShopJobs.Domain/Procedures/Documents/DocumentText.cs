@@ -11,7 +11,7 @@ public static class DocumentText
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    internal static string? Read(byte[] bytes, ProblemBook problems)
+    internal static string? Read(byte[] bytes, ProblemsFound problems)
     {
         if (bytes.Length > MostBytes)
         {
@@ -41,7 +41,7 @@ public static class DocumentText
     }
 
     /// <summary>Control letters and letters that turn the reading direction would make the text look other than it is.</summary>
-    private static string? Visible(string text, ProblemBook problems)
+    private static string? Visible(string text, ProblemsFound problems)
     {
         var line = 1;
         foreach (var letter in text)
@@ -60,7 +60,7 @@ public static class DocumentText
         return text;
     }
 
-    private static string? Refuse(ProblemBook problems, int line, string what, string next)
+    private static string? Refuse(ProblemsFound problems, int line, string what, string next)
     {
         problems.Error(line, 1, "", what, next);
         return null;

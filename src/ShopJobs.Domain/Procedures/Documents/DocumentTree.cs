@@ -17,10 +17,10 @@ internal sealed class DocumentTree
     private const int LongestKey = 60;
 
     private readonly Parser parser;
-    private readonly ProblemBook problems;
+    private readonly ProblemsFound problems;
     private readonly CancellationToken cancellation;
 
-    private DocumentTree(string text, ProblemBook problems, CancellationToken cancellation)
+    private DocumentTree(string text, ProblemsFound problems, CancellationToken cancellation)
     {
         parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
         this.problems = problems;
@@ -31,10 +31,10 @@ internal sealed class DocumentTree
     internal int Events { get; private set; }
 
     /// <summary>The top of the document, or null with the problem noted. Throws when it is cancelled.</summary>
-    public static MapNode? Read(byte[] bytes, ProblemBook problems, CancellationToken cancellation = default) => Read(bytes, problems, cancellation, out _);
+    public static MapNode? Read(byte[] bytes, ProblemsFound problems, CancellationToken cancellation = default) => Read(bytes, problems, cancellation, out _);
 
     /// <param name="events">How many events of the parser were looked at.</param>
-    internal static MapNode? Read(byte[] bytes, ProblemBook problems, CancellationToken cancellation, out int events)
+    internal static MapNode? Read(byte[] bytes, ProblemsFound problems, CancellationToken cancellation, out int events)
     {
         events = 0;
         if (DocumentText.Read(bytes, problems) is not { } text)

@@ -10,7 +10,7 @@ internal static class DrawingReader
     private static readonly Dictionary<string, bool> Ways = new() { ["clockwise"] = true, ["anticlockwise"] = false };
 
     /// <summary>The drawing, or null with the problem noted.</summary>
-    public static JointDrawing? Read(MapReader kind, int positions, ProblemBook problems)
+    public static JointDrawing? Read(MapReader kind, int positions, ProblemsFound problems)
     {
         if (!kind.Has("drawing") || MapReader.Of(kind.At("drawing"), problems, Keys) is not { } map)
         {
@@ -43,7 +43,7 @@ internal static class DrawingReader
         return null;
     }
 
-    private static IReadOnlyList<int> Row(DocumentNode node, ProblemBook problems)
+    private static IReadOnlyList<int> Row(DocumentNode node, ProblemsFound problems)
     {
         var row = new List<int>();
         foreach (var word in (MapReader.TextOf(node, problems) ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries))

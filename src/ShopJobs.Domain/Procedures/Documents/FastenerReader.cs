@@ -5,7 +5,7 @@ using UnitsNet;
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads what a group says of its fastener.</summary>
-internal sealed class FastenerReader(ProblemBook problems)
+internal sealed class FastenerReader(ProblemsFound problems)
 {
     private const decimal SmallestLength = 0.01m;
     private const decimal LargestLength = 1000;

@@ -3,7 +3,7 @@ using ShopJobs.Domain.Fasteners;
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Checks of one group beside the others.</summary>
-internal sealed class GroupChecks(ProblemBook problems, IReadOnlyList<GroupDraft> groups)
+internal sealed class GroupChecks(ProblemsFound problems, IReadOnlyList<GroupDraft> groups)
 {
     public void Check(GroupDraft draft)
     {

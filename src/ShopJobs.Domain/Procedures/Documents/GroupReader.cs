@@ -7,7 +7,7 @@ namespace ShopJobs.Domain.Procedures.Documents;
 internal sealed record GroupDraft(MapReader Map, string? Id, JointKind? Kind, bool Temporary, int Stages, string? JamGroup, JointGroup? Group);
 
 /// <summary>Reads the joint groups of a procedure.</summary>
-internal sealed class GroupReader(ProblemBook problems, JointRegister register)
+internal sealed class GroupReader(ProblemsFound problems, JointRegister register)
 {
     private static readonly string[] Keys =
     [

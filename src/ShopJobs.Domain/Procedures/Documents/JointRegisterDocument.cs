@@ -9,14 +9,14 @@ public static class JointRegisterDocument
     public static bool IsOne(byte[] bytes, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(bytes);
-        return DocumentTree.Read(bytes, new ProblemBook(), cancellation)?.Entries.Any(entry => entry.Key.Text == "kinds") == true;
+        return DocumentTree.Read(bytes, new ProblemsFound(), cancellation)?.Entries.Any(entry => entry.Key.Text == "kinds") == true;
     }
 
     /// <summary>The register, or every reason why it is not taken.</summary>
     public static LoadedDocument<JointRegister> Load(byte[] bytes, string name, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(bytes);
-        var problems = new ProblemBook();
+        var problems = new ProblemsFound();
         var register = DocumentTree.Read(bytes, problems, cancellation) is { } root ? Read(new MapReader(root, problems, Keys)) : null;
         return problems.Close(name, bytes, register);
     }

@@ -2,7 +2,7 @@ namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads the joint kinds of the register.</summary>
 /// <param name="beside">Kinds of the car that these are added to.</param>
-internal sealed class KindReader(ProblemBook problems, Consequences consequences, IReadOnlyDictionary<string, JointKind>? beside = null)
+internal sealed class KindReader(ProblemsFound problems, Consequences consequences, IReadOnlyDictionary<string, JointKind>? beside = null)
 {
 
     private static readonly string[] Keys =
@@ -66,7 +66,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
     }
 
     /// <summary>A count of positions; null with the problem noted.</summary>
-    public static int? Count(DocumentNode node, ProblemBook problems)
+    public static int? Count(DocumentNode node, ProblemsFound problems)
     {
         if (MapReader.TextOf(node, problems) is not { } text)
         {
@@ -83,7 +83,7 @@ internal sealed class KindReader(ProblemBook problems, Consequences consequences
     }
 
     /// <summary>Places of a kind, each once.</summary>
-    public static List<string> Places(DocumentNode list, ProblemBook problems)
+    public static List<string> Places(DocumentNode list, ProblemsFound problems)
     {
         var places = new List<string>();
         foreach (var node in MapReader.ItemsOf(list, problems))

@@ -12,7 +12,7 @@ internal sealed class MapReader
 
     private readonly Dictionary<string, DocumentNode> values = [];
 
-    public MapReader(MapNode map, ProblemBook problems, IReadOnlyCollection<string> known)
+    public MapReader(MapNode map, ProblemsFound problems, IReadOnlyCollection<string> known)
     {
         Map = map;
         Problems = problems;
@@ -35,10 +35,10 @@ internal sealed class MapReader
 
     public MapNode Map { get; }
 
-    public ProblemBook Problems { get; }
+    public ProblemsFound Problems { get; }
 
     /// <summary>A reader for a node that must be a mapping; null with the problem noted.</summary>
-    public static MapReader? Of(DocumentNode node, ProblemBook problems, IReadOnlyCollection<string> known)
+    public static MapReader? Of(DocumentNode node, ProblemsFound problems, IReadOnlyCollection<string> known)
     {
         if (node is MapNode map)
         {
@@ -124,7 +124,7 @@ internal sealed class MapReader
 
     public IReadOnlyList<string> Texts(string key) => [.. List(key).Select(node => TextOf(node, Problems)).OfType<string>()];
 
-    public static IReadOnlyList<DocumentNode> ItemsOf(DocumentNode node, ProblemBook problems)
+    public static IReadOnlyList<DocumentNode> ItemsOf(DocumentNode node, ProblemsFound problems)
     {
         if (node is ListNode { Items.Count: <= LongestList } list)
         {
@@ -145,7 +145,7 @@ internal sealed class MapReader
         return [];
     }
 
-    public static string? TextOf(DocumentNode node, ProblemBook problems, int longest = LongestText)
+    public static string? TextOf(DocumentNode node, ProblemsFound problems, int longest = LongestText)
     {
         switch (node)
         {
@@ -168,7 +168,7 @@ internal sealed class MapReader
         }
     }
 
-    public static string? IdOf(DocumentNode node, ProblemBook problems, bool points = false)
+    public static string? IdOf(DocumentNode node, ProblemsFound problems, bool points = false)
     {
         if (TextOf(node, problems) is not { } text)
         {

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads what a group says of the parts that its fastener is screwed into and presses on.</summary>
-internal sealed class MatingReader(ProblemBook problems)
+internal sealed class MatingReader(ProblemsFound problems)
 {
     private const decimal LeastEngaged = 0.5m;
     private const decimal MostEngaged = 200;

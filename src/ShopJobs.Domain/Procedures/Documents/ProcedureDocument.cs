@@ -14,7 +14,7 @@ public static class ProcedureDocument
         ArgumentNullException.ThrowIfNull(bytes);
         ArgumentNullException.ThrowIfNull(register);
         var (root, problems) = Tree(bytes, cancellation);
-        var named = root is null ? [] : FitsOf(new MapReader(root, new ProblemBook(), Keys), register, new ProblemBook());
+        var named = root is null ? [] : FitsOf(new MapReader(root, new ProblemsFound(), Keys), register, new ProblemsFound());
         IEnumerable<string> cars = named.Count > 0 ? named : [JointList.Base, .. register.Cars.Keys];
         LoadedDocument<Procedure>? first = null;
         foreach (var car in cars)
@@ -39,20 +39,20 @@ public static class ProcedureDocument
         return On(follows, bytes, name, register, root, problems);
     }
 
-    private static (MapNode? Root, ProblemBook Problems) Tree(byte[] bytes, CancellationToken cancellation)
+    private static (MapNode? Root, ProblemsFound Problems) Tree(byte[] bytes, CancellationToken cancellation)
     {
-        var problems = new ProblemBook();
+        var problems = new ProblemsFound();
         return (DocumentTree.Read(bytes, problems, cancellation), problems);
     }
 
-    private static LoadedDocument<Procedure> On(string follows, byte[] bytes, string name, JointRegister register, MapNode? root, ProblemBook ofTree)
+    private static LoadedDocument<Procedure> On(string follows, byte[] bytes, string name, JointRegister register, MapNode? root, ProblemsFound ofTree)
     {
-        var problems = new ProblemBook(ofTree);
+        var problems = new ProblemsFound(ofTree);
         var procedure = root is null ? null : Read(new MapReader(root, problems, Keys), register.For(new JointList(follows, [])));
         return problems.Close(name, bytes, procedure);
     }
 
-    private static List<string> FitsOf(MapReader map, JointRegister register, ProblemBook problems)
+    private static List<string> FitsOf(MapReader map, JointRegister register, ProblemsFound problems)
     {
         var fits = new List<string>();
         foreach (var node in map.List("fits"))

@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads the results and settings of the register: their names alone, or what each holds.</summary>
-internal sealed class ResultReader(ProblemBook problems, Consequences consequences)
+internal sealed class ResultReader(ProblemsFound problems, Consequences consequences)
 {
     private static readonly string[] Keys = ["name", "measures", "notes", "instrument", "after", "holds", "of", "source"];
     private static readonly string[] NoteKeys = ["id", "text", "one-of", "day"];

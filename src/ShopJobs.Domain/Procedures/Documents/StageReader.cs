@@ -4,7 +4,7 @@ using ShopJobs.Domain.Fasteners;
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads the stages of a group: torques, then angles turned on from the last of them.</summary>
-internal sealed class StageReader(ProblemBook problems, JointRegister register)
+internal sealed class StageReader(ProblemsFound problems, JointRegister register)
 {
     /// <summary>An intermediate stage is accepted from 80 to 120 % of its value where nothing else is written: common practice, no source.</summary>
     private const decimal LeastShare = 0.8m;

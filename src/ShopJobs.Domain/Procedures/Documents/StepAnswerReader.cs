@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads the ticks and measures of a step.</summary>
-internal sealed class StepAnswerReader(ProblemBook problems)
+internal sealed class StepAnswerReader(ProblemsFound problems)
 {
     public IReadOnlyList<Tick> Ticks(MapReader step)
     {

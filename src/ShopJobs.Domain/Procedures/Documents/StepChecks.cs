@@ -2,7 +2,7 @@ namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Checks of the steps beside the groups, the register and each other.</summary>
 internal sealed class StepChecks(
-    ProblemBook problems, JointRegister register, IReadOnlyList<GroupDraft> groups, IReadOnlyList<StepDraft> steps)
+    ProblemsFound problems, JointRegister register, IReadOnlyList<GroupDraft> groups, IReadOnlyList<StepDraft> steps)
 {
     private readonly List<string> groupIds = [.. groups.Select(group => group.Id).OfType<string>()];
     private readonly List<string> stepIds = [.. steps.Select(step => step.Id).OfType<string>()];

@@ -6,11 +6,11 @@ namespace ShopJobs.Domain.Procedures.Documents;
 /// </summary>
 internal sealed class StepLoops
 {
-    private readonly ProblemBook problems;
+    private readonly ProblemsFound problems;
     private readonly Dictionary<string, StepDraft> steps;
     private readonly Dictionary<string, List<string>> before;
 
-    private StepLoops(ProblemBook problems, IReadOnlyList<GroupDraft> groups, IReadOnlyList<StepDraft> drafts)
+    private StepLoops(ProblemsFound problems, IReadOnlyList<GroupDraft> groups, IReadOnlyList<StepDraft> drafts)
     {
         this.problems = problems;
         steps = drafts.Where(step => step.Id is not null).GroupBy(step => step.Id!).ToDictionary(same => same.Key, same => same.First());
@@ -18,7 +18,7 @@ internal sealed class StepLoops
         before = steps.ToDictionary(pair => pair.Key, pair => Before(pair.Value, finals).Where(steps.ContainsKey).Distinct().ToList());
     }
 
-    public static void Check(ProblemBook problems, IReadOnlyList<GroupDraft> groups, IReadOnlyList<StepDraft> steps) =>
+    public static void Check(ProblemsFound problems, IReadOnlyList<GroupDraft> groups, IReadOnlyList<StepDraft> steps) =>
         new StepLoops(problems, groups, steps).Find();
 
     private IEnumerable<string> Before(StepDraft step, Dictionary<string, int> finals)

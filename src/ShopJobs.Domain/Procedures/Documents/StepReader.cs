@@ -19,7 +19,7 @@ internal sealed record WorkDraft(DocumentNode At, string Group, IReadOnlyList<in
 internal sealed record WaitDraft(DocumentNode At, WaitsFor Wait);
 
 /// <summary>Reads the steps of a procedure.</summary>
-internal sealed class StepReader(ProblemBook problems, JointRegister register)
+internal sealed class StepReader(ProblemsFound problems, JointRegister register)
 {
     private static readonly string[] Keys =
     [

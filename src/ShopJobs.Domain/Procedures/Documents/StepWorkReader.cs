@@ -3,7 +3,7 @@ using System.Globalization;
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads which stages of which groups are done in a step. <c>stages: hand</c> means run down by hand, no torque.</summary>
-internal sealed class StepWorkReader(ProblemBook problems)
+internal sealed class StepWorkReader(ProblemsFound problems)
 {
     private const string ByHand = "hand";
 

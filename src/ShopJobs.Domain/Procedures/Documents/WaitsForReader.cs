@@ -1,7 +1,7 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Reads what a step waits for. Absent means the step above; an empty list means nothing.</summary>
-internal sealed class WaitsForReader(ProblemBook problems)
+internal sealed class WaitsForReader(ProblemsFound problems)
 {
     private static readonly string[] Keys = ["group", "stage", "result", "cure", "hours"];
 

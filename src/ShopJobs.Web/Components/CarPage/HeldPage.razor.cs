@@ -45,7 +45,7 @@ public sealed partial class HeldPage
     {
         var (decision, covers) = asked;
         var book = Reading!.State.Of(Position);
-        await TakeAsync(await Signing.SignAsync(CarId, DecisionSheet.ToSign(
+        await TakeAsync(await Signing.SignAsync(CarId, DecisionDialogs.ToSign(
             $"{Car!.Name}: {Reading.Now.Name(Position)}",
             decision,
             book.Workers.Union(book.Holds.SelectMany(hold => hold.Workers.Add(hold.By))),

@@ -94,7 +94,7 @@ public sealed partial class HeldRowPage
         var books = chosen.Select(Reading!.State.Of).ToList();
         var covers = Reading.State.AsShown(Reading.Now, new DecideRow(chosen, decision.Disposition, default, null, "")).Covers;
         done = $"{JointLineWords.NamesOf(Reading, new Dictionary<PersonId, string>()).Positions(chosen)}: {JointLineWords.Of(decision.Disposition)}.";
-        await TakeAsync(await Signing.SignAsync(CarId, DecisionSheet.ToSign(
+        await TakeAsync(await Signing.SignAsync(CarId, DecisionDialogs.ToSign(
             $"{Car!.Name}: {chosen.Count} {(chosen.Count == 1 ? "fastener" : "fasteners")}",
             decision with { Shown = [.. rows.Where(row => ticked.Contains(row.Position)).Select(row => row.Line(Reading)), .. decision.Shown] },
             books.SelectMany(book => book.Workers.Union(book.Holds.SelectMany(hold => hold.Workers.Add(hold.By)))).ToHashSet(),

@@ -49,7 +49,7 @@ public sealed partial class WorkHeldPage
     private async Task DecideAsync(HoldDecision decision)
     {
         var covers = Reading!.State.AsShown(Reading.Now, new DecideWork(Number, decision.Disposition, default, null, "")).Covers;
-        await TakeAsync(await Signing.SignAsync(CarId, DecisionSheet.ToSign(
+        await TakeAsync(await Signing.SignAsync(CarId, DecisionDialogs.ToSign(
             $"{Car!.Name}: {HeldWorkWords.Of(Reading, Hold!)}",
             decision with { Shown = [.. Happened, .. decision.Shown] },
             Deciding.DoersOf(Reading.State, Hold!).ToHashSet(),

@@ -42,7 +42,7 @@ public sealed partial class ClockPage(ClockShelf shelf, ClockSigning signing, Wh
         busy = true;
         (answer, said) = (null, null);
         await ReadAsync();
-        var got = await signing.SignAsync(ClockSheet.ToSet(reading!, clock));
+        var got = await signing.SignAsync(ClockDialogs.ToSet(reading!, clock));
         busy = false;
         if (got is { Recorded: true })
         {

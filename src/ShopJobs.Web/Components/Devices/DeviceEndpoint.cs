@@ -16,7 +16,7 @@ internal static class DeviceEndpoint
     internal static void MapDevices(this IEndpointRouteBuilder app) =>
         app.MapPost(Path, AnswerAsync).AllowAnonymous().DisableAntiforgery().RequireRateLimiting(Limits.Device);
 
-    private static async Task<IResult> AnswerAsync(HttpContext http, ToolKeyBook keys, ReadingDesk desk, CancellationToken cancellation)
+    private static async Task<IResult> AnswerAsync(HttpContext http, ToolKeyDesk keys, ReadingDesk desk, CancellationToken cancellation)
     {
         var header = http.Request.Headers.Authorization.ToString();
         var key = header.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase) ? header[Scheme.Length..].Trim() : null;

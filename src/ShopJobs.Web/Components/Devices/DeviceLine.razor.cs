@@ -30,7 +30,7 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
 
     /// <summary>The keypad that stands on the screen; null where none does.</summary>
     [Parameter]
-    public CellSheet? Sheet { get; set; }
+    public KeypadCell? Pad { get; set; }
 
     /// <summary>A label picked a tool.</summary>
     [Parameter]
@@ -70,7 +70,7 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
     // Not while the page is only drawn for its first sight: that one has no script to answer.
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        (ToolId Tool, DeviceId Tablet)? now = Sheet is { IsSetting: false } sheet ? (sheet.Tool.Id, Scene.Here.Tablet) : null;
+        (ToolId Tool, DeviceId Tablet)? now = Pad is { IsSetting: false } pad ? (pad.Tool.Id, Scene.Here.Tablet) : null;
         if (now != at)
         {
             standing?.Dispose();
@@ -106,7 +106,7 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
 
     private async Task<TabletAnswer> AskAsync(OfferedReading reading, CancellationToken cancellation)
     {
-        if (Sheet is not { IsSetting: false } sheet)
+        if (Pad is not { IsSetting: false } pad)
         {
             return Gone;
         }
@@ -123,7 +123,7 @@ public sealed partial class DeviceLine(PickedTools picked, WhoIsHere here, IJSRu
                 id = reading.Id.Value,
                 value = reading.Value.Value.ToString(CultureInfo.InvariantCulture),
                 degrees = reading.Degrees?.ToString(CultureInfo.InvariantCulture),
-                tool = sheet.Tool.Id.Value,
+                tool = pad.Tool.Id.Value,
             });
             return new TabletAnswer(Enum.Parse<TabletOutcome>(said.Outcome, ignoreCase: true), said.Words);
         }

@@ -31,7 +31,7 @@ public sealed class ToolKeys(IDbContextFactory<ShopDbContext> database, WhoIsHer
             return new MadeKey(null, NotYours);
         }
 
-        var key = ToolKeyBook.NewKey();
+        var key = ToolKeyDesk.NewKey();
         await using var shop = await database.CreateDbContextAsync(cancellation);
         await using var locked = await shop.Database.BeginTransactionAsync(cancellation);
         await EndAsync(shop, tool, present.Person, cancellation);
@@ -39,7 +39,7 @@ public sealed class ToolKeys(IDbContextFactory<ShopDbContext> database, WhoIsHer
         {
             Id = Guid.NewGuid(),
             ToolId = tool.Value,
-            KeyHash = ToolKeyBook.HashOf(key),
+            KeyHash = ToolKeyDesk.HashOf(key),
             MadeAt = clock.Now,
             MadeBy = present.Person,
         });

@@ -15,7 +15,7 @@ public enum BaySide
 public sealed record Bay(string Key, string Name, PlaceKind Kind, BaySide Side, IReadOnlyList<FloorCar> Cars)
 {
     /// <summary>The shop's places in its order: two lifts that follow one another share the width, everything else takes all of it.</summary>
-    public static IReadOnlyList<Bay> Of(FloorReading reading)
+    public static IReadOnlyList<Bay> Of(FloorScene reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
         var here = reading.Cars.Where(car => car.IsHere).ToLookup(car => reading.Places.Find(car.Car.Place));

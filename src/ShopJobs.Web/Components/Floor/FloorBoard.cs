@@ -17,7 +17,7 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
     private readonly ConcurrentDictionary<CarId, (GlanceKey Key, CarGlance Glance)> glances = [];
 
     /// <summary>Every car of the shop by name, but those that are not coming back.</summary>
-    public async Task<FloorReading> ReadAsync(CancellationToken cancellation = default)
+    public async Task<FloorScene> ReadAsync(CancellationToken cancellation = default)
     {
         await using var shop = await database.CreateDbContextAsync(cancellation);
         var cars = await shop.Cars.AsNoTracking().Where(car => car.RetiredAt == null).OrderBy(car => car.Name).ToListAsync(cancellation);
@@ -27,7 +27,7 @@ public sealed class FloorBoard(IDbContextFactory<ShopDbContext> database, CarDes
         var inUse = string.Join(',', tools.Values.Select(tool => tool.Number));
         var now = clock.Now;
         var words = await states.OfAsync(readings.Select(reading => reading.State));
-        return new FloorReading(
+        return new FloorScene(
             [
                 .. cars.Zip(readings, (car, reading) =>
                     Look(car, reading, [.. people[car.Id].Where(on => reading.State.Jobs.TryGetValue(on.Job, out var job) && job.IsRunning)], inUse, now) with

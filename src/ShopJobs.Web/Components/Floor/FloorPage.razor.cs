@@ -4,7 +4,7 @@ namespace ShopJobs.Web.Components.Floor;
 public sealed partial class FloorPage
 {
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(15);
-    private FloorReading? reading;
+    private FloorScene? reading;
     private string? failed;
     private ITimer? timer;
 

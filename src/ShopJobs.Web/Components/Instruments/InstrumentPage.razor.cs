@@ -12,7 +12,7 @@ namespace ShopJobs.Web.Components.Instruments;
 
 /// <summary>One instrument: how it stands, its checks, and what was measured with it.</summary>
 public sealed partial class InstrumentPage(
-    InstrumentShelf shelf, ToolDesk desk, PeopleBook people, ToolSigning signing, WhoIsHere here, ShopClock clock)
+    InstrumentShelf shelf, ToolDesk desk, PeopleShelf people, ToolSigning signing, WhoIsHere here, ShopClock clock)
 {
     private InstrumentLine? line;
     private IReadOnlyList<MeasuredCar> measured = [];
@@ -98,8 +98,8 @@ public sealed partial class InstrumentPage(
             Asked.Doubt => RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new RaiseDoubt(digest)), "What it measured is in doubt. Measure again with another one, or clear it."),
             Asked.Retire => RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new RetireTool(digest)), $"{name} is out of use for good. What it measured stays listed here."),
             Asked.BringBack => RunAsync(async () => await shelf.ReportAsync(Tool, reason, digest => new BringToolBack(digest)), $"{name} is back, out of use until it is checked or cleared."),
-            Asked.Withdraw => RunAsync(() => signing.SignAsync(Tool, ToolSheet.ToWithdraw(line!.State, withdrawn!, reason)), $"The check is withdrawn. {name} is out of use until the next one."),
-            _ => RunAsync(() => signing.SignAsync(Tool, ToolSheet.ToClear(line!.State, reason, clock.OnTheWall)), $"{name} is cleared."),
+            Asked.Withdraw => RunAsync(() => signing.SignAsync(Tool, ToolDialogs.ToWithdraw(line!.State, withdrawn!, reason)), $"The check is withdrawn. {name} is out of use until the next one."),
+            _ => RunAsync(() => signing.SignAsync(Tool, ToolDialogs.ToClear(line!.State, reason, clock.OnTheWall)), $"{name} is cleared."),
         });
         asking = answer is { Recorded: true } ? null : asking;
     }
@@ -116,7 +116,7 @@ public sealed partial class InstrumentPage(
 
     private async Task CheckAsync()
     {
-        await RunAsync(() => signing.SignAsync(Tool, InstrumentSheet.ToCheck(line!, form.ToCheck())), "The check is entered.");
+        await RunAsync(() => signing.SignAsync(Tool, InstrumentDialogs.ToCheck(line!, form.ToCheck())), "The check is entered.");
         form = answer is { Recorded: true } ? new CheckForm() : form;
     }
 

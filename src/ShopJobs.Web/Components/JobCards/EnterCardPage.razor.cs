@@ -20,7 +20,7 @@ public sealed partial class EnterCardPage : CarScreen
     private bool sent;
     private bool busy;
     private IReadOnlyList<CardAnswer> answers = [];
-    private IReadOnlyList<PeopleBook.Named> others = [];
+    private IReadOnlyList<PeopleShelf.Named> others = [];
 
     [Parameter]
     public Guid Job { get; set; }
@@ -30,10 +30,10 @@ public sealed partial class EnterCardPage : CarScreen
     private string? Asked { get; set; }
 
     [Inject]
-    private CardDesk Cards { get; set; } = default!;
+    private JobCardDesk Cards { get; set; } = default!;
 
     [Inject]
-    private PeopleBook People { get; set; } = default!;
+    private PeopleShelf People { get; set; } = default!;
 
     [Inject]
     private ShopClock Clock { get; set; } = default!;

@@ -6,7 +6,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.JobEnds;
 
 /// <summary>Reads what the words of jobs' states name: people, and why.</summary>
-public sealed class JobStates(CarEntries entries, PeopleBook people, ShopClock clock)
+public sealed class JobStates(CarEntries entries, PeopleShelf people, ShopClock clock)
 {
     /// <summary>The words for the jobs of these cars.</summary>
     public async Task<JobStateWords> OfAsync(IEnumerable<CarState> cars)

@@ -60,7 +60,7 @@ internal static class CorrectionUse
 
     /// <summary>Who may confirm it, in words.</summary>
     /// <param name="deciders">Everybody with the right to decide today.</param>
-    public static string MayConfirm(IEnumerable<PeopleBook.Named> deciders, IReadOnlySet<PersonId> notBy) =>
+    public static string MayConfirm(IEnumerable<PeopleShelf.Named> deciders, IReadOnlySet<PersonId> notBy) =>
         deciders.Where(person => !notBy.Contains(person.Id)).Select(person => person.Name).ToList() is { Count: > 0 } names
             ? $"May confirm it: {string.Join(", ", names)}."
             : "Nobody here may confirm it: everybody with the right to decide worked on it.";

@@ -66,4 +66,4 @@ public enum EntryUse
 /// <param name="Head">Number and hash of the last entry, as <c>12:1f0c…</c>.</param>
 /// <param name="Last">Number of the last entry.</param>
 /// <param name="Unreadable">From which entry on it can't be read, and why; null when all of it was read.</param>
-public sealed record LogbookSheet(string Title, string Head, long Last, IReadOnlyList<EntryLine> Lines, string? Unreadable);
+public sealed record LogbookScene(string Title, string Head, long Last, IReadOnlyList<EntryLine> Lines, string? Unreadable);

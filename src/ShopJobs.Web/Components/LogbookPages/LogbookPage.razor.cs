@@ -10,7 +10,7 @@ namespace ShopJobs.Web.Components.LogbookPages;
 public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, ShopSettings settings)
 {
     private const int ShownAbove = 3;
-    private LogbookSheet? sheet;
+    private LogbookScene? scene;
     private VerifyReport? report;
     private bool loading = true;
     private bool verifying;
@@ -37,13 +37,13 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
 
     private string Back => CarId is { } car ? $"/cars/{car}" : ToolId is { } tool ? $"/tools/{tool}" : "/clock";
 
-    private string BackTo => Logbook.Kind == LogbookKind.Shop ? "the time" : sheet!.Title;
+    private string BackTo => Logbook.Kind == LogbookKind.Shop ? "the time" : scene!.Title;
 
     private string Here => Logbook.Kind == LogbookKind.Shop ? "/shop/logbook" : $"{Back}/logbook";
 
     private bool Demo => settings.Current.Demo;
 
-    private long Newest => sheet!.Lines[0].Number;
+    private long Newest => scene!.Lines[0].Number;
 
     protected override async Task OnParametersSetAsync()
     {
@@ -54,9 +54,9 @@ public sealed partial class LogbookPage(LogbookShelf shelf, LogbookCheck check, 
     protected override bool Matters(LogbookNotice notice) => notice.Logbook == Logbook;
 
     protected override async Task ReadAsync() =>
-        sheet = await shelf.ReadAsync(Logbook, From ?? (Entry is { } entry ? entry + ShownAbove : null));
+        scene = await shelf.ReadAsync(Logbook, From ?? (Entry is { } entry ? entry + ShownAbove : null));
 
-    private string Page(long newest) => newest >= sheet!.Last ? Here : FormattableString.Invariant($"{Here}?from={newest}");
+    private string Page(long newest) => newest >= scene!.Last ? Here : FormattableString.Invariant($"{Here}?from={newest}");
 
     private void Reached(long entries)
     {

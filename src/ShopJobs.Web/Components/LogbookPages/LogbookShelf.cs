@@ -14,14 +14,14 @@ namespace ShopJobs.Web.Components.LogbookPages;
 
 /// <summary>Reads logbooks for the page: entries in words, newest first, with what became of them.</summary>
 public sealed class LogbookShelf(
-    LogbookSnapshots snapshots, Surroundings surroundings, WhoIsHere here, PeopleBook people, ShopClock clock)
+    LogbookSnapshots snapshots, Surroundings surroundings, WhoIsHere here, PeopleShelf people, ShopClock clock)
 {
     /// <summary>Entries on one page.</summary>
     public const int PageSize = 40;
 
     /// <summary>A page of a logbook; null when there is no such car or tool; the shop always has one.</summary>
     /// <param name="newest">Number of the newest entry to show; the last one when null.</param>
-    public async Task<LogbookSheet?> ReadAsync(LogbookId logbook, long? newest)
+    public async Task<LogbookScene?> ReadAsync(LogbookId logbook, long? newest)
     {
         var looks = await here.LookingAsync();
         return logbook.Kind switch
@@ -32,7 +32,7 @@ public sealed class LogbookShelf(
         };
     }
 
-    private LogbookSheet OfShop(long? newest) => snapshots.Read(reader =>
+    private LogbookScene OfShop(long? newest) => snapshots.Read(reader =>
     {
         var folded = reader.FoldAsFarAsReadable(LogbookId.Shop, Folders.Shop);
         var names = Names(reader, surroundings.Of(reader, default), new Dictionary<JobId, JobBook>());
@@ -40,7 +40,7 @@ public sealed class LogbookShelf(
             Line(reader, names, entry, envelope, folded.State.StandingOf(entry)));
     });
 
-    private LogbookSheet? OfCar(CarId car, long? newest, Present? looks, IReadOnlyList<PeopleBook.Named> deciders) => snapshots.Read(reader =>
+    private LogbookScene? OfCar(CarId car, long? newest, Present? looks, IReadOnlyList<PeopleShelf.Named> deciders) => snapshots.Read(reader =>
     {
         if (NameOf(reader, "Cars", car.Value) is not { } name)
         {
@@ -67,7 +67,7 @@ public sealed class LogbookShelf(
             });
     });
 
-    private LogbookSheet? OfTool(ToolId tool, long? newest) => snapshots.Read(reader =>
+    private LogbookScene? OfTool(ToolId tool, long? newest) => snapshots.Read(reader =>
     {
         if (NameOf(reader, "Tools", tool.Value) is not { } name)
         {
@@ -81,7 +81,7 @@ public sealed class LogbookShelf(
             Line(reader, names, entry, envelope, folded.State.StandingOf(entry)));
     });
 
-    private static LogbookSheet Sheet(
+    private static LogbookScene Sheet(
         LogbookReader reader, LogbookId logbook, string title, long? newest, LogbookReadOnlyException? unreadable,
         Func<Recorded, Envelope, EntryLine> line)
     {
@@ -93,7 +93,7 @@ public sealed class LogbookShelf(
             lines.Add(unreadable is null || number < unreadable.Number ? Read(reader, logbook, number, line) : Unread(number));
         }
 
-        return new LogbookSheet(title, $"{head.Number}:{head.Hash}", head.Number, lines, unreadable?.Message);
+        return new LogbookScene(title, $"{head.Number}:{head.Hash}", head.Number, lines, unreadable?.Message);
     }
 
     private static EntryLine Read(LogbookReader reader, LogbookId logbook, long number, Func<Recorded, Envelope, EntryLine> line)

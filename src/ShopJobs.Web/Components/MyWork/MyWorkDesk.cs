@@ -13,7 +13,7 @@ namespace ShopJobs.Web.Components.MyWork;
 public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who, JobStates states, StepRemarks remarks)
 {
     /// <summary>The person's work now; null when nobody is signed in.</summary>
-    public async Task<WorkSheet?> SheetAsync(CancellationToken cancellation = default)
+    public async Task<MyWorkScene?> SceneAsync(CancellationToken cancellation = default)
     {
         if (await who.LookingAsync(cancellation) is not { } here)
         {
@@ -25,8 +25,8 @@ public sealed class MyWorkDesk(IDbContextFactory<ShopDbContext> database, CarDes
         var assigned = await shop.Assignments.AsNoTracking().Where(row => row.To == null).ToListAsync(cancellation);
         var places = cars.ToDictionary(car => car.Id);
         var readings = desk.ReadAll(places.Keys, here.Person, here.Session);
-        var sheet = WorkSheet.Of(here, readings, places, assigned, await states.OfAsync(readings.Select(reading => reading.State)));
-        return sheet with
+        var scene = MyWorkScene.Of(here, readings, places, assigned, await states.OfAsync(readings.Select(reading => reading.State)));
+        return scene with
         {
             Remarks = !here.May(Right.Author) ? [] : [.. (await remarks.WaitingAsync(cancellation)).Select(said => new DecisionItem(
                 $"{said.Code} step {said.Row.StepId}. {said.Said()}", "Answer", $"/procedures/{said.Row.ProcedureDigest}#said"))],

@@ -35,7 +35,7 @@ public sealed partial class OptionsPage
     private StackDesk Stacking { get; set; } = default!;
 
     [Inject]
-    private PeopleBook People { get; set; } = default!;
+    private PeopleShelf People { get; set; } = default!;
 
     private PartsOnJob? Parts { get; set; }
 

@@ -12,7 +12,7 @@ namespace ShopJobs.Web.Components.PeopleAndPlaces;
 
 /// <summary>The lead looks after people and their rights. Commands return null, or why not and what to do.</summary>
 public sealed class PeopleDesk(
-    IDbContextFactory<ShopDbContext> database, LeadDoor door, ShopClock clock, IPasswordHasher<Person> hasher)
+    IDbContextFactory<ShopDbContext> database, LeadChange door, ShopClock clock, IPasswordHasher<Person> hasher)
 {
     /// <summary>A right begins at most so many days before it is given (common practice, no source).</summary>
     public const int MostDaysBack = 31;
@@ -74,7 +74,7 @@ public sealed class PeopleDesk(
     {
         if (await shop.People.FindAsync([id], cancellation) is not { } person)
         {
-            return LeadDoor.NobodyLikeThat;
+            return LeadChange.NobodyLikeThat;
         }
 
         if (person.Name == name)
@@ -103,7 +103,7 @@ public sealed class PeopleDesk(
         {
             if (await shop.People.FindAsync([id], cancellation) is not { Active: true } person)
             {
-                return LeadDoor.NobodyLikeThat;
+                return LeadChange.NobodyLikeThat;
             }
 
             given = NewPin.Give(shop, hasher, person, by, clock.Now);
@@ -149,7 +149,7 @@ public sealed class PeopleDesk(
         {
             if (await shop.People.FindAsync([id], cancellation) is not { } person)
             {
-                return LeadDoor.NobodyLikeThat;
+                return LeadChange.NobodyLikeThat;
             }
 
             person.Active = active;
@@ -175,7 +175,7 @@ public sealed class PeopleDesk(
 
             if (await shop.People.Include(row => row.Rights).SingleOrDefaultAsync(row => row.Id == id, cancellation) is not { } person)
             {
-                return LeadDoor.NobodyLikeThat;
+                return LeadChange.NobodyLikeThat;
             }
 
             if (person.Rights.Exists(held => held.Right == right && (to is null || held.From <= to) && (held.To is null || held.To >= from)))

@@ -11,7 +11,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.PeopleAndPlaces;
 
 /// <summary>The lead looks after the places of the shop. Commands return null, or why not and what to do.</summary>
-public sealed class PlaceDesk(IDbContextFactory<ShopDbContext> database, LeadDoor door, CarDesk cars, ShopClock clock)
+public sealed class PlaceDesk(IDbContextFactory<ShopDbContext> database, LeadChange door, CarDesk cars, ShopClock clock)
 {
     private const string NoneLikeThat = "That place is not in the book. Load the page again.";
 

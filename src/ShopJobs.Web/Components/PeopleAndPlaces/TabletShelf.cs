@@ -8,7 +8,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.PeopleAndPlaces;
 
 /// <summary>The tablets and what happened at the door lately.</summary>
-public sealed class TabletShelf(IDbContextFactory<ShopDbContext> database, LeadDoor door, ShopClock clock)
+public sealed class TabletShelf(IDbContextFactory<ShopDbContext> database, LeadChange door, ShopClock clock)
 {
     private const int LatelyNotes = 40;
 

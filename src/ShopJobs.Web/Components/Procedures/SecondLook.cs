@@ -8,13 +8,13 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Web.Components.Procedures;
 
 /// <summary>A second person beside the lead, who looked at the cars: asked where a register takes joints away from them.</summary>
-public sealed class SecondLook(SignatureDesk signatures, PeopleBook people, LogbookSnapshots snapshots)
+public sealed class SecondLook(SignatureDesk signatures, PeopleShelf people, LogbookSnapshots snapshots)
 {
     /// <summary>Names of the form's fields.</summary>
     public const string PersonField = "second", PinField = "second-pin";
 
     /// <summary>Who may be asked beside this lead, by name.</summary>
-    public async Task<IReadOnlyList<PeopleBook.Named>> OfferedAsync(Present lead, CancellationToken cancellation = default) =>
+    public async Task<IReadOnlyList<PeopleShelf.Named>> OfferedAsync(Present lead, CancellationToken cancellation = default) =>
         [.. (await people.WithRightAsync(Right.Witness, cancellation: cancellation)).Where(person => person.Id != lead.Person)];
 
     /// <summary>Takes the second person's PIN for what was shown.</summary>

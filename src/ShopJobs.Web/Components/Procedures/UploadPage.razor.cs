@@ -20,7 +20,7 @@ public sealed partial class UploadPage(ProcedureImport import, ImportLook look, 
     private List<DocumentFile> files = [];
     private ImportEffect? effect;
     private ImportReport? report;
-    private IReadOnlyList<PeopleBook.Named> seconds = [];
+    private IReadOnlyList<PeopleShelf.Named> seconds = [];
     private string? refusal;
 
     [CascadingParameter]

@@ -44,7 +44,7 @@ public sealed partial class ReleaseCard
 
     /// <summary>Everybody who works here: one of them drives a road test.</summary>
     [Parameter]
-    public IReadOnlyList<PeopleBook.Named> Drivers { get; set; } = [];
+    public IReadOnlyList<PeopleShelf.Named> Drivers { get; set; } = [];
 
     /// <summary>The car is back from its road test.</summary>
     [Parameter]

@@ -16,7 +16,7 @@ public sealed partial class ReleasePage
 {
     private IReadOnlyDictionary<PersonId, string> names = new Dictionary<PersonId, string>();
     private IReadOnlyDictionary<long, Recorded> ended = new Dictionary<long, Recorded>();
-    private IReadOnlyList<PeopleBook.Named> drivers = [];
+    private IReadOnlyList<PeopleShelf.Named> drivers = [];
     private string? done;
     private string? noThird;
 

@@ -16,7 +16,7 @@ internal static class CellEndpoint
 
     internal static void MapCells(this IEndpointRouteBuilder app) => app.MapPost(Path, AnswerAsync).DisableAntiforgery();
 
-    private static async Task<IResult> AnswerAsync(HttpContext http, SessionBook sessions, PeopleBook people, CarDesk desk, CancellationToken cancellation)
+    private static async Task<IResult> AnswerAsync(HttpContext http, SessionDesk sessions, PeopleShelf people, CarDesk desk, CancellationToken cancellation)
     {
         if (!IsFromThisSite(http.Request))
         {
@@ -90,7 +90,7 @@ internal static class CellEndpoint
     }
 
     // What somebody did who has left is saved by the lead, as reported by him. Null where it is.
-    private static async Task<CellAnswer?> NotForAnother(CellReport report, Report command, Present here, PeopleBook people, CancellationToken cancellation) =>
+    private static async Task<CellAnswer?> NotForAnother(CellReport report, Report command, Present here, PeopleShelf people, CancellationToken cancellation) =>
         !await people.HasLeftAsync(new PersonId(report.Person), cancellation)
             ? CellAnswer.No("Somebody else did this and is not signed in. Whoever did it signs in here; then it is saved.")
         : !here.May(Right.Lead) ? CellAnswer.No("Whoever did this does not work here any more. The lead signs in here and saves it.")

@@ -10,7 +10,7 @@ namespace ShopJobs.Web.Components.Step;
 
 /// <summary>Gets what the step's screen shows, and runs what is pressed on it.</summary>
 public sealed class StepDesk(
-    IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who, PeopleBook people)
+    IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who, PeopleShelf people)
 {
     /// <summary>The step as it is now; null when there is no such car, job or step, or nobody is signed in.</summary>
     public async Task<StepScene?> SceneAsync(CarId car, JobId job, string step, CancellationToken cancellation = default)
@@ -29,11 +29,11 @@ public sealed class StepDesk(
     }
 
     /// <summary>Everybody who works here but this person.</summary>
-    public async Task<IReadOnlyList<PeopleBook.Named>> OthersAsync(PersonId person, CancellationToken cancellation = default) =>
+    public async Task<IReadOnlyList<PeopleShelf.Named>> OthersAsync(PersonId person, CancellationToken cancellation = default) =>
         [.. (await people.WithRightAsync(null, cancellation: cancellation)).Where(one => one.Id != person)];
 
     /// <summary>Everybody who may decide what is held.</summary>
-    public Task<IReadOnlyList<PeopleBook.Named>> DecidersAsync(CancellationToken cancellation = default) => people.WithRightAsync(Right.Decide, cancellation: cancellation);
+    public Task<IReadOnlyList<PeopleShelf.Named>> DecidersAsync(CancellationToken cancellation = default) => people.WithRightAsync(Right.Decide, cancellation: cancellation);
 
     /// <summary>Runs a report without a text.</summary>
     public async Task<DeskAnswer> RunAsync(CarId car, Report report, CancellationToken cancellation = default) =>

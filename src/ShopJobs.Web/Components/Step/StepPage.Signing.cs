@@ -12,10 +12,10 @@ public sealed partial class StepPage
 
     private async Task SignAsync(StepAnswers answers)
     {
-        var signed = StepSheet.Signed(scene!);
+        var signed = StepDialogs.Signed(scene!);
         await OnceAsync(async () =>
         {
-            answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, answers));
+            answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToSign(scene, answers));
             await ForgetAsync();
         });
         if (scene is { Standing: StepStanding.Signed } && GoOn())
@@ -25,7 +25,7 @@ public sealed partial class StepPage
     }
 
     private Task SignFinishedAsync(IReadOnlyList<StepInstance> finished) => OnceAsync(async () =>
-        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToSign(scene, finished)));
+        answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToSign(scene, finished)));
 
     private async Task FinishAsync(StepAnswers answers)
     {

@@ -23,8 +23,8 @@ public sealed partial class StepPage(
     private StepAnswersDraft draft = new();
     private StepScene? scene;
     private IReadOnlyList<ToolOffer> offers = [];
-    private IReadOnlyList<PeopleBook.Named> others = [];
-    private IReadOnlyList<PeopleBook.Named> deciders = [];
+    private IReadOnlyList<PeopleShelf.Named> others = [];
+    private IReadOnlyList<PeopleShelf.Named> deciders = [];
     private DeskAnswer? answer;
     private LastEntry? last;
     private ToolId? chosen;
@@ -58,8 +58,8 @@ public sealed partial class StepPage(
         : null;
 
     // The next pull with the tool in hand; null while there is none.
-    private CellSheet? Sheet => scene is { Next: NextAction.PullNow { Cell: var cell } } && Tool is { } tool
-        ? new CellSheet(scene, cell, tool, Typed)
+    private KeypadCell? Pad => scene is { Next: NextAction.PullNow { Cell: var cell } } && Tool is { } tool
+        ? new KeypadCell(scene, cell, tool, Typed)
         : null;
 
     private RunDownTyped? Typed => scene is { Next: NextAction.PullNow { Cell: var cell } } && runDown?.IsFor(cell) == true ? runDown : null;
@@ -141,11 +141,11 @@ public sealed partial class StepPage(
         {
             // What is on the screen now is what is looked at and signed.
             var shown = scene!;
-            var finding = asked.Accepted ? null : await AskAsync(StepSheet.Finding(asked));
+            var finding = asked.Accepted ? null : await AskAsync(StepDialogs.Finding(asked));
             if (asked.Accepted || finding is not null)
             {
                 var opened = time.GetTimestamp();
-                Keep(await signing.SignAsync(shown.Car.Id, StepSheet.ToWitness(shown, asked, finding?.Text)), finding);
+                Keep(await signing.SignAsync(shown.Car.Id, StepDialogs.ToWitness(shown, asked, finding?.Text)), finding);
                 if (asked.Accepted && answer is { Recorded: true } && SecondThoughts.OnLook(time.GetElapsedTime(opened)) is { } thought)
                 {
                     isThought = true;
@@ -166,20 +166,20 @@ public sealed partial class StepPage(
     private Task NotApplicableAsync() => OnceAsync(async () =>
     {
         var shown = scene!;
-        if (await AskAsync(StepSheet.NotApplicable(shown)) is { } given)
+        if (await AskAsync(StepDialogs.NotApplicable(shown)) is { } given)
         {
-            Keep(await signing.SignAsync(shown.Car.Id, StepSheet.ToSkip(shown, given.Text)), given);
+            Keep(await signing.SignAsync(shown.Car.Id, StepDialogs.ToSkip(shown, given.Text)), given);
         }
     });
 
     private Task UndoAsync() => OnceAsync(async () =>
     {
         var shown = scene!;
-        if (last is { } entry && await AskAsync(StepSheet.Undo(entry)) is { } given)
+        if (last is { } entry && await AskAsync(StepDialogs.Undo(entry)) is { } given)
         {
             Keep(
                 given.Value is { } value
-                    ? await signing.SignAsync(shown.Car.Id, StepSheet.ToRestate(shown, entry, value, given.Text))
+                    ? await signing.SignAsync(shown.Car.Id, StepDialogs.ToRestate(shown, entry, value, given.Text))
                     : await desk.RunAsync(
                         shown.Car.Id, new CommandId(Guid.NewGuid()), given.Text, reason => new VoidEntry(entry.Number, given.WasPulled, reason)),
                 given);
@@ -199,10 +199,10 @@ public sealed partial class StepPage(
     }
 
     private Task CountersignAsync(IReadOnlyList<Pull> pulls) => OnceAsync(async () =>
-        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToCountersign(scene, pulls)));
+        answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToCountersign(scene, pulls)));
 
     private Task AnswerForAsync(SignOff sign) => OnceAsync(async () =>
-        answer = await signing.SignAsync(scene!.Car.Id, StepSheet.ToCountersign(scene, sign)));
+        answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToCountersign(scene, sign)));
 
     private async Task TakeAsync(DeskAnswer got)
     {
@@ -213,8 +213,8 @@ public sealed partial class StepPage(
 
     private Task HoldAsync(JointPosition? touched) => OnceAsync(async () =>
     {
-        var offers = StepSheet.ToHold(scene!, touched);
-        if (await AskAsync(StepSheet.Hold(offers)) is { } given)
+        var offers = StepDialogs.ToHold(scene!, touched);
+        if (await AskAsync(StepDialogs.Hold(offers)) is { } given)
         {
             var offer = offers[Math.Min(given.About, offers.Count - 1)];
             Keep(
@@ -224,7 +224,7 @@ public sealed partial class StepPage(
     });
 
     private Task RecordAsync(ResultAsked asked) => OnceAsync(async () =>
-        answer = await signing.SignAsync(scene!.Car.Id, ResultSheet.ToRecord(scene.Reading, scene.Car, asked, (scene.Job.Id, scene.Step))));
+        answer = await signing.SignAsync(scene!.Car.Id, ResultDialogs.ToRecord(scene.Reading, scene.Car, asked, (scene.Job.Id, scene.Step))));
 
     // A reason that was typed is offered again until its command is recorded.
     private async Task<ReasonGiven?> AskAsync(ReasonAsked asked)

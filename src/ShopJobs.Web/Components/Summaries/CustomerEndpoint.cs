@@ -20,13 +20,13 @@ internal static class CustomerEndpoint
     }
 
     private static async Task<RazorComponentResult<CustomerPage>> OpenAsync(
-        string token, string? version, LinkDoor door, CustomerVersions issued, AcknowledgementDesk desk, CancellationToken cancellation) =>
+        string token, string? version, LinkShelf door, CustomerVersions issued, AcknowledgementDesk desk, CancellationToken cancellation) =>
         await door.OpenAsync(token, cancellation) is { } car
             ? await PageAsync(car, token, version, issued, desk, null, cancellation)
             : NoLink();
 
     /// <summary>The days to come back by; where the version has none any more, the page says why.</summary>
-    private static async Task<IResult> CalendarAsync(string token, string? version, LinkDoor door, CustomerVersions issued, CancellationToken cancellation)
+    private static async Task<IResult> CalendarAsync(string token, string? version, LinkShelf door, CustomerVersions issued, CancellationToken cancellation)
     {
         if (await door.OpenAsync(token, cancellation) is not { } car)
         {
@@ -39,7 +39,7 @@ internal static class CustomerEndpoint
     }
 
     private static async Task<IResult> ReadAsync(
-        string token, HttpContext http, LinkDoor door, CustomerVersions issued, AcknowledgementDesk desk, SavingTrouble trouble, CancellationToken cancellation)
+        string token, HttpContext http, LinkShelf door, CustomerVersions issued, AcknowledgementDesk desk, SavingTrouble trouble, CancellationToken cancellation)
     {
         if (await door.OpenAsync(token, cancellation) is not { } car)
         {

@@ -73,7 +73,7 @@ public sealed partial class CalibrationPage(ToolShelf shelf, ToolSigning signing
         }
 
         busy = true;
-        var request = ToolSheet.ToCalibrate(line!, form!.ToCalibration(line!.Tool), preview!, form.Command);
+        var request = ToolDialogs.ToCalibrate(line!, form!.ToCalibration(line!.Tool), preview!, form.Command);
         answer = await signing.SignAsync(line.Id, request);
         busy = false;
         if (answer is null)

@@ -11,7 +11,7 @@ namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>One tool: what it is, how it stands, what it tightened.</summary>
 public sealed partial class ToolPage(
-    ToolShelf shelf, ToolDesk desk, ToolSigning signing, ToolRecall recaller, WhoIsHere here, PeopleBook people, ShopClock clock)
+    ToolShelf shelf, ToolDesk desk, ToolSigning signing, ToolRecall recaller, WhoIsHere here, PeopleShelf people, ShopClock clock)
 {
     private const string DoubtHint = "From this entry on every position below shows doubted, on every screen, and holds its step and release until you decide it or clear the tool.";
     private const string ClearHint = "Lifts its doubts and puts it back in use. A tool past its calibration stays past it.";
@@ -110,8 +110,8 @@ public sealed partial class ToolPage(
             Asked.Doubt => await RunAsync(async _ => await shelf.DoubtAsync(Tool, asked, reason), "Its work is in doubt. Decide each position on its car, or clear the tool."),
             Asked.Retire => await RunAsync(async _ => await shelf.RetireAsync(Tool, asked, reason), $"{name} is out of use for good. What it tightened stays traced here."),
             Asked.BringBack => await RunAsync(async _ => await shelf.BringBackAsync(Tool, asked, reason), $"{name} is back, out of use until it is calibrated or cleared."),
-            Asked.Withdraw => await RunAsync(_ => signing.SignAsync(Tool, ToolSheet.ToWithdraw(line!.State, withdrawn!, reason)), $"The calibration is withdrawn. {name} is out of use until the next one."),
-            _ => await RunAsync(_ => signing.SignAsync(Tool, ToolSheet.ToClear(line!.State, reason, clock.OnTheWall)), $"{name} is cleared."),
+            Asked.Withdraw => await RunAsync(_ => signing.SignAsync(Tool, ToolDialogs.ToWithdraw(line!.State, withdrawn!, reason)), $"The calibration is withdrawn. {name} is out of use until the next one."),
+            _ => await RunAsync(_ => signing.SignAsync(Tool, ToolDialogs.ToClear(line!.State, reason, clock.OnTheWall)), $"{name} is cleared."),
         };
         if (sent && answer is null)
         {

@@ -6,10 +6,10 @@ using ShopJobs.Web.Accounts;
 namespace ShopJobs.Web.Components.Look.Signing;
 
 /// <summary>Asks for a signature; closes with the proof, or cancelled.</summary>
-public sealed partial class SignDialog(WhoIsHere here, PeopleBook book, SignatureDesk desk)
+public sealed partial class SignDialog(WhoIsHere here, PeopleShelf book, SignatureDesk desk)
 {
     private const string FormId = "sign-form";
-    private List<PeopleBook.Named>? people;
+    private List<PeopleShelf.Named>? people;
     private PersonId? signer;
     private string pin = "";
     private string? refusal;

@@ -10,7 +10,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Accounts;
 
 /// <summary>Opens, checks and ends the sessions of people at tablets.</summary>
-public sealed class SessionBook(
+public sealed class SessionDesk(
     IDbContextFactory<ShopDbContext> database, ShopClock clock, IOptions<DoorRules> rules, SavingTrouble trouble)
 {
     private const int TouchPatienceSeconds = 1;

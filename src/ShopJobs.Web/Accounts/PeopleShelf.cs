@@ -7,7 +7,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Accounts;
 
 /// <summary>Names for ids, and who may be asked to do something today.</summary>
-public sealed class PeopleBook(IDbContextFactory<ShopDbContext> database, ShopClock clock)
+public sealed class PeopleShelf(IDbContextFactory<ShopDbContext> database, ShopClock clock)
 {
     /// <summary>Everybody who ever worked here, by id; a leaver keeps the name under old records.</summary>
     public async Task<IReadOnlyDictionary<PersonId, string>> NamesAsync(CancellationToken cancellation = default)

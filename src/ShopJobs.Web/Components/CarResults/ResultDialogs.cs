@@ -9,7 +9,7 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Web.Components.CarResults;
 
 /// <summary>What is shown when a result is signed.</summary>
-internal static class ResultSheet
+internal static class ResultDialogs
 {
     /// <summary>A result with its values, notes, instrument and the car's condition.</summary>
     /// <param name="job">The job and step it is recorded from; null where it is recorded from the car.</param>

@@ -11,7 +11,7 @@ using ShopJobs.Web.Tests.Step;
 
 namespace ShopJobs.Web.Tests.MyWork;
 
-public sealed class WorkSheetTests
+public sealed class MyWorkSceneTests
 {
     private readonly StepBench bench = StepBench.Wheel();
 
@@ -113,7 +113,7 @@ public sealed class WorkSheetTests
         var scene = bench.Scene("faces", TestPerson.Theo);
         var cars = new[] { "", "LiftA", "yard", "p7" }.Select(place => new Car { Id = new CarId(Guid.NewGuid()), CustomerId = default, Name = $"at {place}", Model = "", Place = place }).ToList();
 
-        var sheet = WorkSheet.Of(scene.Here, [.. cars.Select(car => scene.Reading with { Car = car.Id })], cars.ToDictionary(car => car.Id), []);
+        var sheet = MyWorkScene.Of(scene.Here, [.. cars.Select(car => scene.Reading with { Car = car.Id })], cars.ToDictionary(car => car.Id), []);
 
         Assert.Equal([("at yard", "Yard"), ("at p7", "Rig lift"), ("at LiftA", "Front lift"), ("at ", "")], sheet.Free.Select(item => (item.Car.Name, item.Place)));
     }
@@ -123,12 +123,12 @@ public sealed class WorkSheetTests
     {
         var car = Readings.OnTheRoad();
         var here = new Present(TestPerson.Tess.Id, "Tess", "TT", default, default, TestPerson.Tess.Rights);
-        Assert.Empty(WorkSheet.Of(here, [Readings.Of(car, TestPerson.Tess)], new Dictionary<CarId, Car> { [Readings.Of(car, TestPerson.Tess).Car] = StepBench.Row }, []).Due);
+        Assert.Empty(MyWorkScene.Of(here, [Readings.Of(car, TestPerson.Tess)], new Dictionary<CarId, Car> { [Readings.Of(car, TestPerson.Tess).Car] = StepBench.Row }, []).Due);
         car.Do(TestPerson.Tess, new LetGo(WayOut.Driven, CarAtWork.Reason, null));
         car.Do(TestPerson.Tess, new ComeIn(new OdometerReading(48_280, DistanceUnit.Kilometre), "LiftA", CarAtWork.Reason));
         var reading = Readings.Of(car, TestPerson.Tess);
 
-        var due = Assert.Single(WorkSheet.Of(here, [reading], new Dictionary<CarId, Car> { [reading.Car] = StepBench.Row }, []).Due);
+        var due = Assert.Single(MyWorkScene.Of(here, [reading], new Dictionary<CarId, Car> { [reading.Car] = StepBench.Row }, []).Due);
 
         var item = Assert.Single(due.Items);
         Assert.Equal(("wheel nut front-left", "Re-torque", $"/cars/{reading.Car.Value}/re-torque"), (item.Words, item.Act, item.Href));
@@ -169,7 +169,7 @@ public sealed class WorkSheetTests
     {
         var reading = Readings.Of(car, TestPerson.Lee);
         var here = new Present(TestPerson.Lee.Id, "Lee", "LE", default, default, TestPerson.Lee.Rights);
-        return [.. WorkSheet.Of(here, [reading], new Dictionary<CarId, Car> { [reading.Car] = StepBench.Row }, []).Decisions.SelectMany(one => one.Items)];
+        return [.. MyWorkScene.Of(here, [reading], new Dictionary<CarId, Car> { [reading.Car] = StepBench.Row }, []).Decisions.SelectMany(one => one.Items)];
     }
 
     [Fact]
@@ -183,11 +183,11 @@ public sealed class WorkSheetTests
         Assert.Empty(Sheet(TestPerson.Tess).Decisions);
     }
 
-    private WorkSheet Sheet(TestPerson person) => Sheet(person, new Assignment { JobId = bench.Job, PersonId = TestPerson.Tess.Id });
+    private MyWorkScene Sheet(TestPerson person) => Sheet(person, new Assignment { JobId = bench.Job, PersonId = TestPerson.Tess.Id });
 
-    private WorkSheet Sheet(TestPerson person, params IReadOnlyList<Assignment> assigned)
+    private MyWorkScene Sheet(TestPerson person, params IReadOnlyList<Assignment> assigned)
     {
         var scene = bench.Scene("faces", person);
-        return WorkSheet.Of(scene.Here, [scene.Reading], new Dictionary<CarId, Car> { [StepBench.Row.Id] = StepBench.Row }, assigned);
+        return MyWorkScene.Of(scene.Here, [scene.Reading], new Dictionary<CarId, Car> { [StepBench.Row.Id] = StepBench.Row }, assigned);
     }
 }

@@ -10,7 +10,7 @@ namespace ShopJobs.Web.Components.JobCards;
 public sealed record CardAnswer(string Words, DeskAnswer Answer);
 
 /// <summary>Finds what a card is entered against, and enters it report by report.</summary>
-public sealed class CardDesk(CarDesk desk, CarEntries entries, SessionBook sessions, PeopleBook people, WhoIsHere who, ShopClock clock)
+public sealed class JobCardDesk(CarDesk desk, CarEntries entries, SessionDesk sessions, PeopleShelf people, WhoIsHere who, ShopClock clock)
 {
     /// <summary>What is known of the card that is typed.</summary>
     /// <param name="here">Who enters it.</param>

@@ -1,16 +1,16 @@
 namespace ShopJobs.Domain.Procedures.Documents;
 
 /// <summary>Collects everything found in one document.</summary>
-internal sealed class ProblemBook
+internal sealed class ProblemsFound
 {
     private readonly List<DocumentProblem> found = [];
 
-    public ProblemBook()
+    public ProblemsFound()
     {
     }
 
     /// <summary>Goes on from what was found already.</summary>
-    public ProblemBook(ProblemBook before)
+    public ProblemsFound(ProblemsFound before)
     {
         found.AddRange(before.found);
         Errors = before.Errors;

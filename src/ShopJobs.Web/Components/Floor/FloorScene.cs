@@ -40,7 +40,7 @@ public sealed record FloorCar(Car Car, CarReading Reading, CarGlance Glance, IRe
 /// <param name="Tools">The torque tools, those that need care first.</param>
 /// <param name="At">When it was read, UTC.</param>
 /// <param name="Today">The shop's date then.</param>
-public sealed record FloorReading(IReadOnlyList<FloorCar> Cars, IReadOnlyList<ToolState> Tools, DateTime At, DateOnly Today)
+public sealed record FloorScene(IReadOnlyList<FloorCar> Cars, IReadOnlyList<ToolState> Tools, DateTime At, DateOnly Today)
 {
     /// <summary>The places of the shop.</summary>
     public ShopPlaces Places { get; init; } = ShopPlaces.None;

@@ -7,7 +7,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.PeopleAndPlaces;
 
 /// <summary>One change by a lead; refused when it would leave the shop without anybody who may lead.</summary>
-public sealed class LeadDoor(ShopChange changes, ShopClock clock)
+public sealed class LeadChange(ShopChange changes, ShopClock clock)
 {
     internal const string NobodyLikeThat = "That person is not in the book. Load the page again.";
     private const string NotYours = "People, places and tablets are the lead's to change. Sign in as the lead.";

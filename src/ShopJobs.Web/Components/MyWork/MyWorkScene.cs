@@ -15,7 +15,7 @@ namespace ShopJobs.Web.Components.MyWork;
 /// <param name="Waiting">Steps given to this person that wait for somebody or something else, with why.</param>
 /// <param name="Later">How many more steps of this person only come after others of the same list.</param>
 /// <param name="Free">Steps that could begin and are given to nobody.</param>
-public sealed record WorkSheet(
+public sealed record MyWorkScene(
     PersonId Person, IReadOnlyList<WorkItem> Now, IReadOnlyList<WorkItem> Witness, IReadOnlyList<WorkItem> Waiting, int Later, IReadOnlyList<WorkItem> Free)
 {
     /// <summary>What waits for a decision, a confirmation or a signature that this person may give, by car.</summary>
@@ -31,7 +31,7 @@ public sealed record WorkSheet(
     public bool IsEmpty => Now.Count + Witness.Count + Waiting.Count + Free.Count + Decisions.Count + Due.Count + Remarks.Count == 0;
 
     /// <summary>Sorts every open step of every car. The car this person wrote to last is the nearest, then cars by where they stand.</summary>
-    public static WorkSheet Of(
+    public static MyWorkScene Of(
         Present here, IReadOnlyList<CarReading> readings, IReadOnlyDictionary<CarId, Car> cars, IReadOnlyList<Assignment> assigned,
         JobStateWords? states = null)
     {
@@ -48,7 +48,7 @@ public sealed record WorkSheet(
         var mine = steps.Where(step => assigned.Any(row => row.PersonId == here.Person && IsFor(row, step))).ToList();
         var later = mine.Where(step => step.WaitsOnlyFor(before => mine.Exists(other => other.Job == step.Job && other.Step == before))).ToList();
         var free = steps.Where(step => !assigned.Any(row => IsFor(row, step)) && step.Why is null);
-        return new WorkSheet(
+        return new MyWorkScene(
             here.Person,
             [.. mine.Where(step => step.Why is null).Select(Item)],
             [.. readings.Where(_ => here.May(Right.Witness)).SelectMany(reading => ToWitness(reading, here.Person)).Select(Item)],

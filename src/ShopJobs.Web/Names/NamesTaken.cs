@@ -6,7 +6,7 @@ using ShopJobs.Web.Data.Shop;
 namespace ShopJobs.Web.Names;
 
 /// <summary>Names that are in the book. Asked in the transaction that writes the new one, so that two at once don't both pass.</summary>
-internal static class NamesInBook
+internal static class NamesTaken
 {
     /// <summary>The name of a person, here now or earlier, that this one passes for; what somebody was called before too.</summary>
     public static async Task<string?> PersonLikeAsync(this ShopDbContext shop, string name, PersonId except, CancellationToken cancellation) =>

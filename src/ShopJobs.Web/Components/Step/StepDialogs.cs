@@ -10,7 +10,7 @@ using ShopJobs.Web.Data.Logbook;
 namespace ShopJobs.Web.Components.Step;
 
 /// <summary>What the dialogs of a step show, and so what is signed.</summary>
-internal static class StepSheet
+internal static class StepDialogs
 {
     /// <summary>The sign-off: car, step, every tick, value and record it rests on.</summary>
     public static ToSign<SignedCommand> ToSign(StepScene scene, StepAnswers answers) => ToSign(scene, scene.Step, answers, scene.SignedWith);

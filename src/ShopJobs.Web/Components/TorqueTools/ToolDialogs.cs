@@ -10,7 +10,7 @@ using ShopJobs.Web.Data.Logbook;
 namespace ShopJobs.Web.Components.TorqueTools;
 
 /// <summary>What is shown when a command on a tool is signed.</summary>
-internal static class ToolSheet
+internal static class ToolDialogs
 {
     /// <summary>A calibration: the certificate, its readings and what they do.</summary>
     /// <param name="command">The same on each retry.</param>

@@ -8,7 +8,7 @@ using ShopJobs.Web.Data;
 namespace ShopJobs.Web.Components.Devices;
 
 /// <summary>Which tool a key stands for. Keys are random and only their hashes are stored.</summary>
-public sealed class ToolKeyBook(IDbContextFactory<ShopDbContext> database)
+public sealed class ToolKeyDesk(IDbContextFactory<ShopDbContext> database)
 {
     private const int KeyBytes = 32;
     private const int LongestKey = 100;

@@ -6,11 +6,11 @@ using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.Cars;
 
-public sealed class CarsDeskTests : IAsyncLifetime
+public sealed class CustomerDeskTests : IAsyncLifetime
 {
     private ShopOnDisk shop = default!;
 
-    private CarsDesk Desk => shop.Get<CarsDesk>();
+    private CustomerDesk Desk => shop.Get<CustomerDesk>();
 
     public async Task InitializeAsync()
     {

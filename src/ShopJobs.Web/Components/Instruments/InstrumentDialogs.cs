@@ -8,7 +8,7 @@ using ShopJobs.Web.Data.Logbook;
 namespace ShopJobs.Web.Components.Instruments;
 
 /// <summary>What is shown when a check of an instrument is signed.</summary>
-internal static class InstrumentSheet
+internal static class InstrumentDialogs
 {
     /// <summary>A check with what it found and what it does.</summary>
     public static ToSign<SignedToolCommand> ToCheck(InstrumentLine line, InstrumentCheck check) => new(

@@ -6,7 +6,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Clock;
 
 /// <summary>The words about the shop's clock, and what is shown when the lead signs the time.</summary>
-internal static class ClockSheet
+internal static class ClockDialogs
 {
     /// <summary>A step of the clock: "went back by 2 d 0 h: it should have shown 29 Nov 2026 14:02 and showed 27 Nov 2026 14:02".</summary>
     public static string Words(ClockStep step, Func<DateTime, DateTime> onTheWall) => string.Create(

@@ -6,7 +6,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Summaries;
 
 /// <summary>Opens a customer's link. It only looks: opening changes nothing, and every link that does not open looks the same.</summary>
-public sealed class LinkDoor(IDbContextFactory<ShopDbContext> database, ShopClock clock)
+public sealed class LinkShelf(IDbContextFactory<ShopDbContext> database, ShopClock clock)
 {
     /// <summary>The car a link is for; null when it is unknown, expired or taken back.</summary>
     public async Task<CarId?> OpenAsync(string? token, CancellationToken cancellation = default)

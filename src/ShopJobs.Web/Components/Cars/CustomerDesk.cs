@@ -12,7 +12,7 @@ using ShopJobs.Web.Shop;
 namespace ShopJobs.Web.Components.Cars;
 
 /// <summary>Customers and cars: the lead's ordinary rows. Each command returns null, or why not and what to do.</summary>
-public sealed class CarsDesk(IDbContextFactory<ShopDbContext> database, CarDesk cars, ShopChange changes, ShopClock clock)
+public sealed class CustomerDesk(IDbContextFactory<ShopDbContext> database, CarDesk cars, ShopChange changes, ShopClock clock)
 {
     private const string NotYours = "Customers and cars are the lead's to change. Sign in as the lead.";
 

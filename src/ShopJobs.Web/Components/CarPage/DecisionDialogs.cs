@@ -7,7 +7,7 @@ using ShopJobs.Web.Data.Logbook;
 namespace ShopJobs.Web.Components.CarPage;
 
 /// <summary>What the dialog shows where something held is decided, and so what is signed.</summary>
-internal static class DecisionSheet
+internal static class DecisionDialogs
 {
     /// <param name="about">The car, and what is decided on it.</param>
     /// <param name="notThese">Whoever worked on it or held it.</param>

@@ -9,7 +9,7 @@ using ShopJobs.Web.Data.People;
 namespace ShopJobs.Web.Accounts;
 
 /// <summary>Who may do what on a day: the rights of a person on a day of the shop, none for a person who has left.</summary>
-public static class RightsBook
+public static class RightsShelf
 {
     // A line for each right: its name, first day, and last day where it has one.
     private const string OfPerson = """

@@ -4,7 +4,7 @@ using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.Summaries;
 
-public sealed class LinkDoorTests : IAsyncLifetime
+public sealed class LinkShelfTests : IAsyncLifetime
 {
     private ShopOnDisk shop = default!;
     private SummaryBench bench = default!;
@@ -27,11 +27,11 @@ public sealed class LinkDoorTests : IAsyncLifetime
     {
         var made = await shop.Get<LinkDesk>().MakeAsync(bench.Car, 30);
         shop.Time.Advance(TimeSpan.FromDays(30) - TimeSpan.FromSeconds(1));
-        Assert.Equal(bench.Car, await shop.Get<LinkDoor>().OpenAsync(made.Token));
+        Assert.Equal(bench.Car, await shop.Get<LinkShelf>().OpenAsync(made.Token));
 
         shop.Time.Advance(TimeSpan.FromSeconds(1));
 
-        Assert.Null(await shop.Get<LinkDoor>().OpenAsync(made.Token));
+        Assert.Null(await shop.Get<LinkShelf>().OpenAsync(made.Token));
     }
 
     [Fact]
@@ -43,8 +43,8 @@ public sealed class LinkDoorTests : IAsyncLifetime
 
         Assert.Null(await shop.Get<LinkDesk>().RevokeAsync((await shop.Get<LinkDesk>().OfAsync(bench.Car))[1].Id));
 
-        Assert.Null(await shop.Get<LinkDoor>().OpenAsync(first.Token));
-        Assert.Equal(bench.Car, await shop.Get<LinkDoor>().OpenAsync(second.Token));
+        Assert.Null(await shop.Get<LinkShelf>().OpenAsync(first.Token));
+        Assert.Equal(bench.Car, await shop.Get<LinkShelf>().OpenAsync(second.Token));
     }
 
     [Theory]

@@ -9,7 +9,7 @@ namespace ShopJobs.Web.Components.Step;
 
 /// <summary>What the keypad's script needs to know of the cell that is next.</summary>
 /// <param name="Typed">Run-down torque typed for this cell and not recorded yet.</param>
-public sealed record CellSheet(StepScene Scene, Cell Cell, ToolOffer Tool, RunDownTyped? Typed = null)
+public sealed record KeypadCell(StepScene Scene, Cell Cell, ToolOffer Tool, RunDownTyped? Typed = null)
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 

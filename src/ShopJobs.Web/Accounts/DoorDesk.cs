@@ -5,7 +5,7 @@ using ShopJobs.Web.Data.People;
 namespace ShopJobs.Web.Accounts;
 
 /// <summary>Writes what the lead should hear about.</summary>
-internal static class DoorBook
+internal static class DoorDesk
 {
     /// <summary>Adds a note to a context the caller saves, so that it is stored together with what it tells.</summary>
     internal static void Note(

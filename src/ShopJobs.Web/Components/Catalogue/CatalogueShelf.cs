@@ -12,7 +12,7 @@ using ShopJobs.Web.Desk;
 namespace ShopJobs.Web.Components.Catalogue;
 
 /// <summary>Lists every page of the app, each in the states that something in this shop is in. A new page adds its line.</summary>
-public sealed class CatalogueBook(IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who)
+public sealed class CatalogueShelf(IDbContextFactory<ShopDbContext> database, CarDesk desk, WhoIsHere who)
 {
     private const string Doors = "Doors", Shop = "The shop", People = "People and places", OneCar = "One car", Jobs = "Jobs and parts", Procedures = "Procedures",
         Tools = "Torque tools and instruments", Bench = "Bench", Odd = "When something is wrong";
