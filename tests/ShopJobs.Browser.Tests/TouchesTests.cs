@@ -76,7 +76,7 @@ public sealed class TouchesTests(ITestOutputHelper output) : OneTabletTests
         await page.Locator(".tick").ClickAsync();
         await touches.OpenAsync(page.GetByRole(AriaRole.Button, new() { Name = "WITNESS: I checked" }), DemoPeople.Engines);
         // Five marks are looked at before the PIN; whoever does not gets a word to read first.
-        await page.WaitForTimeoutAsync(6000);
+        Shop.Time.Advance(TimeSpan.FromSeconds(6));
         await touches.PinAsync(DemoPeople.Engines);
         await page.Locator(".sign-dialog", new() { HasText = "SIGN: done by me" }).WaitForAsync();
         await touches.PinAsync(DemoPeople.Chassis);

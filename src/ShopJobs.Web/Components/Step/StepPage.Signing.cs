@@ -9,11 +9,16 @@ namespace ShopJobs.Web.Components.Step;
 public sealed partial class StepPage
 {
     private string? signedNow;
+    private bool finishing;
+    private bool goingOn;
+
+    // Between the last touch of a step and the page of the next one nothing is drawn that is gone again at once.
+    protected override bool ShouldRender() => !goingOn;
 
     private async Task SignAsync(StepAnswers answers)
     {
         var signed = StepDialogs.Signed(scene!);
-        await OnceAsync(async () =>
+        await FinishingAsync(async () =>
         {
             answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToSign(scene, answers));
             await ForgetAsync();
@@ -29,13 +34,26 @@ public sealed partial class StepPage
 
     private async Task FinishAsync(StepAnswers answers)
     {
-        await OnceAsync(async () =>
+        await FinishingAsync(async () =>
         {
             answer = await desk.RunAsync(scene!.Car.Id, new FinishStep(scene.Job.Id, scene.Step.Id, answers.Ticks, answers.Values));
             await ForgetAsync();
         });
         GoOn();
     }
+
+    private Task FinishingAsync(Func<Task> act) => OnceAsync(async () =>
+    {
+        finishing = true;
+        try
+        {
+            await act();
+        }
+        finally
+        {
+            finishing = false;
+        }
+    });
 
     // Whoever signs a step, or says that it is done, goes on: the page is that of the next step at once, with the same tool in hand.
     private bool GoOn()
@@ -45,6 +63,7 @@ public sealed partial class StepPage
             return false;
         }
 
+        goingOn = true;
         var tool = chosen is { } inHand ? $"?tool={inHand.Value}" : "";
         navigation.NavigateTo(Links.Step(scene.Car.Id, scene.Job.Id, onward.Id) + tool);
         return true;

@@ -79,7 +79,14 @@ public sealed partial class StepPage(
         typed.Clear();
         chosen = Guid.TryParse(ToolInHand, out var tool) ? new ToolId(tool) : null;
         runDown = RunDownTyped.Read(RunDownRead);
-        await ReadAsync();
+        try
+        {
+            await ReadNowAsync();
+        }
+        finally
+        {
+            goingOn = false;
+        }
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -95,10 +102,20 @@ public sealed partial class StepPage(
 
     protected override bool Matters(LogbookNotice notice) => notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Car;
 
-    protected override async Task ReadAsync()
+    // What is being signed or finished is read when that is done.
+    protected override Task ReadAsync() => finishing ? Task.CompletedTask : ReadNowAsync();
+
+    private async Task ReadNowAsync()
     {
+        var asked = shownFor;
         // Locked, or signed in again on another page: what is drawn stays until somebody is here again.
-        scene = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step) ?? (drawn == shownFor ? scene : null);
+        var read = await desk.SceneAsync(new CarId(Car), new JobId(Job), Step) ?? (drawn == shownFor ? scene : null);
+        if (asked != shownFor)
+        {
+            return;
+        }
+
+        scene = read;
         drawn = shownFor;
         offers = scene is { Next: NextAction.PullNow { Cell: var cell } }
             ? ToolOffer.For(scene.Reading, scene.Job, cell, runDown?.IsFor(cell) == true ? runDown.Value : null)
