@@ -68,7 +68,7 @@ public sealed class DeviceWheelTests : OneTabletTests
         await page.KeepAsync("device-stage-done");
         await page.Locator(".sign-button:not([disabled])").SignWithAsync(page, DemoPeople.Chassis, "SIGN");
         await page.Locator("[data-kind=signed]").WaitForAsync();
-        await screen.OpenAsync($"lower@{Place}");
+        await screen.OpenAsync("lower");
         await screen.AnswerAsync();
         foreach (var said in await page.Locator(".stage-ahead button.report-main").AllAsync())
         {

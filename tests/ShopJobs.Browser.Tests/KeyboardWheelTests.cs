@@ -83,7 +83,7 @@ public sealed class KeyboardWheelTests : OneTabletTests
         }
     }
 
-    private static ILocator Reports(IPage page) => page.Locator(".opens-one button.report-main:not([disabled]), .group-report > button.report-main:not([disabled])");
+    private static ILocator Reports(IPage page) => page.Locator(".step-next :not(.condition-asked) > button.report-main:not([disabled])");
 
     private static async Task DoneAsync(IPage page, KeyboardHands hands, string next)
     {

@@ -64,8 +64,8 @@ public sealed partial class StepPage(
 
     private RunDownTyped? Typed => scene is { Next: NextAction.PullNow { Cell: var cell } } && runDown?.IsFor(cell) == true ? runDown : null;
 
-    // Once its joints are done, what is to be ticked and measured stands first.
-    private bool IsReadFirst => scene is { Next: NextAction.Done or NextAction.Look, Step.Work.Count: > 0 };
+    // Once its joints are done, what is to be ticked and measured stands first; with nothing of both the picture stays where it is.
+    private bool IsReadFirst => scene is { Next: NextAction.Done or NextAction.Look, Step: { Work.Count: > 0, Step: { Ticks.Count: > 0 } or { Measures.Count: > 0 } } };
 
     protected override async Task OnParametersSetAsync()
     {
