@@ -38,7 +38,7 @@ public sealed class AfterTheFirstDriveTests : OneTabletTests
         await lead.OpenAsync($"/cars/{car.Value}/visit");
         await lead.Locator("#come-in-km").FillAsync("48290");
         await lead.Locator("#come-in-why").FillAsync("Re-torque after the first drive");
-        await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Floor place") }).First.ClickAsync();
+        await lead.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Floor space") }).First.ClickAsync();
         await lead.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await lead.GetByText("Here since").First.WaitForAsync();
         await lead.OpenAsync($"/cars/{car.Value}/re-torque");

@@ -72,7 +72,7 @@ public sealed class BrakesByHandTests : OneTabletTests
     private static async Task NotRolledAsync(IPage page, CarId car)
     {
         await page.OpenAsync($"/cars/{car.Value}/visit");
-        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Floor place") }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^Floor space") }).First.ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new Regex("^MOVE IT") }).ClickAsync();
         await page.Locator("#move-refused:visible p").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("not-rolled-before-the-pedal-is-held");

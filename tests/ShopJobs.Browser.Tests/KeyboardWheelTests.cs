@@ -14,8 +14,9 @@ public sealed class KeyboardWheelTests : OneTabletTests
     // After the last nut nothing is next: then there is nothing to wait for.
     private const string NextIsSaidAndHasTheFocus = """
         () => {
-          const next = document.querySelector('.work-which')?.textContent.trim().replace(/\s+/g, ' ');
-          return !next || document.querySelector('#said-aloud').textContent.includes(next) && document.activeElement.matches('[data-keypad-click]');
+          const pulling = document.querySelector('.work-keys');
+          const next = pulling ? document.querySelector('.work-which').textContent.trim().replace(/\s+/g, ' ') : '';
+          return !pulling ? document.activeElement.matches('.step-next *') : document.querySelector('#said-aloud').textContent.includes(next) && document.activeElement.matches('[data-keypad-click]');
         }
         """;
 

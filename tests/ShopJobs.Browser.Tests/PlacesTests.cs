@@ -64,9 +64,9 @@ public sealed class PlacesTests : OneTabletTests
         // Empty, it goes out of use: offered no more, found in the book, and brought back.
         var silver = await Shop.CarAsync("Silver");
         await page.OpenAsync($"/cars/{silver.Value}/visit");
-        await PlaceAsync(page, "Floor place");
+        await PlaceAsync(page, "Floor space");
         await Press(page, "MOVE IT TO FLOOR PLACE");
-        await page.GetByText(new Regex("^Here since .*, Floor place")).First.WaitForAsync();
+        await page.GetByText(new Regex("^Here since .*, Floor space")).First.WaitForAsync();
         await page.OpenAsync("/people");
         await page.GetByRole(AriaRole.Link, new() { Name = "Edit Rig lift" }).ClickAsync();
         await Press(page, "Take it out of use");
@@ -79,7 +79,7 @@ public sealed class PlacesTests : OneTabletTests
         await page.OpenAsync("/");
         Assert.Equal(0, await page.GetByRole(AriaRole.Region, new() { Name = "Rig lift" }).CountAsync());
         await page.OpenAsync($"/cars/{silver.Value}/logbook");
-        await page.Locator(".entry-what > p", new() { HasText = "Moved from Rig lift to Floor place." }).WaitForAsync();
+        await page.Locator(".entry-what > p", new() { HasText = "Moved from Rig lift to Floor space." }).WaitForAsync();
         await page.Locator(".entry-what > p", new() { HasText = "it is at Rig lift." }).WaitForAsync();
         await page.IsAccessibleAsync("logbook-places");
 

@@ -37,7 +37,7 @@ public sealed class VisitTests : OneTabletTests
         await PlaceAsync(page, "Lift B");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await page.GetByText("Refused. Orange is there.").WaitForAsync();
-        await PlaceAsync(page, "Floor place");
+        await PlaceAsync(page, "Floor space");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await page.GetByText("Here since").First.WaitForAsync();
         Assert.Equal((61_000m, true), (Shop.Read(car).State.Odometer!.Value, Shop.Read(car).State.Visit!.IsOpen));
@@ -89,7 +89,7 @@ public sealed class VisitTests : OneTabletTests
         await page.OpenAsync(visit);
         await page.Locator("#come-in-km").FillAsync("12");
         await page.Locator("#come-in-why").FillAsync("Back with its wheel");
-        await PlaceAsync(page, "Floor place");
+        await PlaceAsync(page, "Floor space");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await page.GetByText("It was at 61001 km before").WaitForAsync();
         await page.Locator("#come-in-km-why").FillAsync("New instrument");
@@ -107,7 +107,7 @@ public sealed class VisitTests : OneTabletTests
         await page.Locator(".visit-joints").GetByText("opened").First.WaitForAsync();
         await page.IsAccessibleEverywhereAsync("car-visits");
         await page.OpenAsync($"/cars/{car.Value}/logbook");
-        await page.Locator(".entry-what > p", new() { HasText = "Recorded that the car was moved from Floor place to Outside, though it was not to be moved" }).First.WaitForAsync();
+        await page.Locator(".entry-what > p", new() { HasText = "Recorded that the car was moved from Floor space to Outside, though it was not to be moved" }).First.WaitForAsync();
         Assert.Equal([], Shop.VerifyAll());
     }
 

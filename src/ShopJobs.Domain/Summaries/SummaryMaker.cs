@@ -57,5 +57,8 @@ public static class SummaryMaker
 
     private static DrawnJoint Drawn(SummarySubject car, IGrouping<Joint, PositionBook> joint) => new(
         joint.Key.Key, joint.Key.Place, car.KindName(joint.Key.Key),
-        [.. joint.OrderBy(book => book.Position.Number).Select(book => car.State.StateOf(book.Position, car.Now.Tool))]);
+        [.. joint.OrderBy(book => book.Position.Number).Select(book => car.State.StateOf(book.Position, car.Now.Tool))])
+    {
+        System = car.Now.Register.Kinds.GetValueOrDefault(joint.Key.Key)?.System,
+    };
 }

@@ -43,7 +43,12 @@ public sealed record ComeBack(string What, string When, DateOnly? By);
 /// <summary>A joint as the page draws it, kept as it was when the page was issued.</summary>
 /// <param name="Key">Key of its kind in the joint register.</param>
 /// <param name="States">State of each fastener, from number 1.</param>
-public sealed record DrawnJoint(string Key, string Place, string Name, IReadOnlyList<PositionState> States);
+public sealed record DrawnJoint(string Key, string Place, string Name, IReadOnlyList<PositionState> States)
+{
+    /// <summary>The system of the car it belongs to, by the register, as "wheels"; null in older pages.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? System { get; init; }
+}
 
 /// <summary>One job in the customer's words.</summary>
 /// <param name="Title">"Wheels fitted, all four"; what the procedure is called where it is not finished, or says nothing to the customer.</param>

@@ -108,6 +108,7 @@ public sealed class SummaryFirstScreenTests
 
         Assert.Equal(Enumerable.Repeat(PositionState.Checked, 5), Assert.Single(drawn, joint => (joint.Key, joint.Place) == (TestRegister.Nut, TestRegister.Left)).States);
         Assert.All(drawn.Where(joint => joint.Key == TestRegister.BarLink).SelectMany(joint => joint.States), state => Assert.Equal(PositionState.AsFound, state));
+        Assert.All(drawn, joint => Assert.Equal(car.Register.Kinds[joint.Key].System, joint.System));
         Assert.Equal(car.Register.Kinds.Values.Where(kind => !kind.Temporary).Sum(kind => kind.AllPositions().Count()), drawn.Sum(joint => joint.States.Count));
     }
 

@@ -240,7 +240,7 @@ public sealed class OlderDatabaseTests : IDisposable
         await using var shop = await NewContextAsync();
         Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
         Assert.Equal(
-            [("LiftA", "Lift A", PlaceKind.Lift), ("LiftB", "Lift B", PlaceKind.Lift), ("Floor", "Floor place", PlaceKind.Floor), ("Outside", "Outside", PlaceKind.Outside)],
+            [("LiftA", "Lift A", PlaceKind.Lift), ("LiftB", "Lift B", PlaceKind.Lift), ("Floor", "Floor space", PlaceKind.Floor), ("Outside", "Outside", PlaceKind.Outside)],
             (await shop.Places.OrderBy(place => place.Rank).ToListAsync()).Select(place => (place.Key, place.Name, place.Kind)));
         Assert.All(await shop.Places.ToListAsync(), place => Assert.Null(place.RetiredAt));
         var reading = services.GetRequiredService<CarDesk>().Read(car, null);

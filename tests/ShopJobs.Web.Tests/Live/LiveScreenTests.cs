@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using ShopJobs.Domain.Logbook;
@@ -145,6 +146,21 @@ public sealed class LiveScreenTests : BunitContext
 
         page.WaitForAssertion(() => Assert.Equal("the disk is full", page.Markup), Patience);
         Assert.Empty(log.Failures);
+    }
+
+    [Fact]
+    public void What_is_drawn_stays_where_the_database_can_not_be_read_and_is_read_at_the_next_notice()
+    {
+        var page = Render<Frame>(frame => frame.AddChildContent<CarBoard>());
+        ListenAfterIt();
+        source.Fail(new SqliteException("busy", 5));
+
+        Publish(LogbookOnDisk.Car);
+        page.WaitForAssertion(() => Assert.Single(log.Failures), Patience);
+        Assert.Equal("readings: 0", page.Markup);
+
+        Publish(LogbookOnDisk.Car);
+        page.WaitForAssertion(() => Assert.Equal("readings: 1", page.Markup), Patience);
     }
 
     [Fact]

@@ -36,14 +36,14 @@ public sealed class PlaceDeskTests : IAsyncLifetime
 
     [Fact]
     public async Task A_new_shop_starts_with_two_lifts_a_floor_place_and_outside() => Assert.Equal(
-        [("Lift A", PlaceKind.Lift), ("Lift B", PlaceKind.Lift), ("Floor place", PlaceKind.Floor), ("Outside", PlaceKind.Outside)],
+        [("Lift A", PlaceKind.Lift), ("Lift B", PlaceKind.Lift), ("Floor space", PlaceKind.Floor), ("Outside", PlaceKind.Outside)],
         (await Desk.AllAsync()).Select(place => (place.Name, place.Kind)));
 
     [Fact]
     public async Task A_lift_that_the_shop_added_holds_one_car_like_any_other()
     {
         Assert.Null(await Desk.SaveAsync(liftC));
-        Assert.Equal(["Lift A", "Lift B", "Lift C", "Floor place", "Outside"], (await Desk.AllAsync()).Select(place => place.Name));
+        Assert.Equal(["Lift A", "Lift B", "Lift C", "Floor space", "Outside"], (await Desk.AllAsync()).Select(place => place.Name));
         Assert.True((await MoveAsync("White", liftC.Key)).Recorded);
 
         var refused = await MoveAsync("Grey", liftC.Key);
@@ -66,12 +66,12 @@ public sealed class PlaceDeskTests : IAsyncLifetime
         (form.Name, form.After) = (" Rig lift ", "");
         Assert.Null(await Desk.SaveAsync(form));
 
-        Assert.Equal(["Rig lift", "Lift A", "Lift B", "Floor place", "Outside"], Read(white).Now.Places.InUse.Select(place => place.Name));
+        Assert.Equal(["Rig lift", "Lift A", "Lift B", "Floor space", "Outside"], Read(white).Now.Places.InUse.Select(place => place.Name));
         Assert.EndsWith(", Rig lift", Whereabouts.Of(white, Read(white), shop.Get<ShopClock>()).Words, StringComparison.Ordinal);
         var bay = Bay.Of(await shop.Get<FloorBoard>().ReadAsync())[0];
         Assert.Equal(("Rig lift", "White"), (bay.Name, Assert.Single(bay.Cars).Car.Name));
         var book = await shop.Get<LogbookShelf>().ReadAsync(Folders.LogbookOf(white.Id), null);
-        Assert.Equal("Moved from Floor place to Rig lift.", book!.Lines[0].Words);
+        Assert.Equal("Moved from Floor space to Rig lift.", book!.Lines[0].Words);
         Assert.Equal(before, Read(white).HeadHash);
     }
 
@@ -122,7 +122,7 @@ public sealed class PlaceDeskTests : IAsyncLifetime
         var refused = await MoveAsync("White", liftC.Key);
         Assert.Equal(("Lift C is not in use", HoldReason.PlaceNotInUse), (Assert.Single(refused.Reasons).Words, refused.Reasons[0].Reason));
         var book = await shop.Get<LogbookShelf>().ReadAsync(Folders.LogbookOf(white.Id), null);
-        Assert.Equal(["Moved from Lift C to Floor place.", "Moved from Floor place to Lift C."], book!.Lines.Take(2).Select(line => line.Words));
+        Assert.Equal(["Moved from Lift C to Floor space.", "Moved from Floor space to Lift C."], book!.Lines.Take(2).Select(line => line.Words));
         Assert.Contains("out of use: bring it back", (await Desk.SaveAsync(new PlaceForm { Name = "LIFT C", Kind = nameof(PlaceKind.Lift) }))!.Words, StringComparison.Ordinal);
 
         Assert.Null(await Desk.RetireAsync(liftC.Key, retired: false));
@@ -159,7 +159,7 @@ public sealed class PlaceDeskTests : IAsyncLifetime
         await shop.SignInAsync(DemoPeople.Chassis);
         Assert.Equal(new PlaceRefusal("", "People, places and tablets are the lead's to change. Sign in as the lead."), await Desk.SaveAsync(liftC));
         Assert.Contains("the lead's to change", await Desk.RetireAsync("Floor", retired: true), StringComparison.Ordinal);
-        Assert.Equal(["Lift A", "Lift 2", "Floor place", "Outside"], (await Desk.AllAsync()).Select(place => place.Name));
+        Assert.Equal(["Lift A", "Lift 2", "Floor space", "Outside"], (await Desk.AllAsync()).Select(place => place.Name));
     }
 
     [Fact]

@@ -52,7 +52,7 @@ public sealed class PlacePageTests : BunitContext, IAsyncLifetime
         await page.Find("form").SubmitAsync(new());
 
         page.WaitForAssertion(() => Assert.EndsWith("/people", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal));
-        Assert.Equal(["Lift A", "Lift C", "Lift B", "Floor place", "Outside"], (await bench.Get<PlaceDesk>().AllAsync()).Select(place => place.Name));
+        Assert.Equal(["Lift A", "Lift C", "Lift B", "Floor space", "Outside"], (await bench.Get<PlaceDesk>().AllAsync()).Select(place => place.Name));
     }
 
     [Fact]
@@ -62,9 +62,9 @@ public sealed class PlacePageTests : BunitContext, IAsyncLifetime
         await page.FindAll("button").Single(button => button.TextContent == "Take it out of use").ClickAsync(new());
         Assert.Null((await RowAsync("Floor")).RetiredAt);
 
-        await page.FindAll("button").Single(button => button.TextContent == "Take Floor place out of use now").ClickAsync(new());
+        await page.FindAll("button").Single(button => button.TextContent == "Take Floor space out of use now").ClickAsync(new());
 
-        page.WaitForAssertion(() => Assert.Contains(page.FindAll("button"), button => button.TextContent == "Bring Floor place back"));
+        page.WaitForAssertion(() => Assert.Contains(page.FindAll("button"), button => button.TextContent == "Bring Floor space back"));
         var list = Render<PlaceList>();
         Assert.Contains("out of use since 12:00", list.FindAll("tbody tr")[^1].TextContent, StringComparison.Ordinal);
         // What is typed is still saved: only the row's revision moved on.

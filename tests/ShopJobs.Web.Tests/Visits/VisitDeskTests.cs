@@ -53,7 +53,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
 
         Assert.True((await ComeInAsync("Floor")).Recorded);
 
-        Assert.Equal(new Whereabouts(true, "Here since 2 Mar 2026, Floor place"), await WhereAsync());
+        Assert.Equal(new Whereabouts(true, "Here since 2 Mar 2026, Floor space"), await WhereAsync());
         Assert.True(await IsOnFloorAsync());
         var reading = shop.Get<CarDesk>().Read(silver, null);
         Assert.Equal((49889.664m, DistanceUnit.Mile), (reading.State.Odometer!.Value, reading.Now.Distance));

@@ -74,7 +74,7 @@ public sealed class VisitFormsTests : ScreenBench
         var form = ComeInForm(new CarAtWork());
         await PressAsync(form, "can't be read");
         await form.Find("#come-in-why").InputAsync(new ChangeEventArgs { Value = "It knocks" });
-        await PressAsync(form, "Floor place");
+        await PressAsync(form, "Floor space");
         await form.Find("form").SubmitAsync(new());
         Assert.Empty(run);
 

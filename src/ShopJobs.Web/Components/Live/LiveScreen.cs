@@ -91,9 +91,10 @@ public abstract class LiveScreen : ComponentBase, IDisposable
             await ReadAsync();
             StateHasChanged();
         }
-        catch (Exception e) when (left)
+        catch (Exception e) when (left || StorageFailure.Of(e) is not null)
         {
-            Log.LogWarning(e, "A reading failed after its screen was left");
+            // What is drawn stays, and what was typed into it; the notice of trouble with the disk is the layout's.
+            Log.LogWarning(e, "A screen could not be read again");
         }
         catch (Exception e)
         {

@@ -16,8 +16,8 @@
     if (event.repeat && (event.key === 'Enter' || event.key === ' ') && event.target.closest?.('[data-step] button')) event.preventDefault();
   }, true);
 
-  const next = () => words('.work-which') ? `Next: ${words('.work-which')}`
-    : words(':is(.signed, .trainee-signed) > :first-child') || (drawn('.sign-button') ? 'Nothing is left to do here. Sign.' : words('#sign-holds'));
+  const next = () => words(':is(.signed, .trainee-signed) > :first-child')
+    || (drawn('.sign-button') ? 'Nothing is left to do here. Sign.' : words('#sign-holds') || (words('.work-which') && `Next: ${words('.work-which')}`));
   const look = () => {
     waiting = 0;
     if (!document.querySelector('[data-step]')) { last = ''; return; }

@@ -52,7 +52,7 @@ internal sealed class CarAtWork
     public ShopPlaces Places { get; set; } = new(
     [
         new("LiftA", "Lift A", PlaceKind.Lift), new("LiftB", "Lift B", PlaceKind.Lift),
-        new("Floor", "Floor place", PlaceKind.Floor), new("Outside", "Outside", PlaceKind.Outside),
+        new("Floor", "Floor space", PlaceKind.Floor), new("Outside", "Outside", PlaceKind.Outside),
         new("Booth", "Paint booth", PlaceKind.Floor, InUse: false),
     ]);
 
