@@ -27,6 +27,9 @@ public sealed class AccessTests : OneTabletTests
     // Where nobody is signed in yet: looked at by a test of their own.
     private static readonly string[] Doors = ["/start", "/enrol", "/sign-in"];
 
+    // Of a program in development alone, for whoever works on it: CataloguePicturesTests looks at it.
+    private static readonly string[] ForContributors = ["/catalogue"];
+
     // Also with the id of a car that is not in the book: the page is its refusal alone.
     private static readonly string[] Absent =
         ["/cars/{Id:guid}", "/cars/{Id:guid}/held", "/cars/{Id:guid}/joints", "/cars/{Id:guid}/results", "/cars/{Id:guid}/visit", "/cars/{Id:guid}/release", "/cars/{Id:guid}/re-torque"];
@@ -39,7 +42,7 @@ public sealed class AccessTests : OneTabletTests
         var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         var visits = await VisitsAsync(page);
         var routes = typeof(BenchCard).Assembly.GetTypes().SelectMany(type => type.GetCustomAttributes<RouteAttribute>()).Select(route => route.Template);
-        Assert.Equal(routes.Order(StringComparer.Ordinal), visits.Select(visit => visit.Route).Concat(Doors).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(routes.Order(StringComparer.Ordinal), visits.Select(visit => visit.Route).Concat(Doors).Concat(ForContributors).Distinct().Order(StringComparer.Ordinal));
 
         foreach (var (route, address) in visits)
         {
@@ -72,12 +75,12 @@ public sealed class AccessTests : OneTabletTests
         [
             ("More menu", "/", [".top-bar-more-button"], "#more-nav"),
             ("joint", $"/cars/{orange}/held", [], "h1"),
-            ("start a job", $"/cars/{orange}", ["main button:has-text('Put a procedure on the car'), main button:has-text('Start a job')"], ".start-job"),
+            ("start a job", $"/cars/{orange}", ["main button:has-text('Start a job')"], ".start-job"),
             ("take a release back", $"/cars/{white}/release", ["text=Take this release back", "text=No, it never left"], "#road"),
             ("correct an entry", $"/cars/{orange}/logbook", ["text=Correct >> nth=0"], "textarea"),
             ("hold", (await StepsAsync(page, orange.ToString())).First().Address, ["button:has-text('HOLD') >> nth=0"], ".sign-dialog"),
             ("this step is wrong", (await StepsAsync(page, orange.ToString())).First().Address, ["text=This step is wrong >> nth=0"], "main"),
-            ("a tool in doubt", "/tools", ["main a:has-text('W7') >> nth=0", "main :is(a, button):is(:has-text('Raise doubt'), :has-text('Suspect')) >> nth=0"], "#reason"),
+            ("a tool in doubt", "/tools", ["main a[aria-label='View W7']", "main button:has-text('Suspect') >> nth=0"], "#reason"),
         ];
         foreach (var (name, address, touched, seen) in states)
         {

@@ -102,8 +102,8 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         var orange = $"/cars/{(await shop.CarAsync("Orange")).Value}";
         var white = $"/cars/{(await shop.CarAsync("White")).Value}";
         var blue = $"/cars/{(await shop.CarAsync("Blue")).Value}";
-        var tool = await HrefAsync(page, "/tools", "a[href^='/tools/']:has-text('W7')");
-        var gauge = await HrefAsync(page, "/instruments", "a[href^='/instruments/']:has-text('G1')");
+        var tool = await HrefAsync(page, "/tools", "a[aria-label='View W7']");
+        var gauge = await HrefAsync(page, "/instruments", "a[aria-label='View G1']");
         var person = await HrefAsync(page, "/people", $"a[href^='/people/']:has-text('{DemoPeople.Chassis.Name}')");
         var customer = await HrefAsync(page, "/cars", "a[href^='/customers/']:not([href$='/new'])");
         var options = (await HrefAsync(page, blue, "a[href*='/options/']")).Split('?')[0];
@@ -111,11 +111,11 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         [
             new("/customers/new"), new(customer), new("/cars/new"), new($"{blue}/change"), new("/people/new"), new(person),
             new("/people/places/new"), new("/people/places/LiftA"), new("/tools/new"), new($"{tool}/change"), new($"{tool}/calibrate"),
-            new(tool, "Raise doubt"), new("/instruments"), new(gauge, "Describe it anew"), new(gauge, "Raise doubt"), new("/my-pin"),
+            new(tool, "Suspect"), new("/instruments"), new(gauge, "Edit details"), new(gauge, "Suspect"), new("/my-pin"),
             new("/open-joints", "Mark it sooner or later"),
             new($"{orange}/logbook", "Correct", "The value was typed wrong: restate it"),
             new(orange, "End, hold or cancel", "Put it on hold"), new($"{orange}?joint=wheel.nut&place=front-left#joint"),
-            new(orange, "Put a procedure on the car"),
+            new(orange, "Start a job"),
             new($"{white}/release", "Take this release back"),
             new($"{white}/summary"), new($"{white}/re-torque", "W7"), new($"{orange}/visit", "On a trailer"), new($"{white}/visit", "Driven"), new($"{orange}/joints"),
             new($"{orange}/results", "Record it"), new($"{options}/new"), new($"{options}/stacks/new"),

@@ -75,6 +75,7 @@ public sealed class CardPlanTests
         Assert.StartsWith("That is before the card was printed", CardPlan.Of(Facts() with { PrintedAt = bench.Car.Now.AddHours(1) }, Whole()).Wrong["card-time"], StringComparison.Ordinal);
         Assert.Contains("after the time on the paper", CardPlan.Of(Facts() with { PrintedAt = CarAtWork.Start, Moment = CarAtWork.Start }, Whole()).Wrong["card-time"], StringComparison.Ordinal);
         Assert.StartsWith("What it was set to", Wrong(typed => Stage(typed).Setting = "tight").Values.Single(), StringComparison.Ordinal);
+        Assert.StartsWith("Tick the fasteners", Wrong(typed => Array.Clear(Stage(typed).Done)).Values.Single(), StringComparison.Ordinal);
         Assert.StartsWith("Nothing of this step", CardPlan.Of(Facts(), new TypedCard { Number = Facts().Card!, IsOwn = true, Time = "14:20" }).Wrong["card-nothing"], StringComparison.Ordinal);
     }
 

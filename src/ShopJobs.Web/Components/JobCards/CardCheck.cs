@@ -49,6 +49,11 @@ internal static class CardCheck
                 }
             }
 
+            if (group.Stages[stage.Number] is { IsEmpty: true, Setting: var setting } && setting.Trim().Length > 0)
+            {
+                wrong[CardFields.Setting(instance, stage)] = "Tick the fasteners that were pulled at it, or empty this field.";
+            }
+
             if (group.Stages[stage.Number] is { IsEmpty: false } done && CardFields.ToolOf(facts.Reading, done) is { } tool && tool.Kind.Evidence(stage) == TorqueKind.SettingConfirmed
                 && !EnteredTorque.TryParse(done.Setting, tool.Unit, out _, out var problem))
             {
