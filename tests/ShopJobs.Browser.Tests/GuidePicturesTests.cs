@@ -6,8 +6,8 @@ using ShopJobs.Web.Demo;
 namespace ShopJobs.Browser.Tests;
 
 /// <summary>
-/// The pictures of the docs, taken at one wheel of the demo shop: <c>test-output/guide-*.png</c>, copied to <c>docs/pictures</c> when a screen
-/// has changed.
+/// The pictures of the docs, taken at one wheel of the demo shop: <c>test-output/guide-*.png</c>, which are copied to <c>docs/pictures</c>
+/// when a screen has changed.
 /// </summary>
 [Trait("Takes", "long")]
 public sealed class GuidePicturesTests : OneTabletTests
