@@ -21,9 +21,9 @@ public static class NextWords
         NextAction.Stopped stopped => $"{now.Name(stopped.Position)} is held: the lead decides",
         NextAction.Countersign { Pulls: var pulls } countersign => string.Create(
             CultureInfo.InvariantCulture,
-            $"Somebody with the right who stood by countersigns {pulls.Count} {(pulls.Count == 1 ? "pull" : "pulls")} on {countersign.Instance.Group.Name} {countersign.Instance.Place}"),
+            $"Somebody with the right who stood by countersigns {pulls.Count} {(pulls.Count == 1 ? "pull" : "pulls")} on {NameOf(countersign.Instance)}"),
         NextAction.CountersignStep => "Signed by a trainee: somebody who may record and stood by countersigns it",
-        NextAction.Look look => $"A witness checks {look.Instance.Group.Name} {look.Instance.Place}{StageOf(look.Instance.Group, look.Stage)}",
+        NextAction.Look look => $"A witness checks {NameOf(look.Instance)}{StageOf(look.Instance.Group, look.Stage)}",
         _ => "Look the step over and sign it",
     };
 
@@ -40,6 +40,15 @@ public static class NextWords
         TakeOffReason.JamNuts => "take the jam nuts off: hold the inner, undo the outer",
         _ => throw new ArgumentOutOfRangeException(nameof(why), why, "This reason has no words."),
     };
+
+    /// <summary>A group at its place, inside a sentence: "wheel nuts front-left"; an abbreviation keeps its capitals.</summary>
+    public static string NameOf(GroupInstance instance)
+    {
+        ArgumentNullException.ThrowIfNull(instance);
+        var name = instance.Group.Name;
+        var isWord = name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]);
+        return $"{(isWord ? char.ToLowerInvariant(name[0]) + name[1..] : name)} {instance.Place}";
+    }
 
     /// <summary>", stage 2 of 3", or nothing where there is one stage.</summary>
     public static string StageOf(JointGroup group, Stage stage)

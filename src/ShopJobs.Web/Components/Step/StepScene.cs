@@ -89,13 +89,7 @@ public sealed record StepScene(
     public string NameOf(PersonId person) => Names.GetValueOrDefault(person, "somebody");
 
     /// <summary>A group at its place, inside a sentence: "wheel nuts front-left".</summary>
-    public static string NameOf(GroupInstance instance)
-    {
-        ArgumentNullException.ThrowIfNull(instance);
-        var name = instance.Group.Name;
-        var isWord = name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]);
-        return $"{(isWord ? char.ToLowerInvariant(name[0]) + name[1..] : name)} {instance.Place}";
-    }
+    public static string NameOf(GroupInstance instance) => NextWords.NameOf(instance);
 
     /// <summary>
     /// The group whose picture stands on the screen: that of the next action, else the first lasting one. Jam nuts are drawn as the
