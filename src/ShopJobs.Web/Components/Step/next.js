@@ -4,6 +4,7 @@
   const NEXT = ['[data-keypad-click]', '[data-keypad-set]', '.condition-asked button.report-main', 'button.report-main', '.finish-button', '.next-main', '.sign-button', '.go-on .button-main', '.tick input:not(:checked)'];
   const shown = element => element?.checkVisibility({ visibilityProperty: true }) ?? false;
   const drawn = selector => [...document.querySelectorAll(selector)].find(shown);
+  const usable = selector => [...document.querySelectorAll(selector)].find(element => shown(element) && !element.closest('[inert]'));
   const region = Object.assign(document.createElement('p'), { id: 'said-aloud', className: 'visually-hidden' });
   region.setAttribute('role', 'status');
   document.body.append(region);
@@ -27,9 +28,9 @@
     const lost = held && (!held.isConnected || held.disabled) && document.activeElement === document.body && !document.querySelector('.mud-dialog, dialog[open]');
     if (!lost) return;
     // What is out of use while a report is on its way comes back: it is waited for, and nothing else takes the focus meanwhile.
-    const on = held.isConnected && !held.disabled ? held : NEXT.map(drawn).find(Boolean);
+    const on = held.isConnected && !held.disabled ? held : NEXT.map(usable).find(Boolean);
     if (on && !on.disabled) on.focus({ preventScroll: true });
   };
   new MutationObserver(() => { waiting ||= setTimeout(look, 100); })
-    .observe(document.documentElement, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ['disabled'] });
+    .observe(document.documentElement, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ['disabled', 'inert'] });
 })();
