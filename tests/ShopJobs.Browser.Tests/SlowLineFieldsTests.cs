@@ -104,7 +104,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         var blue = $"/cars/{(await shop.CarAsync("Blue")).Value}";
         var tool = await HrefAsync(page, "/tools", "a[aria-label='View W7']");
         var gauge = await HrefAsync(page, "/instruments", "a[aria-label='View G1']");
-        var person = await HrefAsync(page, "/people", $"a[href^='/people/']:has-text('{DemoPeople.Chassis.Name}')");
+        var person = await HrefAsync(page, "/people", $"a[aria-label='Edit {DemoPeople.Chassis.Name}']");
         var customer = await HrefAsync(page, "/cars", "a[href^='/customers/']:not([href$='/new'])");
         var options = (await HrefAsync(page, blue, "a[href*='/options/']")).Split('?')[0];
         return
