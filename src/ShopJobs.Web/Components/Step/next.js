@@ -4,7 +4,6 @@
   const NEXT = ['[data-keypad-click]', '[data-keypad-set]', '.condition-asked button.report-main', 'button.report-main', '.finish-button', '.next-main', '.sign-button', '.go-on .button-main', '.tick input:not(:checked)'];
   const shown = element => element?.checkVisibility({ visibilityProperty: true }) ?? false;
   const drawn = selector => [...document.querySelectorAll(selector)].find(shown);
-  const usable = selector => [...document.querySelectorAll(selector)].find(element => shown(element) && !element.closest('[inert]'));
   const region = Object.assign(document.createElement('p'), { id: 'said-aloud', className: 'visually-hidden' });
   region.setAttribute('role', 'status');
   document.body.append(region);
@@ -27,8 +26,9 @@
     last = now || last;
     const lost = held && (!held.isConnected || held.disabled) && document.activeElement === document.body && !document.querySelector('.mud-dialog, dialog[open]');
     if (!lost) return;
-    // What is out of use while a report is on its way comes back: it is waited for, and nothing else takes the focus meanwhile.
-    const on = held.isConnected && !held.disabled ? held : NEXT.map(usable).find(Boolean);
+    // What is out of use while a report is on its way, or rests after a touch, comes back: it is waited for, and nothing else takes the focus.
+    if (document.querySelector('[data-settles][inert]')) return;
+    const on = held.isConnected && !held.disabled ? held : NEXT.map(drawn).find(Boolean);
     if (on && !on.disabled) on.focus({ preventScroll: true });
   };
   new MutationObserver(() => { waiting ||= setTimeout(look, 100); })
