@@ -153,7 +153,15 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         var hand = new SlowTyping(await at.Tablet.NewPageAsync(), at.Line);
         while (places.TryDequeue(out var place))
         {
-            await hand.OpenAsync(place.Address, hasLine: true, place.First);
+            try
+            {
+                await hand.OpenAsync(place.Address, hasLine: true, place.First);
+            }
+            catch (TimeoutException late)
+            {
+                throw new TimeoutException($"{place.Address} did not open.", late);
+            }
+
             await hand.TypeAsync(place.Under);
             foreach (var words in place.Touched)
             {
