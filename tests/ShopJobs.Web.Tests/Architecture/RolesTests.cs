@@ -14,7 +14,7 @@ public sealed class RolesTests
 
     [Fact]
     public void Sheets_are_parts_of_the_customers_page() =>
-        Assert.Empty(Ending("Sheet").Where(type => type.Namespace != "ShopJobs.Web.Components.Summaries" && type.Name is not ("CarSheet" or "FloorCarSheet" or "JobSheet")));
+        Assert.DoesNotContain(Ending("Sheet"), type => type.Namespace != "ShopJobs.Web.Components.Summaries" && type.Name is not ("CarSheet" or "FloorCarSheet" or "JobSheet"));
 
     [Theory]
     [InlineData("Scene")]
@@ -25,7 +25,7 @@ public sealed class RolesTests
 
     [Fact]
     public void A_shelf_writes_through_a_desk_alone() =>
-        Assert.Empty(Ending("Shelf").Where(shelf => shelf.GetConstructors().SelectMany(made => made.GetParameters()).Any(asked => asked.ParameterType == typeof(LogbookWriter))));
+        Assert.DoesNotContain(Ending("Shelf"), shelf => shelf.GetConstructors().SelectMany(made => made.GetParameters()).Any(asked => asked.ParameterType == typeof(LogbookWriter)));
 
     private static IEnumerable<Type> Ending(string end) => Types.Where(type => type.Name.EndsWith(end, StringComparison.Ordinal));
 }
