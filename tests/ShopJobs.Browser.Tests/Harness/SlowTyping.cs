@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace ShopJobs.Browser.Tests.Harness;
@@ -41,7 +42,8 @@ internal sealed class SlowTyping(IPage page, TcpProxy line)
     public async Task TouchAsync(string words)
     {
         line.OneWay = TimeSpan.Zero;
-        await page.GetByText(words, new() { Exact = true }).Locator("visible=true").First.ClickAsync(new() { Timeout = 15_000 });
+        var said = page.GetByText(words, new() { Exact = true }).Or(page.GetByRole(AriaRole.Button, new() { NameRegex = new($"^{Regex.Escape(words)}") }));
+        await said.Locator("visible=true").First.ClickAsync(new() { Timeout = 15_000 });
         await ThereAndBackAsync(2);
     }
 
