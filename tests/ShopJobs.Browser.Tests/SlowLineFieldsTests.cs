@@ -117,7 +117,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
             new($"{white}/release", "Take this release back"),
             new($"{white}/summary"), new($"{white}/re-torque", "W7"), new($"{orange}/visit", "On a trailer"), new($"{white}/visit", "Driven"), new($"{orange}/joints"),
             new($"{orange}/results", "Record it"), new($"{options}/new"), new($"{options}/stacks/new"),
-            new($"{white}/held"), new($"{white}/held/wheel.nut/front-left/1", "USE AS IS"),
+            new($"{white}/held"), new($"{orange}/held/wheel.nut/front-right/5", "REWORK"),
             new("/catalogue?dialog=sign") { Under = ".mud-dialog" },
             new("/catalogue?dialog=hold", "the lot it came from") { Under = ".mud-dialog" },
             new("/catalogue?dialog=undo") { Under = ".mud-dialog" },

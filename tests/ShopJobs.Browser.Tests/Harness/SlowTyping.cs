@@ -60,7 +60,9 @@ internal sealed class SlowTyping(IPage page, TcpProxy line)
             await KeepsAsync(facts, asked => asked.PressSequentiallyAsync(facts.Words, new() { Delay = BetweenKeys }));
             if (facts.Secret)
             {
-                await KeepsAsync(facts, asked => asked.EvaluateAsync(
+                // Short of the last digit, which signs.
+                var tapped = facts with { Most = facts.Words.Length - 1 };
+                await KeepsAsync(tapped, asked => asked.EvaluateAsync(
                     """
                     async (field, [digits, pause]) => {
                         for (const digit of digits) {
@@ -69,7 +71,7 @@ internal sealed class SlowTyping(IPage page, TcpProxy line)
                         }
                     }
                     """,
-                    new object[] { facts.Words, BetweenKeys }));
+                    new object[] { tapped.Words, BetweenKeys }));
             }
         }
     }

@@ -62,7 +62,8 @@ public sealed partial class BenchCardPage(NavigationManager navigation)
     {
         inputs = changed;
         Compute();
-        var address = navigation.ToAbsoluteUri(BenchAddress.Of(card!, inputs)).ToString();
+        // With its escapes, as the browser gives it back: "Uri.ToString" takes some away.
+        var address = navigation.ToAbsoluteUri(BenchAddress.Of(card!, inputs)).AbsoluteUri;
         written.Enqueue(address);
         navigation.NavigateTo(address, new NavigationOptions { ReplaceHistoryEntry = true });
     }
@@ -75,9 +76,10 @@ public sealed partial class BenchCardPage(NavigationManager navigation)
 
     private void FollowAddress(object? sender, LocationChangedEventArgs change)
     {
-        if (written.Contains(change.Location))
+        var location = new Uri(change.Location).AbsoluteUri;
+        if (written.Contains(location))
         {
-            while (written.Dequeue() != change.Location)
+            while (written.Dequeue() != location)
             {
             }
 
