@@ -100,6 +100,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         var orange = $"/cars/{(await shop.CarAsync("Orange")).Value}";
         var white = $"/cars/{(await shop.CarAsync("White")).Value}";
         var blue = $"/cars/{(await shop.CarAsync("Blue")).Value}";
+        var fitUp = (await shop.JobAsync(await shop.CarAsync("Orange"), "fit-up")).Value;
         var tool = await HrefAsync(page, "/tools", "a[aria-label='View W7']");
         var gauge = await HrefAsync(page, "/instruments", "a[aria-label='View G1']");
         var person = await HrefAsync(page, "/people", $"a[aria-label='Edit {DemoPeople.Chassis.Name}']");
@@ -113,7 +114,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
             new("/open-joints", "Mark it sooner or later"),
             new($"{orange}/logbook", "Correct", "The value was typed wrong: restate it"),
             new(orange, "End, hold or cancel", "Put it on hold"), new($"{orange}?joint=wheel.nut&place=front-left#joint"),
-            new(orange, "Start a job"),
+            new(orange, "Start a job", "P4"), new($"{orange}/jobs/{fitUp}/card/enter?step=stage-50@front-left"),
             new($"{white}/release", "Take this release back"),
             new($"{white}/summary"), new($"{white}/re-torque", "W7"), new($"{orange}/visit", "On a trailer"), new($"{white}/visit", "Driven"), new($"{orange}/joints"),
             new($"{orange}/results", "Record it"), new($"{options}/new"), new($"{options}/stacks/new"),
