@@ -32,7 +32,7 @@ public sealed class VisitTests : OneTabletTests
         await page.GetByText("can be read in two ways").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("visit-come-in-refused");
         await page.Locator("#come-in-km").FillAsync("61.000");
-        await page.GetByText("Read as 61000 km.").WaitForAsync();
+        await page.GetByText("Read as 61,000 km.").WaitForAsync();
         await page.Locator("#come-in-why").FillAsync("New wheels before the weekend");
         await PlaceAsync(page, "Lift B");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
@@ -91,7 +91,7 @@ public sealed class VisitTests : OneTabletTests
         await page.Locator("#come-in-why").FillAsync("Back with its wheel");
         await PlaceAsync(page, "Floor space");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
-        await page.GetByText("It was at 61001 km before").WaitForAsync();
+        await page.GetByText("It was at 61,001 km before").WaitForAsync();
         await page.Locator("#come-in-km-why").FillAsync("New instrument");
         await page.GetByRole(AriaRole.Button, new() { Name = "BRING IT IN" }).ClickAsync();
         await page.GetByText("Here since").First.WaitForAsync();

@@ -48,12 +48,14 @@ internal static class Access
     private const string Chosen = """
         () => {
           const marks = element => { const style = getComputedStyle(element); const words = getComputedStyle(element, '::before'); return [style.borderTopWidth, style.borderTopStyle, style.borderTopColor, style.backgroundColor, style.outlineStyle, style.textDecorationLine, words.content].join('|'); };
+          // A radio that the browser draws keeps its dot.
+          const isBrowsers = element => element.type === 'radio' && getComputedStyle(element).appearance !== 'none' && element.offsetWidth > 12 && element.checkVisibility({ opacityProperty: true });
           const pairs = [
             ['[aria-pressed="true"]', '[aria-pressed="false"]', element => element],
             ['a[aria-current]', 'a:not([aria-current])', element => element],
             ['input[type=radio]:checked', 'input[type=radio]:not(:checked)', element => element.matches('.person-tile input') ? element.nextElementSibling : element.closest('label') ?? element],
           ];
-          return pairs.flatMap(([chosen, other, drawn]) => [...document.querySelectorAll(chosen)].filter(element => drawn(element).checkVisibility()).filter(element => {
+          return pairs.flatMap(([chosen, other, drawn]) => [...document.querySelectorAll(chosen)].filter(element => drawn(element).checkVisibility() && !isBrowsers(element)).filter(element => {
             const neighbour = [...(element.closest('ul, ol, fieldset, div, nav')?.parentElement ?? document).querySelectorAll(other)].find(one => drawn(one).className === drawn(element).className && drawn(one).checkVisibility());
             return neighbour && marks(drawn(element)) === marks(drawn(neighbour));
           }).map(element => `${chosen} ${drawn(element).className} “${drawn(element).textContent.trim().slice(0, 30)}”`));

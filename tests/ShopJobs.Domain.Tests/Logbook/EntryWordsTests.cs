@@ -171,7 +171,7 @@ public sealed partial class EntryWordsTests
         var names = Names with { Place = key => key == "LiftA" ? "Lift A" : key };
 
         Assert.Equal(
-            "The car came in, odometer 31000 mi; it is at Lift A.", EntryWords.Of(Samples.OfType<Arrived>().Single(), names));
+            "The car came in, odometer 31,000 mi; it is at Lift A.", EntryWords.Of(Samples.OfType<Arrived>().Single(), names));
         Assert.Equal(
             "The car came in, odometer not read; it is at Lift A.", EntryWords.Of(new Arrived(null, "LiftA", Text) { OdometerWhy = Text }, names));
         Assert.Equal(
@@ -188,10 +188,10 @@ public sealed partial class EntryWordsTests
     {
         var released = Samples.OfType<Released>().Single();
 
-        Assert.Contains("at 48210 km; expires at 48310 km or after", EntryWords.Of(released, Names), StringComparison.Ordinal);
-        Assert.Contains("at 29956.3 mi; expires at 30018.4 mi or after", EntryWords.Of(released, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
+        Assert.Contains("at 48,210 km; expires at 48,310 km or after", EntryWords.Of(released, Names), StringComparison.Ordinal);
+        Assert.Contains("at 29,956.3 mi; expires at 30,018.4 mi or after", EntryWords.Of(released, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
         Assert.Contains(
-            "at 29956 mi;", EntryWords.Of(released with { Odometer = new OdometerReading(29956, DistanceUnit.Mile) }, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
+            "at 29,956 mi;", EntryWords.Of(released with { Odometer = new OdometerReading(29956, DistanceUnit.Mile) }, Names with { Distance = DistanceUnit.Mile }), StringComparison.Ordinal);
     }
 
     [GeneratedRegex("[0-9a-f]{8}-[0-9a-f]{4}|a{64}")]

@@ -112,8 +112,8 @@ public sealed class OdometerTextTests
 
         Assert.Equal(49889.664m, reading.Km);
         Assert.Equal("31000 mi", reading.ToString());
-        Assert.Equal("31000 mi", DistanceUnit.Mile.Say(reading.Km));
-        Assert.Equal("49889.7 km", DistanceUnit.Kilometre.Say(reading.Km));
+        Assert.Equal("31,000 mi", DistanceUnit.Mile.Say(reading.Km));
+        Assert.Equal("49,889.7 km", DistanceUnit.Kilometre.Say(reading.Km));
     }
 
     [Fact]

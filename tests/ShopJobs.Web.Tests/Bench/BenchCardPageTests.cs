@@ -163,6 +163,23 @@ public sealed class BenchCardPageTests : BunitContext
         Assert.StartsWith("95 N·m", Plain(page.Find(".bench-sentence")), StringComparison.Ordinal);
     }
 
+    /// <summary>A blank and a percent sign are escaped in the address: it is this page's own all the same.</summary>
+    [Theory]
+    [InlineData("M12 x", "M12 x1.5")]
+    [InlineData("M12%", "M12%2")]
+    public void An_address_with_escapes_heard_late_does_not_overwrite_what_was_typed_since(string first, string then)
+    {
+        var late = new LateNavigation("http://localhost" + WheelNut);
+        Services.AddSingleton<NavigationManager>(late);
+        var page = Render<BenchCardPage>(parameters => parameters.Add(card => card.Key, "clamp-load"));
+        page.Find("#bench-thread").Input(first);
+        page.Find("#bench-thread").Input(then);
+
+        late.HearNext();
+
+        Assert.Equal(then, page.Find("#bench-thread").GetAttribute("value"));
+    }
+
     [Fact]
     public void Another_address_of_the_same_card_opened_from_outside_is_followed()
     {

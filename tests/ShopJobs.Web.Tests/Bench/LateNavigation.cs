@@ -15,5 +15,5 @@ internal sealed class LateNavigation : NavigationManager
         NotifyLocationChanged(isInterceptedLink: false);
     }
 
-    protected override void NavigateToCore(string uri, NavigationOptions options) => underWay.Enqueue(ToAbsoluteUri(uri).ToString());
+    protected override void NavigateToCore(string uri, NavigationOptions options) => underWay.Enqueue(ToAbsoluteUri(uri).AbsoluteUri);
 }

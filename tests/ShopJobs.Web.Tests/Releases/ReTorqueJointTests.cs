@@ -155,7 +155,7 @@ public sealed class ReTorqueJointTests : ScreenBench
 
     [Fact]
     public void What_is_overdue_says_so() =>
-        Assert.Contains("OVERDUE: was due from 48260 to 48310 km, by 16 Mar 2026", Show(km: 48_311).Markup, StringComparison.Ordinal);
+        Assert.Contains("OVERDUE: was due from 48,260 to 48,310 km, by 16 Mar 2026", Show(km: 48_311).Markup, StringComparison.Ordinal);
 
     [Fact]
     public async Task On_its_last_day_a_trailered_car_is_settled_early_by_the_leads_signature_alone()
@@ -204,7 +204,7 @@ public sealed class ReTorqueJointTests : ScreenBench
         await Button(joint, "NOT MOVED").ClickAsync(new());
 
         Assert.Null(recorded);
-        Assert.Contains("It was at 48210 km before", joint.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("It was at 48,210 km before", joint.Find("[role=alert]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -42,7 +42,7 @@ public sealed class ReleaseCardTests : ScreenBench
 
         var terms = card.Find(".release-terms").TextContent;
         Assert.Contains("9 joints not worked on: as the car came in.", terms, StringComparison.Ordinal);
-        Assert.Contains("Expires at 48310.5 km or after 16 Mar 2026", terms, StringComparison.Ordinal);
+        Assert.Contains("Expires at 48,310.5 km or after 16 Mar 2026", terms, StringComparison.Ordinal);
         Assert.Contains("Ends P5", terms, StringComparison.Ordinal);
         await card.Find("form").SubmitAsync(new());
         Assert.Equal((ReleaseKind.Road, (decimal?)48_210.5m), (asked!.Kind, asked.OdometerKm));
@@ -117,7 +117,7 @@ public sealed class ReleaseCardTests : ScreenBench
         await card.Find("form").SubmitAsync(new());
 
         Assert.Equal(new OdometerReading((decimal)km, DistanceUnit.Kilometre), asked!.Odometer);
-        Assert.Contains($"Odometer {km} km", asked.Shown);
+        Assert.Contains($"Odometer {km:#,##0} km", asked.Shown);
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public sealed class VisitDeskTests : IAsyncLifetime
         Assert.True(await IsOnFloorAsync());
         var reading = shop.Get<CarDesk>().Read(silver, null);
         Assert.Equal((49889.664m, DistanceUnit.Mile), (reading.State.Odometer!.Value, reading.Now.Distance));
-        Assert.Contains("31000 mi", reading.Now.Say(new HoldPoint(HoldReason.OdometerBelowLast) { Km = reading.State.Odometer }).Words, StringComparison.Ordinal);
+        Assert.Contains("31,000 mi", reading.Now.Say(new HoldPoint(HoldReason.OdometerBelowLast) { Km = reading.State.Odometer }).Words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class VisitFormsTests : ScreenBench
     {
         var form = ComeInForm(new CarAtWork());
         await form.Find("#come-in-km").InputAsync(new ChangeEventArgs { Value = "31,000 mi" });
-        Assert.Equal("Read as 31000 mi.", form.Find("#come-in-km-read").TextContent);
+        Assert.Equal("Read as 31,000 mi.", form.Find("#come-in-km-read").TextContent);
         await form.Find("#come-in-why").InputAsync(new ChangeEventArgs { Value = "It knocks" });
         await PressAsync(form, "Lift A");
 

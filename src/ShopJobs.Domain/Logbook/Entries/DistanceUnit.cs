@@ -33,9 +33,9 @@ public static class DistanceUnits
 
     /// <summary>A distance in kilometres, said in this unit to a tenth: "50200 km", "31192.8 mi".</summary>
     public static string Say(this DistanceUnit unit, decimal km) =>
-        string.Create(CultureInfo.InvariantCulture, $"{km / unit.Kilometres():0.#} {unit.Symbol()}");
+        string.Create(CultureInfo.InvariantCulture, $"{km / unit.Kilometres():#,##0.#} {unit.Symbol()}");
 
-    /// <summary>From one distance in kilometres to another, said in this unit: "48260 to 48310 km".</summary>
+    /// <summary>From one distance in kilometres to another, said in this unit: "48,260 to 48,310 km".</summary>
     public static string Say(this DistanceUnit unit, decimal from, decimal to) =>
-        string.Create(CultureInfo.InvariantCulture, $"{from / unit.Kilometres():0.#} to {unit.Say(to)}");
+        string.Create(CultureInfo.InvariantCulture, $"{from / unit.Kilometres():#,##0.#} to {unit.Say(to)}");
 }

@@ -28,7 +28,10 @@ public readonly record struct OdometerReading(decimal Value, DistanceUnit Unit)
         return problem is null;
     }
 
-    /// <summary>Number as entered and unit, for example "31000 mi"; always with a decimal point.</summary>
+    /// <summary>As people read it: "31,000 mi".</summary>
+    public string Words => string.Create(CultureInfo.InvariantCulture, $"{Value:#,##0.######} {Unit.Symbol()}");
+
+    /// <summary>Number as entered and unit as the logbook keeps it, for example "31000 mi"; always with a decimal point.</summary>
     public override string ToString() => $"{Value.ToString(CultureInfo.InvariantCulture)} {Unit.Symbol()}";
 
     private static decimal InBounds(decimal value) => value is >= 0 and <= Largest

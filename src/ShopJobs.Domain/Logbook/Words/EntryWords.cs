@@ -51,7 +51,7 @@ public static class EntryWords
             Released fact => $"Released the car {KindOf(fact.Kind)}{Odometer(fact, names)}{Drive(fact, names)}{Without(fact)}{Lapses(fact, names)}{(fact.Closing is null ? "" : "; closing check signed")}; joints not worked on, as the car came in: {Number(fact.NotChecked)}.",
             ReleaseUpheld fact => $"Looked again: the release {KindOf(fact.Kind)} in entry {Number(fact.Release)} is valid again.",
             ReleaseWithdrawn fact => $"Took back the release {KindOf(fact.Kind)} in entry {Number(fact.Release)}; the car was {(fact.Driven ? "" : "not ")}driven under it.",
-            RoadTestEnded fact => $"Back from the road test of entry {Number(fact.Release)} at {fact.Odometer}.",
+            RoadTestEnded fact => $"Back from the road test of entry {Number(fact.Release)} at {fact.Odometer.Words}.",
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
             JointListChanged or FewerJointsAsked or JointListKept => JointListWords.Of(entry, names),
             ReTorqueExtended or Arrived or Left or CarMoved or LookedOver => VisitWords.Of(entry, names),
@@ -147,7 +147,7 @@ public static class EntryWords
     }
 
     private static string Odometer(Released fact, EntryNames names) =>
-        fact.Odometer is { } read ? $" at {read}" : fact.OdometerKm is { } km ? $" at {names.Distance.Say(km)}" : "";
+        fact.Odometer is { } read ? $" at {read.Words}" : fact.OdometerKm is { } km ? $" at {names.Distance.Say(km)}" : "";
 
     private static string Drive(Released fact, EntryNames names) =>
         fact is { Driver: { } driver, DistanceKm: { } km } ? $", driven by {names.Person(driver)}, at most {names.Distance.Say(km)}" : "";

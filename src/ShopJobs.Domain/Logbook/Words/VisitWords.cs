@@ -5,11 +5,11 @@ internal static class VisitWords
 {
     public static string Of(Entry entry, EntryNames names) => entry switch
     {
-        Arrived fact => $"The car came in, {(fact.Odometer is { } read ? $"odometer {read}" : "odometer not read")}; it is at {names.Place(fact.Place)}.{Case(fact, names)}",
+        Arrived fact => $"The car came in, {(fact.Odometer is { } read ? $"odometer {read.Words}" : "odometer not read")}; it is at {names.Place(fact.Place)}.{Case(fact, names)}",
         CarMoved fact => $"{(fact.Why is null ? "Moved" : "Recorded that the car was moved")} from {names.Place(fact.From)} to {names.Place(fact.To)}{Though(fact.Against, "it was not to be moved", names)}.",
-        Left fact => $"{(fact.Why is null ? "The car left" : "Recorded that the car left")}, {Way(fact)}{(fact.Odometer is { } read ? $", odometer {read}" : "")}{Though(fact.Against, "it was not to leave", names)}.",
+        Left fact => $"{(fact.Why is null ? "The car left" : "Recorded that the car left")}, {Way(fact)}{(fact.Odometer is { } read ? $", odometer {read.Words}" : "")}{Though(fact.Against, "it was not to leave", names)}.",
         LookedOver fact => $"Looked the car over after it was moved against its gate: entries {EntryNames.Numbers(fact.Moves)}.",
-        ReTorqueExtended fact => FormattableString.Invariant($"Gave the re-torque of {names.Positions(fact.Positions)} a new interval from {WallTime.Day(fact.On)}, at {fact.Odometer}."),
+        ReTorqueExtended fact => FormattableString.Invariant($"Gave the re-torque of {names.Positions(fact.Positions)} a new interval from {WallTime.Day(fact.On)}, at {fact.Odometer.Words}."),
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.GetType().Name, "Not an entry of a visit."),
     };
 

@@ -24,11 +24,15 @@ public sealed partial class ShopLayout(IJSRuntime script, NavigationManager navi
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (!firstRender)
+        if (firstRender)
         {
-            return;
+            await TakeLookAsync();
         }
+    }
 
+    // The system may change it in the evening, with a dialog open; what was chosen on this tablet stays.
+    private async Task TakeLookAsync()
+    {
         var shown = await script.InvokeAsync<string>("shopLook.shown");
         if (dark != (shown == "dark"))
         {

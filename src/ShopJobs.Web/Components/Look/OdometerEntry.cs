@@ -30,8 +30,8 @@ public sealed class OdometerEntry
     /// <summary>What was typed as the reason for a lower reading; empty where it is not lower.</summary>
     public string WhyLower => IsLower ? Typed.Clean(Why) : "";
 
-    /// <summary>What was typed as it was understood: "read as 50200 km"; null where nothing was.</summary>
-    public string? Understood => Read is { } read ? $"Read as {read}." : null;
+    /// <summary>What was typed as it was understood: "Read as 50,200 km."; null where nothing was.</summary>
+    public string? Understood => Read is { } read ? $"Read as {read.Words}." : null;
 
     /// <summary>What is wrong with it, in plain words; null where nothing is.</summary>
     /// <param name="needed">False where it may stay empty.</param>

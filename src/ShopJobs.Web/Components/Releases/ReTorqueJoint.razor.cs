@@ -128,7 +128,7 @@ public sealed partial class ReTorqueJoint
             [
                 $"{(IsClick ? "Set to" : "Read")} {entered}, {chosen.Name}",
                 moved ? FormattableString.Invariant($"Moved by {turned}°") : positions.Count == 1 ? "Not moved" : "Each was pulled, in the pattern; none moved",
-                $"Odometer {read}",
+                $"Odometer {read.Words}",
                 .. why is null ? [] : new[] { $"The odometer is lower than before: {Odometer.WhyLower}" },
                 .. Warnings(positions[0]),
             ],
@@ -180,7 +180,7 @@ public sealed partial class ReTorqueJoint
             $"A new interval for the re-torque: {Reading.Now.Name(Due.Joint)}",
             [
                 $"{string.Join(", ", Due.Due.Select(Reading.Now.Name))}",
-                $"Odometer {read}: not driven far enough to settle",
+                $"Odometer {read.Words}: not driven far enough to settle",
                 "Its days start again today; it is given once",
                 $"Why: {Typed.Clean(interval)}",
                 .. why is null ? [] : new[] { $"The odometer is lower than before: {Odometer.WhyLower}" },

@@ -184,7 +184,7 @@ public sealed partial class ReleaseCard
         List<string> shown = [$"Release {Kind.Words()}: YES, nothing is recorded against it", .. Terms];
         if (released.Odometer is { } read)
         {
-            shown.Insert(1, $"Odometer {read}");
+            shown.Insert(1, $"Odometer {read.Words}");
         }
 
         shown.AddRange((Closing ?? []).Select(item => $"Seen: {item.Words()}"));

@@ -5,15 +5,21 @@ using ShopJobs.Web.Components.Layout;
 
 namespace ShopJobs.Web.Components.Step;
 
-// The step is done, and is signed: now, or with the steps after it.
+// What is signed on a step: that it is done, now or with the steps after it; what a second person saw; what somebody answers for.
 public sealed partial class StepPage
 {
     private string? signedNow;
-    private bool finishing;
-    private bool goingOn;
+    private Leaving leaving;
+
+    private enum Leaving
+    {
+        No,
+        Signing,
+        GoingOn,
+    }
 
     // Between the last touch of a step and the page of the next one nothing is drawn that is gone again at once.
-    protected override bool ShouldRender() => !goingOn;
+    protected override bool ShouldRender() => leaving != Leaving.GoingOn;
 
     private async Task SignAsync(StepAnswers answers)
     {
@@ -28,6 +34,45 @@ public sealed partial class StepPage
             signedNow = signed;
         }
     }
+
+    private async Task WitnessAsync(WitnessAsked asked)
+    {
+        var isThought = false;
+        await OnceAsync(async () =>
+        {
+            // What is on the screen now is what is looked at and signed.
+            var shown = scene!;
+            var finding = asked.Accepted ? null : await AskAsync(StepDialogs.Finding(asked));
+            if (asked.Accepted || finding is not null)
+            {
+                var opened = time.GetTimestamp();
+                Keep(await signing.SignAsync(shown.Car.Id, StepDialogs.ToWitness(shown, asked, finding?.Text)), finding);
+                if (asked.Accepted && answer is { Recorded: true } && SecondThoughts.OnLook(time.GetElapsedTime(opened)) is { } thought)
+                {
+                    isThought = true;
+                    await script.InvokeVoidAsync("shopDevice.think", SecondThoughtWords.Of(thought));
+                }
+            }
+        });
+
+        // A word to the witness is read first.
+        if (asked.Accepted && !isThought && answer is { Recorded: true } && OnlySignatureMissing(asked.Awaited.Workers))
+        {
+            await SignAsync(draft.Of(scene!.Step));
+        }
+    }
+
+    // The tablet goes back to whoever did the work.
+    private bool OnlySignatureMissing(IReadOnlySet<PersonId> workers) =>
+        scene is { } after && workers.Contains(after.Here.Person)
+        && NextThing.Of(after, draft, Half) is NextThing.SignOff
+        && after.Reading.HoldsOn(after.Job, after.Step, draft.Of(after.Step), []).Count == 0;
+
+    private Task CountersignAsync(IReadOnlyList<Pull> pulls) => OnceAsync(async () =>
+        answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToCountersign(scene, pulls)));
+
+    private Task AnswerForAsync(SignOff sign) => OnceAsync(async () =>
+        answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToCountersign(scene, sign)));
 
     private Task SignFinishedAsync(IReadOnlyList<StepInstance> finished) => OnceAsync(async () =>
         answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToSign(scene, finished)));
@@ -44,14 +89,14 @@ public sealed partial class StepPage
 
     private Task FinishingAsync(Func<Task> act) => OnceAsync(async () =>
     {
-        finishing = true;
+        leaving = Leaving.Signing;
         try
         {
             await act();
         }
         finally
         {
-            finishing = false;
+            leaving = Leaving.No;
         }
     });
 
@@ -63,7 +108,7 @@ public sealed partial class StepPage
             return false;
         }
 
-        goingOn = true;
+        leaving = Leaving.GoingOn;
         var tool = chosen is { } inHand ? $"?tool={inHand.Value}" : "";
         navigation.NavigateTo(Links.Step(scene.Car.Id, scene.Job.Id, onward.Id) + tool);
         return true;

@@ -85,7 +85,7 @@ public sealed partial class StepPage(
         }
         finally
         {
-            goingOn = false;
+            leaving = Leaving.No;
         }
     }
 
@@ -103,7 +103,7 @@ public sealed partial class StepPage(
     protected override bool Matters(LogbookNotice notice) => notice.Logbook.Kind == LogbookKind.Tool || notice.Logbook.Owner == Car;
 
     // What is being signed or finished is read when that is done.
-    protected override Task ReadAsync() => finishing ? Task.CompletedTask : ReadNowAsync();
+    protected override Task ReadAsync() => leaving == Leaving.Signing ? Task.CompletedTask : ReadNowAsync();
 
     private async Task ReadNowAsync()
     {
@@ -151,35 +151,6 @@ public sealed partial class StepPage(
         await ReadAsync();
     }
 
-    private async Task WitnessAsync(WitnessAsked asked)
-    {
-        var isThought = false;
-        await OnceAsync(async () =>
-        {
-            // What is on the screen now is what is looked at and signed.
-            var shown = scene!;
-            var finding = asked.Accepted ? null : await AskAsync(StepDialogs.Finding(asked));
-            if (asked.Accepted || finding is not null)
-            {
-                var opened = time.GetTimestamp();
-                Keep(await signing.SignAsync(shown.Car.Id, StepDialogs.ToWitness(shown, asked, finding?.Text)), finding);
-                if (asked.Accepted && answer is { Recorded: true } && SecondThoughts.OnLook(time.GetElapsedTime(opened)) is { } thought)
-                {
-                    isThought = true;
-                    await script.InvokeVoidAsync("shopDevice.think", SecondThoughtWords.Of(thought));
-                }
-            }
-        });
-
-        // The tablet goes back to whoever did the work, whose signature is all that is missing. A word to the witness is read first.
-        if (asked.Accepted && !isThought && answer is { Recorded: true } && scene is { } after && asked.Awaited.Workers.Contains(after.Here.Person)
-            && NextThing.Of(after, draft, Half) is NextThing.SignOff
-            && after.Reading.HoldsOn(after.Job, after.Step, draft.Of(after.Step), []).Count == 0)
-        {
-            await SignAsync(draft.Of(after.Step));
-        }
-    }
-
     private Task NotApplicableAsync() => OnceAsync(async () =>
     {
         var shown = scene!;
@@ -214,12 +185,6 @@ public sealed partial class StepPage(
             await script.InvokeVoidAsync("shopStep.told", "saved", new[] { words });
         }
     }
-
-    private Task CountersignAsync(IReadOnlyList<Pull> pulls) => OnceAsync(async () =>
-        answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToCountersign(scene, pulls)));
-
-    private Task AnswerForAsync(SignOff sign) => OnceAsync(async () =>
-        answer = await signing.SignAsync(scene!.Car.Id, StepDialogs.ToCountersign(scene, sign)));
 
     private async Task TakeAsync(DeskAnswer got)
     {
