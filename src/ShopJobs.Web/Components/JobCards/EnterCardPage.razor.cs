@@ -101,5 +101,5 @@ public sealed partial class EnterCardPage : CarScreen
     // Said once it was sent: nobody is told while he still types what is missing.
     private string? Wrong(string field) => sent ? plan?.Wrong.GetValueOrDefault(field) : null;
 
-    private string Standing(StepInstance one) => Reading!.State.StandingOf(job!, placed!, one).Words();
+    private StepStanding Standing(StepInstance one) => Reading!.State.StandingOf(job!, placed!, one);
 }
