@@ -38,7 +38,7 @@ public sealed class CustomerReadsTests : OneTabletTests
         await page.ReloadAsync();
         await page.Locator(".summary-preview .sheet-changes").WaitForAsync();
         Assert.Equal("Pads near their limit: declined on 2 March.", await page.Locator("#advice").InputValueAsync());
-        Assert.Equal(0, await page.GetByText("not issued yet is back").CountAsync());
+        Assert.Equal(0, await page.Locator("[data-typed-back]:visible").CountAsync());
         await page.GetByRole(AriaRole.Button, new() { Name = "Make a link" }).ClickAsync();
         var link = new Uri(await page.Locator("#made-link").InputValueAsync()).AbsolutePath;
 

@@ -102,8 +102,7 @@ public sealed class SummaryDesk(
     private List<Recorded> EntriesOf(CarId car, long upTo) => snapshots.Read(reader =>
         reader.Entries(Folders.LogbookOf(car), 0, (int)upTo).Select(Folders.Read).ToList());
 
-    private static string? Said(OdometerReading? read) =>
-        read is { } odometer ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{odometer.Value:#,##0.###} {odometer.Unit.Symbol()}") : null;
+    private static string? Said(OdometerReading? read) => read?.Words;
 
     private static List<EndedJob> Ended(CarReading reading) =>
     [

@@ -28,8 +28,8 @@ public static class VisitLines
         ArgumentNullException.ThrowIfNull(visit);
         return string.Join("; ", new[]
         {
-            visit.Arrived?.Odometer is { } came ? $"in at {came}" : null,
-            visit.Left?.Odometer is { } left ? $"out at {left}" : null,
+            visit.Arrived?.Odometer is { } came ? $"in at {came.Words}" : null,
+            visit.Left?.Odometer is { } left ? $"out at {left.Words}" : null,
         }.OfType<string>());
     }
 
