@@ -65,7 +65,7 @@ public sealed class PlacesTests : OneTabletTests
         var silver = await Shop.CarAsync("Silver");
         await page.OpenAsync($"/cars/{silver.Value}/visit");
         await PlaceAsync(page, "Floor space");
-        await Press(page, "MOVE IT TO FLOOR PLACE");
+        await Press(page, "MOVE IT TO FLOOR SPACE");
         await page.GetByText(new Regex("^Here since .*, Floor space")).First.WaitForAsync();
         await page.OpenAsync("/people");
         await page.GetByRole(AriaRole.Link, new() { Name = "Edit Rig lift" }).ClickAsync();
