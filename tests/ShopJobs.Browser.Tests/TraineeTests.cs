@@ -29,7 +29,7 @@ public sealed class TraineeTests : OneTabletTests
 
         var first = Shop.Read(car).Placed(Shop.Read(car).State.Jobs[job]).Steps.First();
         await new ProcedureHands(page, Shop, car, job, tove, DemoPeople.Engines).FinishStepAsync(first.Id);
-        await page.GetByText("Signed by Tove, a trainee").WaitForAsync();
+        await page.GetByRole(AriaRole.Heading, new() { NameRegex = new("^Signed by Tove, a trainee") }).WaitForAsync();
         await page.IsAccessibleEverywhereAsync("trainee-signed");
         Assert.Equal(StepStanding.AwaitsCountersign, Standing(car, job, first.Id));
         await page.OpenAsync("/my-work");
@@ -42,7 +42,7 @@ public sealed class TraineeTests : OneTabletTests
         await page.IsAccessibleEverywhereAsync("trainee-waits-for-mate");
         await page.Locator(".decisions-item", new() { HasText = "Countersign" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "COUNTERSIGN: I stood by" }).SignWithAsync(page, DemoPeople.Chassis, "COUNTERSIGN");
-        await page.GetByText("stood by and countersigned").WaitForAsync();
+        await page.GetByText("stood by and countersigned").First.WaitForAsync();
         await page.IsAccessibleAsync("trainee-countersigned");
         Assert.Equal(StepStanding.Signed, Standing(car, job, first.Id));
         await page.OpenAsync($"/cars/{car.Value}/logbook");
