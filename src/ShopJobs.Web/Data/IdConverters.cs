@@ -17,6 +17,7 @@ internal static class IdConverters
         configuration.Properties<PartOptionId>().HaveConversion<OfPartOption>();
         configuration.Properties<CustomerId>().HaveConversion<OfCustomer>();
         configuration.Properties<SessionId>().HaveConversion<OfSession>();
+        configuration.Properties<PartId>().HaveConversion<OfPart>();
         configuration.Properties<DateTime>().HaveConversion<Utc>();
     }
 
@@ -33,6 +34,8 @@ internal static class IdConverters
     private sealed class OfCustomer() : ValueConverter<CustomerId, Guid>(id => id.Value, value => new CustomerId(value));
 
     private sealed class OfSession() : ValueConverter<SessionId, Guid>(id => id.Value, value => new SessionId(value));
+
+    private sealed class OfPart() : ValueConverter<PartId, Guid>(id => id.Value, value => new PartId(value));
 
     private sealed class Utc() : ValueConverter<DateTime, DateTime>(
         instant => instant.ToUniversalTime(),

@@ -53,6 +53,10 @@ public sealed class ShopDbContext(DbContextOptions<ShopDbContext> options) : DbC
 
     public DbSet<WheelStackRow> WheelStacks => Set<WheelStackRow>();
 
+    public DbSet<PartRow> Parts => Set<PartRow>();
+
+    public DbSet<PartImportDraft> PartImportDrafts => Set<PartImportDraft>();
+
     public DbSet<CustomerLink> CustomerLinks => Set<CustomerLink>();
 
     public DbSet<SummaryAcknowledgement> Acknowledgements => Set<SummaryAcknowledgement>();

@@ -5,6 +5,7 @@ using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Instruments;
 using ShopJobs.Web.Components.Parts;
+using ShopJobs.Web.Components.PartsCatalogue;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Summaries;
 using ShopJobs.Web.Components.TorqueTools;
@@ -60,6 +61,8 @@ public sealed class DemoWork(
         var jobs = new DemoJobs(tablet, code => (procedures[code].Document.Value!, procedures[code].Row.Digest), register.Digest, clock.Now);
 
         var changes = new ShopChange(database, tablet.Here, clock);
+        var catalogue = new PartCatalogueShelf(database, shelf);
+        await new DemoCatalogue(catalogue, new PartCatalogueDesk(changes, catalogue, settings, clock)).EnterAsync();
         var blue = await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P3", "Studs instead of wheel bolts, before the hill climb.", people[Technician.Name]);
         await new DemoParts(new PartShelf(database), new PartDesk(changes, cars, clock), new StackDesk(changes, clock), cars)
             .EnterAsync(carIds[DemoCars.Blue.Name], blue);

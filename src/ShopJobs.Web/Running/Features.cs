@@ -13,6 +13,7 @@ using ShopJobs.Web.Components.LogbookPages;
 using ShopJobs.Web.Components.Look.Signing;
 using ShopJobs.Web.Components.MyWork;
 using ShopJobs.Web.Components.Parts;
+using ShopJobs.Web.Components.PartsCatalogue;
 using ShopJobs.Web.Components.PeopleAndPlaces;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Revisions;
@@ -40,6 +41,7 @@ internal static class Features
         services.AddSingleton<NewerRevisions>().AddScoped<StepRemarks>();
         services.AddScoped<LogbookShelf>().AddScoped<CorrectionDesk>().AddSingleton<LogbookCheck>();
         services.AddSingleton<PartShelf>().AddScoped<PartDesk>().AddScoped<StackDesk>();
+        services.AddSingleton<PartCatalogueShelf>().AddScoped<PartCatalogueDesk>().AddScoped<PartImportDesk>();
         services.AddScoped<InstrumentShelf>();
         services.AddScoped<ToolShelf>().AddSingleton<ToolRecall>();
         services.AddSingleton<SummaryShelf>().AddSingleton<LinkShelf>().AddSingleton<LinkAddress>().AddSingleton<CustomerVersions>().AddSingleton<AcknowledgementDesk>();

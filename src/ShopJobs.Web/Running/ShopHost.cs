@@ -7,6 +7,7 @@ using ShopJobs.Web.Components;
 using ShopJobs.Web.Components.CustomerData;
 using ShopJobs.Web.Components.Devices;
 using ShopJobs.Web.Components.FirstStart;
+using ShopJobs.Web.Components.PartsCatalogue;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
@@ -89,6 +90,7 @@ internal static class ShopHost
         app.UseShopLog();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseUploadLimit();
+        app.UseUploadLimit(PartImportPage.Address, PartImportPage.MostSent);
         app.UseOutOfDateForm();
         app.UseAuthentication();
         app.UseAuthorization();
@@ -99,6 +101,7 @@ internal static class ShopHost
         app.MapAccounts();
         app.MapCustomerPages();
         app.MapCustomerData();
+        app.MapPartsCatalogue();
         StartProgress.Map(app);
         app.MapCells();
         app.MapDevices();

@@ -12,6 +12,7 @@ public sealed class ShopSettings(IDbContextFactory<ShopDbContext> database)
     private const string ZoneKey = "zone";
     private const string DemoKey = "demo";
     private const string ContactKey = "contact";
+    private const string CurrencyKey = "currency";
     private const string HandTightKey = "hand-tight-hours";
 
     /// <summary>A week: longer is never asked to wait before it is marked.</summary>
@@ -30,6 +31,7 @@ public sealed class ShopSettings(IDbContextFactory<ShopDbContext> database)
             rows.GetValueOrDefault(DemoKey) == "yes")
         {
             Contact = rows.GetValueOrDefault(ContactKey, ""),
+            Currency = rows.GetValueOrDefault(CurrencyKey, Current.Currency),
             HandTightHours = int.TryParse(rows.GetValueOrDefault(HandTightKey), NumberStyles.None, CultureInfo.InvariantCulture, out var hours) ? hours : Current.HandTightHours,
         };
     }
@@ -41,6 +43,16 @@ public sealed class ShopSettings(IDbContextFactory<ShopDbContext> database)
         {
             await KeepAsync(ContactKey, contact, cancellation);
             Current = Current with { Contact = contact };
+        }
+    }
+
+    /// <summary>Keeps the currency of prices for the next one that is entered.</summary>
+    public async Task RememberCurrencyAsync(string currency, CancellationToken cancellation = default)
+    {
+        if (currency != Current.Currency)
+        {
+            await KeepAsync(CurrencyKey, currency, cancellation);
+            Current = Current with { Currency = currency };
         }
     }
 

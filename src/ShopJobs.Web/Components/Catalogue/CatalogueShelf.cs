@@ -44,6 +44,10 @@ public sealed class CatalogueShelf(IDbContextFactory<ShopDbContext> database, Ca
             .. cars.Zip(readings).SelectMany(one => OfCar(one.First, one.Second)),
             .. One(cars.Zip(readings).SelectMany(one => OfJobs(one.First, one.Second))),
             .. await OptionsAsync(shop),
+            new(Jobs, "/parts", "Parts", "/parts"),
+            new(Jobs, "/parts/new", "A new part", "/parts/new"),
+            new(Jobs, "/parts/{Id:guid}", "A part", await FirstAsync(shop.Parts.OrderBy(part => part.Key).Select(part => part.Id), id => $"/parts/{id.Value}")),
+            new(Jobs, "/parts/import", "Parts from a file", "/parts/import"),
             new(Procedures, "/procedures", "Procedures", "/procedures"),
             new(Procedures, "/procedures/upload", "Take one in", "/procedures/upload"),
             .. (await shop.Procedures.AsNoTracking().OrderBy(row => row.Code).Select(row => new { row.Code, row.Digest }).ToListAsync())

@@ -17,6 +17,7 @@ public static class ShopNav
         new("/procedures", "Procedures"),
         new("/tools", "Torque tools"),
         new("/bench", "Bench", Rare: true),
+        new("/parts", "Parts", Rare: true),
         new("/cars", "Cars", Right.Lead, Rare: true),
         new("/people", "People and places", Right.Lead, Rare: true),
     ];
