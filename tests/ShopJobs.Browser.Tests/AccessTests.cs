@@ -155,6 +155,7 @@ public sealed class AccessTests : OneTabletTests
         var option = await rows.PartOptions.AsNoTracking().FirstAsync();
         var stack = await rows.WheelStacks.AsNoTracking().FirstAsync();
         var (tool, customer, person) = ((await rows.Tools.FirstAsync(row => row.Name == "W7")).Id, (await rows.Customers.FirstAsync()).Id.Value, (await rows.People.FirstAsync(row => row.Name == DemoPeople.Chassis.Name)).Id.Value);
+        var part = (await rows.Parts.AsNoTracking().FirstAsync()).Id.Value;
         var options = $"/cars/{blue}/jobs/{option.JobId.Value}/options/{option.GroupId}";
         await page.OpenAsync("/instruments");
         var gauge = await page.Locator("main a[href^='/instruments/']").First.GetAttributeAsync("href") ?? "";
@@ -182,6 +183,7 @@ public sealed class AccessTests : OneTabletTests
             ("/procedures", "/procedures"), ("/procedures/upload", "/procedures/upload"), ("/procedures/{Digest:length(64)}", procedure), ("/shop/logbook", "/shop/logbook"),
             ("/tools/labels", "/tools/labels"), ("/tools/{Id:guid}/label", $"/tools/{tool}/label"),
             ("/cars/{Id:guid}/jobs/{Job:guid}/card", $"/cars/{orange}/jobs/{fitUp}/card"), ("/cars/{Id:guid}/jobs/{Job:guid}/card/enter", $"/cars/{orange}/jobs/{fitUp}/card/enter"),
+            ("/parts", "/parts"), ("/parts/new", "/parts/new"), ("/parts/{Id:guid}", $"/parts/{part}"), ("/parts/import", "/parts/import"),
             ("/tools", "/tools"), ("/tools/new", "/tools/new"), ("/tools/{Id:guid}", $"/tools/{tool}"), ("/tools/{Id:guid}/change", $"/tools/{tool}/change"),
             ("/tools/{Id:guid}/calibrate", $"/tools/{tool}/calibrate"), ("/tools/{ToolId:guid}/logbook", $"/tools/{tool}/logbook"), ("/cars/{CarId:guid}/logbook", $"/cars/{white}/logbook"),
             .. Absent.Select(route => (route, route.Replace("{Id:guid}", Guid.Empty.ToString(), StringComparison.Ordinal))),

@@ -66,6 +66,8 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
             ($"/cars/{white.Value}/summary", null, "Issue version"),
             ($"/cars/{white.Value}/re-torque", "W7", "NOT MOVED"),
             ("/procedures/upload", null, "Import"),
+            ("/parts/new", null, "Save the part"),
+            ("/parts/import", null, "Look at the file"),
             ($"/cars/{orange.Value}/visit", null, "MOVE IT"),
             ($"/cars/{orange.Value}/visit", null, "IT WAS MOVED"),
             ($"/cars/{orange.Value}/visit", null, "LET IT GO"),
@@ -91,7 +93,7 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         {
             foreach (var typed in new[] { "", "\u202e<b>-1e9</b>" })
             {
-                await (address == "/procedures/upload" ? page.GotoAsync(address) : page.OpenAsync(address));
+                await (address is "/procedures/upload" or "/parts/import" ? page.GotoAsync(address) : page.OpenAsync(address));
                 if (first is not null)
                 {
                     await page.GetByText(first, new() { Exact = true }).First.ClickAsync();
@@ -218,6 +220,13 @@ public sealed class RefusalsSeenTests : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { Name = "Import" }).ClickAsync();
         await page.GetByText("would have fewer joints").WaitForAsync();
         await page.PressAsync("Take it in", typed: "", asks: true);
+
+        // A file of parts, and a currency that is none.
+        await page.GotoAsync("/parts/import");
+        await page.Locator("#parts-file").SetInputFilesAsync(new FilePayload { Name = "parts.csv", MimeType = "text/csv", Buffer = Encoding.UTF8.GetBytes("Number,Maker,Name\nX-1,Tarnwick,Rear damper\n") });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Look at the file" }).ClickAsync();
+        await page.GetByText("1 new, 0 changed, 0 the same").WaitForAsync();
+        await page.PressAsync("Look again", typed: "12", asks: true);
 
         // The lock's curtain, drawn as after a quarter of an hour, and a wrong PIN.
         await page.OpenAsync("/");

@@ -35,6 +35,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         ["fewer-finding-{Asked.Number}"] = "a lead has asked for fewer joints",
         ["confirm-{correction.Number}"] = "a correction waits",
         ["choose-reason"] = "an option is being chosen",
+        ["import-currency"] = "a file of parts is looked at; a form without a circuit",
         ["second-pin"] = "a register takes joints away; a form without a circuit",
         ["{TitleId}-interval"] = "the last day of a re-torque is reached",
         ["{TitleId}-value"] = "a re-torque that reads",
@@ -117,7 +118,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         return
         [
             new("/customers/new"), new(customer), new("/cars/new"), new($"{blue}/change"), new("/people/new"), new(person),
-            new("/people/places/new"), new("/people/places/LiftA"), new("/tools/new"), new($"{tool}/change"), new($"{tool}/calibrate"),
+            new("/people/places/new"), new("/people/places/LiftA"), new("/parts"), new("/parts/new"), new("/tools/new"), new($"{tool}/change"), new($"{tool}/calibrate"),
             new(tool, "Suspect"), new("/instruments"), new(gauge, "Edit details"), new(gauge, "Suspect"), new("/my-pin"),
             new("/open-joints", "Mark it sooner or later"),
             new($"{orange}/logbook", "Correct", "The value was typed wrong: restate it"),

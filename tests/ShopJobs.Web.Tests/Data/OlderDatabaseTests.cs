@@ -8,6 +8,7 @@ using ShopJobs.Web.Components.Visits;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook;
+using ShopJobs.Web.Data.Parts;
 using ShopJobs.Web.Desk;
 using ShopJobs.Web.Shop;
 using ShopJobs.Web.Tests.TorqueTools;
@@ -270,6 +271,64 @@ public sealed class OlderDatabaseTests : IDisposable
         await shop.SaveChangesAsync();
         shop.ToolKeys.Add(new() { Id = Guid.NewGuid(), ToolId = tool, KeyHash = [3], MadeBy = lead });
         await Assert.ThrowsAsync<DbUpdateException>(() => shop.SaveChangesAsync());
+    }
+
+    [Fact]
+    public async Task A_file_from_before_the_parts_catalogue_keeps_everything_that_was_in_it_and_takes_parts()
+    {
+        var (owner, car, tool, lead) = (Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid(), new PersonId(Guid.NewGuid()));
+        string[] before;
+        await using (var older = await NewContextAsync())
+        {
+            await older.GetService<IMigrator>().MigrateAsync("FloorSpace");
+            Assert.EndsWith("_PartsCatalogue", (await older.Database.GetPendingMigrationsAsync()).First(), StringComparison.Ordinal);
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Customers (Id, Name, Contact, ChangedAt, Revision) VALUES ({owner}, 'Rasmo Field', '01632 960100', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO Cars (Id, CustomerId, Name, Model, Mark, Colour, Note, Place, ChangedAt, Revision) VALUES ({car}, {owner}, 'Blue', 'Brennock 220', '', '', '', 'LiftB', '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync(
+                $"INSERT INTO People (Id, Name, Initials, PinHash, PinFailures, Active, Demo, ChangedAt, Revision) VALUES ({lead.Value}, 'Edda', 'ED', '', 0, 1, 0, '2026-01-01', {owner})");
+            await older.Database.ExecuteSqlAsync($"INSERT INTO Tools (Id, Name, ChangedAt, Revision) VALUES ({tool}, 'W8', '2026-01-01', {tool})");
+            await older.Database.ExecuteSqlAsync($"INSERT INTO Settings (Key, Value) VALUES ('shop-name', 'Ninth Bay')");
+            before = await RowsAsync(older);
+        }
+
+        await services.MigrateShopAsync();
+
+        await using var shop = await NewContextAsync();
+        Assert.Empty(await shop.Database.GetPendingMigrationsAsync());
+        Assert.Contains("Cars: 1", before);
+        Assert.Equal(before, (await RowsAsync(shop)).Except(["Parts: 0", "PartImportDrafts: 0"]));
+        Assert.Equal(("Rasmo Field", "Blue", "Edda", "W8", "Ninth Bay"), ((await shop.Customers.SingleAsync()).Name, (await shop.Cars.SingleAsync()).Name,
+            (await shop.People.SingleAsync()).Name, (await shop.Tools.SingleAsync()).Name, (await shop.Settings.SingleAsync()).Value));
+        Add("Quillon", "Q4");
+        Assert.Equal(1, await shop.SaveChangesAsync());
+        Add("QUILLON", "q4");
+        await Assert.ThrowsAsync<DbUpdateException>(() => shop.SaveChangesAsync());
+
+        void Add(string maker, string number)
+        {
+            var part = new PartRow { Id = new PartId(Guid.NewGuid()), Name = "Wheel stud" };
+            part.Call(maker, number);
+            part.Touch(lead, DateTime.UnixEpoch);
+            shop.Parts.Add(part);
+        }
+    }
+
+    // Every table of the shop with how many rows are in it, but the list of migrations.
+    private static async Task<string[]> RowsAsync(ShopDbContext shop)
+    {
+        var tables = await shop.Database.SqlQuery<string>(
+            $"SELECT name AS Value FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name NOT LIKE '\_\_%' ESCAPE '\' ORDER BY name").ToListAsync();
+        var lines = new List<string>();
+        foreach (var table in tables)
+        {
+#pragma warning disable EF1002 // The names of the database's own tables.
+            lines.Add($"{table}: {(await shop.Database.SqlQueryRaw<long>($"SELECT count(*) AS Value FROM \"{table}\"").ToListAsync())[0]}");
+#pragma warning restore EF1002
+        }
+
+        return [.. lines];
     }
 
     [Fact]

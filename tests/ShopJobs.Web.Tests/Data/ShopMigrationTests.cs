@@ -30,6 +30,7 @@ public sealed class ShopMigrationTests : IDisposable
     [InlineData("FirstRows")]
     [InlineData("PartOptions")]
     [InlineData("LinksEndWithOwner")]
+    [InlineData("FloorSpace")]
     public async Task A_mark_left_by_a_killed_start_is_taken_away_and_said(string reached)
     {
         await using (var older = await NewContextAsync())

@@ -3,6 +3,7 @@ using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Domain.Procedures;
 using ShopJobs.Web.Components.Parts;
+using ShopJobs.Web.Components.PartsCatalogue;
 using ShopJobs.Web.Components.TorqueTools;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Logbook.Verify;
@@ -30,6 +31,21 @@ public sealed class DemoWorkTests(OpenDemo demo) : IClassFixture<OpenDemo>
     {
         Assert.Equal(DemoWork.Entries, await shop.RowsAsync(async rows => (await rows.Database.SqlQuery<int>($"SELECT count(*) AS Value FROM entries").ToListAsync())[0]));
         Assert.Equal(System.Net.HttpStatusCode.NotFound, (await shop.NewBrowser().GetAsync("/start/progress")).Status);
+    }
+
+    [Fact]
+    public async Task The_catalogue_has_a_dozen_parts_by_the_lead_one_of_them_out_of_use_and_each_is_as_its_form_would_save_it()
+    {
+        var parts = await shop.RowsAsync(rows => rows.Parts.ToListAsync());
+        var lead = await shop.RowsAsync(rows => rows.People.Where(person => person.Name == DemoPeople.Lead.Name).Select(person => person.Id).SingleAsync());
+        var kinds = shop.Services.GetRequiredService<PartCatalogueShelf>().KindKeys();
+
+        Assert.Equal(12, parts.Count);
+        Assert.Equal("OB-20", Assert.Single(parts, part => part.RetiredAt is not null).Number);
+        Assert.All(parts, part => Assert.Equal(lead, part.ChangedBy));
+        Assert.All(parts, part => Assert.True(new PartFormValidator(kinds).Validate(PartForm.Of(part)).IsValid));
+        Assert.All(parts, part => Assert.Equal(PartValues.Of(part), PartValues.Of(PartForm.Of(part))));
+        Assert.Contains(parts, part => part.Fills == "wheel.stud");
     }
 
     [Fact]
