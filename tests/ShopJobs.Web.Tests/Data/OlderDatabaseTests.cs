@@ -319,7 +319,7 @@ public sealed class OlderDatabaseTests : IDisposable
     private static async Task<string[]> RowsAsync(ShopDbContext shop)
     {
         var tables = await shop.Database.SqlQuery<string>(
-            $"SELECT name AS Value FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND name NOT LIKE '\_\_%' ESCAPE '\' ORDER BY name").ToListAsync();
+            $"SELECT name AS Value FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%' AND instr(name, 'EFMigrations') = 0 ORDER BY name").ToListAsync();
         var lines = new List<string>();
         foreach (var table in tables)
         {

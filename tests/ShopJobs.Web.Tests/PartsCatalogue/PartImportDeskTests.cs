@@ -256,6 +256,9 @@ public sealed class PartImportDeskTests : IAsyncLifetime
         shop.Disk.Time.Advance(PartImportDraft.Kept + TimeSpan.FromSeconds(1));
         await shop.Disk.SignInAsync(DemoPeople.Lead);
         Assert.Null(await shop.Import.FindAsync(second));
+        await shop.Disk.SignInAsync(DemoPeople.Lead);
+        var (third, _) = await shop.Import.KeepAsync("third.csv", bytes);
+        Assert.Equal(third, Assert.Single(await DraftsAsync()).Id);
     }
 
     [Fact]

@@ -64,5 +64,11 @@ public sealed class PartFormValidator : AbstractValidator<PartForm>
     private void Text(Expression<Func<PartForm, string>> field, int length, string missing) => RuleFor(field).Cascade(CascadeMode.Stop)
         .Must(text => PartValues.OneLine(text).Length > 0).WithMessage(missing)
         .Must(text => PartValues.OneLine(text).Length <= length).WithMessage($"It takes at most {length} letters. Shorten it.")
-        .ReadsPlainly();
+        .Custom((text, context) =>
+        {
+            if (NameRules.WrongLetters(PartValues.OneLine(text)) is { } wrong)
+            {
+                context.AddFailure(wrong);
+            }
+        });
 }
