@@ -49,9 +49,9 @@ public sealed class PartFormValidator : AbstractValidator<PartForm>
                 context.AddFailure(problem!);
             }
         });
-        RuleFor(form => form.Currency).Custom((_, context) =>
+        RuleFor(form => form.Currency).Custom((currency, context) =>
         {
-            var (price, currency) = (context.InstanceToValidate.Price, context.InstanceToValidate.Currency);
+            var price = context.InstanceToValidate.Price;
             if (!string.IsNullOrWhiteSpace(price) && !PriceText.Read(price, currency, out _, out _, out var problem) && problem == PriceText.NoCurrency)
             {
                 context.AddFailure(problem);
