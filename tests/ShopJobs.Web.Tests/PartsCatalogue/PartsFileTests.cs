@@ -21,7 +21,7 @@ public sealed class PartsFileTests
     public static TheoryData<string, byte[]> Others => new()
     {
         { "ISO 8859-1", Encoding.Latin1.GetBytes(Text.Split('≢')[0]) },
-        { "UTF-8 cut in the middle of a letter", Encoding.UTF8.GetBytes(Text)[..^4] },
+        { "UTF-8 cut in the middle of a letter", Encoding.UTF8.GetBytes(Text)[..^3] },
         { "a letter of UTF-8 that is longer than it has to be (RFC 3629, section 10)", [(byte)'a', 0xC0, 0x80] },
         { "UTF-16 without its mark", Encoding.Unicode.GetBytes("Number,Maker\nQ4,Quillon\n") },
         { "UTF-16 with half a pair", [0xFF, 0xFE, 0x00, 0xD8, 0x41, 0x00] },
