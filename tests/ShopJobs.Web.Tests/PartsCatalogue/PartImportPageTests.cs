@@ -5,31 +5,31 @@ using AngleSharp.Dom;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.EntityFrameworkCore;
 using ShopJobs.Web.Demo;
+using ShopJobs.Web.Tests.Parts;
 using ShopJobs.Web.Tests.Shop;
 
 namespace ShopJobs.Web.Tests.PartsCatalogue;
 
 /// <summary>Who gets which page of the catalogue from the running program, and a file taken in by a browser without script.</summary>
-public sealed class PartImportPageTests : IAsyncLifetime, IDisposable
+public sealed class PartImportPageTests(OpenPartsDemo demo) : IClassFixture<OpenPartsDemo>, IAsyncLifetime
 {
     private const string Import = "/parts/import";
     private const string Script = "<script>alert(1)</script>";
     private const string File = "Nr.;Maker;Name;Price\nX-1;Tarnwick;Rear damper;618,00\nX-2;Tarnwick;Rear spring;96,50\n";
 
-    private readonly OpenShop shop = new();
-    private Browser lead = default!;
+    private readonly OpenShop shop = demo.Shop;
+    private readonly Browser lead = demo.Tablet;
     private int before;
 
+    // What an earlier test took in or left behind is taken away.
     public async Task InitializeAsync()
     {
-        lead = await shop.OpenDemoAsync();
         await lead.SignInAsync(DemoPeople.Lead.Name, DemoPeople.Lead.Pin);
+        await shop.RowsAsync(async rows => await rows.Parts.Where(part => part.Number.StartsWith("X-")).ExecuteDeleteAsync() + await rows.PartImportDrafts.ExecuteDeleteAsync());
         before = await CountAsync();
     }
 
     public Task DisposeAsync() => Task.CompletedTask;
-
-    public void Dispose() => shop.Dispose();
 
     [Fact]
     public async Task A_file_is_looked_at_its_columns_are_picked_and_it_is_taken_in()
