@@ -17,14 +17,17 @@ public sealed class PartsCatalogueTests : OneTabletTests
         var page = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
         await page.OpenAsync("/parts");
         await page.IsAccessibleEverywhereAsync("parts-list");
+        await FitsAsync(page);
         await page.GetByRole(AriaRole.Link, new() { Name = "Import", Exact = true }).ClickAsync();
         await SendAsync(page, "abc");
         await page.GetByText("Row 2, price: “abc” is no price").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("parts-file-wrong");
+        await FitsAsync(page);
         await SendAsync(page, "618,00");
         await page.GetByText("2 new, 0 changed, 0 the same").WaitForAsync();
         await page.ReloadAsync();
         await page.IsAccessibleEverywhereAsync("parts-file-looked-at");
+        await FitsAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Take it in" }).ClickAsync();
         await page.GetByText("Taken in.").WaitForAsync();
         await page.IsAccessibleEverywhereAsync("parts-file-taken-in");
@@ -37,9 +40,23 @@ public sealed class PartsCatalogueTests : OneTabletTests
         await page.Locator("#part-thread").FillAsync("M12");
         await page.Locator("#part-price").FillAsync("600");
         await page.IsAccessibleEverywhereAsync("part-edited");
+        await FitsAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save the part" }).ClickAsync();
         await page.WaitForURLAsync(url => url.EndsWith("/parts", StringComparison.Ordinal));
         await page.GetByText("600.00 EUR").WaitForAsync();
+    }
+
+    // Room for a finger, a window 320 px wide, and text at 200 % on a phone.
+    private static async Task FitsAsync(IPage page)
+    {
+        await page.SetViewportSizeAsync(320, 640);
+        Assert.Empty(await page.OverflowAsync());
+        Assert.Empty(await page.TooSmallAsync());
+        await page.SetViewportSizeAsync(390, 844);
+        await page.TextSizeAsync(32);
+        Assert.Empty(await page.OverflowAsync());
+        await page.TextSizeAsync(16);
+        await page.SetViewportSizeAsync(1024, 768);
     }
 
     private static async Task SendAsync(IPage page, string price)
