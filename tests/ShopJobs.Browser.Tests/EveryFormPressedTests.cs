@@ -14,6 +14,7 @@ public sealed partial class EveryFormPressedTests
     // The part, the file of the test that presses it, and what it presses or reads there.
     private static readonly (string Part, string File, string Presses)[] Pressed =
     [
+        ("AsFoundCard", "IntakeTests.cs", "Nothing is filled in."),
         ("BenchFieldView", "BenchTests.cs", "#bench-least-wrong"),
         ("CalibrationPage", Forms, "Save"),
         ("CarPage", Forms, "Save the car"),

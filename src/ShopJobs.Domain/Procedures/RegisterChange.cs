@@ -28,13 +28,14 @@ public sealed record KindChange(JointKind? Before, JointKind? After)
 /// <summary>Compares two joint registers.</summary>
 public static class RegisterChanges
 {
-    /// <summary>True where conditions, settings or results differ.</summary>
+    /// <summary>True where conditions, settings, results or as-found sheets differ.</summary>
     public static bool OtherThanKinds(JointRegister before, JointRegister after)
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         return !before.Results.ToHashSet().SetEquals(after.Results)
             || !before.AllResults.Select(kind => kind.Key).Union(after.AllResults.Select(kind => kind.Key)).All(key => Alike(before.ResultOf(key), after.ResultOf(key)))
+            || !before.AsFound.Keys.Union(after.AsFound.Keys).All(system => Alike(before.AsFoundOf(system), after.AsFoundOf(system)))
             || !Alike(before.Conditions, after.Conditions) || !Alike(before.Settings, after.Settings)
             || before.Conditions.Keys.Any(aspect => !Alike(before.AspectOf(aspect), after.AspectOf(aspect)));
     }

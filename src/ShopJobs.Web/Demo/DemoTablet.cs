@@ -48,6 +48,9 @@ internal sealed class DemoTablet(
         CarId car, Report command, IReadOnlyList<NewContent>? contents = null, Action<SqliteTransaction>? rows = null) => Expect(
             await cars.RunAsync(car, NextOn(car), await PresentAsync(), command, contents, rows), command.GetType().Name);
 
+    /// <summary>The next command on this car stands in its book already.</summary>
+    public void Passed(CarId car) => NextOn(car);
+
     /// <summary>A signed command. Its lines say that nothing but the demo's script was shown.</summary>
     public async Task SignAsync(CarId car, DemoPeople.DemoPerson signer, Func<string, SignedCommand> of)
     {

@@ -67,6 +67,7 @@ public sealed class DemoWork(
         await new DemoParts(new PartShelf(database), new PartDesk(changes, cars, clock), new StackDesk(changes, clock), cars)
             .EnterAsync(carIds[DemoCars.Blue.Name], blue);
         await jobs.StartAsync(carIds[DemoCars.Blue.Name], "P5", "Track wheels on.", people[Second.Name]);
+        await new DemoIntake(tablet, cars, carIds[DemoCars.Blue.Name]).RunAsync(DemoCars.Blue.Place);
         var orange = await jobs.StartAsync(carIds[DemoCars.Orange.Name], "P5", "Change to the wet-weather wheels.", people[Technician.Name]);
         var white = await jobs.StartAsync(carIds[DemoCars.White.Name], "P5", "New tyres fitted; put the wheels back on.", people[Technician.Name]);
 

@@ -11,6 +11,7 @@ public class DirectionTests
     private static readonly Assembly Product = typeof(CarState).Assembly;
 
     [Theory]
+    [InlineData("Cars", "Fasteners", "Tools", "Procedures", "Parts", "Logbook", "Summaries")]
     [InlineData("Fasteners", "Procedures", "Parts", "Logbook", "Summaries")]
     [InlineData("Tools", "Procedures", "Parts", "Logbook", "Summaries")]
     [InlineData("Procedures", "Parts", "Logbook", "Summaries")]
@@ -46,7 +47,7 @@ public class DirectionTests
         var parts = Product.GetTypes().Select(type => type.Namespace).OfType<string>()
             .Where(name => name.StartsWith(Domain, StringComparison.Ordinal))
             .Select(name => name[Domain.Length..].Split('.')[0]).Distinct().Order();
-        Assert.Equal(["Fasteners", "Logbook", "Parts", "Procedures", "Summaries", "Tools"], parts);
+        Assert.Equal(["Cars", "Fasteners", "Logbook", "Parts", "Procedures", "Summaries", "Tools"], parts);
     }
 
     private static PredicateList TypesOf(string part) => Types.InAssembly(Product).That().ResideInNamespace(Domain + part);

@@ -55,6 +55,7 @@ public sealed partial class EntryWordsTests
         new RoadTestEnded(31, new OdometerReading(1019, DistanceUnit.Kilometre), null),
         new SummaryIssued(2, 1, Text, 40, "s"),
         new Arrived(new OdometerReading(31000, DistanceUnit.Mile), "LiftA", Text),
+        new AsFoundRecorded("brakes", [new MeasuredValue("pad-front-left", 6.5m, "mm")]),
         new Left(WayOut.Driven, Text, null, 40, []),
         new CarMoved("LiftA", "Outside", [new SpokenAgainst(HoldReason.NotAtStage, Nut)]),
         new LookedOver([41], Text, "s"),
@@ -181,6 +182,22 @@ public sealed partial class EntryWordsTests
         Assert.Equal(
             "Recorded that the car left, driven without a road release, though it was not to leave: There is no valid release to the road.",
             EntryWords.Of(new Left(WayOut.Driven, Text, null, null, [new SpokenAgainst(HoldReason.NotReleased, null)]) { Why = Text }, names));
+    }
+
+    [Fact]
+    public void What_was_found_is_told_with_what_was_seen_or_that_it_is_unknown_and_how_late()
+    {
+        var found = Samples.OfType<AsFoundRecorded>().Single();
+
+        Assert.Equal("As found, brakes: pad front left 6.5 mm.", EntryWords.Of(found, Names));
+        Assert.Equal("As found, brakes: in words.", EntryWords.Of(new AsFoundRecorded("brakes", []) { Words = Text }, Names));
+        Assert.Equal(
+            "As found, brakes, written down after entry 12 had opened it: unknown, and the customer was told.",
+            EntryWords.Of(new AsFoundRecorded("brakes", []) { Told = Text, After = 12 }, Names));
+        Assert.Equal(
+            "Opened wheel nut front-left 3; nobody had written down how it was found, and that is lost: wheels.",
+            EntryWords.Of(new Opened([Nut], [], [], null, null) { Unseen = ["wheels"] }, Names));
+        Assert.EndsWith("it is at LiftA. Fuel: 3 of 8.", EntryWords.Of(new Arrived(null, "LiftA", Text) { OdometerWhy = Text, FuelEighths = 3 }, Names), StringComparison.Ordinal);
     }
 
     [Fact]

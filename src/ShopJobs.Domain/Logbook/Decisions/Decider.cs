@@ -55,6 +55,7 @@ public static partial class Decider
             WithdrawRelease withdraw => Withdraw(state, withdraw, now, rules),
             EndRoadTest end => ComeBack(state, end),
             ComeIn come => Arrive(state, come, now),
+            RecordAsFound found => AsFound(state, found, now),
             MoveCar move => Move(state, move, now, rules),
             ReportMoved moved => Moved(state, moved, now, rules),
             LetGo let => Leave(state, let, now, rules),

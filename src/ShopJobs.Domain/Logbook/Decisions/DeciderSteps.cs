@@ -89,7 +89,7 @@ public static partial class Decider
 
     private static IEnumerable<HoldPoint> NotApplicableHolds(HoldRules rules, StepQuestion question, ConfirmStep confirm)
     {
-        foreach (var point in rules.BeforeStart(question))
+        foreach (var point in rules.WaitsFor(question))
         {
             yield return point;
         }

@@ -15,11 +15,19 @@ public static partial class Decider
 
         refused.AddRange(NoRoom(now, come.Place));
         refused.AddRange(NoCase(state, come.Warranty));
+        if (come.FuelEighths is < 0 or > 8)
+        {
+            refused.Add(new HoldPoint(HoldReason.FuelOutside));
+        }
+
         return refused.Count > 0
             ? new Verdict.Refused(refused)
             : Accept(new Arrived(come.Odometer, come.Place, come.Why)
             {
                 OdometerWhy = come.OdometerWhy,
+                FuelEighths = come.FuelEighths,
+                Things = come.Things,
+                AsksAsFound = come.AsksAsFound,
                 Warranty = come.Warranty is { } joints ? new WarrantyCase([.. joints.Distinct()], [.. joints.Distinct().SelectMany(state.RecordsOf)]) : null,
             });
     }

@@ -18,7 +18,21 @@ public static class Opening
         var byHand = command.Positions.SelectMany(position => WithItsJoint(state, now, position)).Distinct().ToList();
         var reach = new Reach(state, now);
         reach.From(byHand);
-        return new Opened(byHand, reach.Opens(byHand), reach.Undid, command.Job, command.Reason);
+        var also = reach.Opens(byHand);
+        return new Opened(byHand, also, reach.Undid, command.Job, command.Reason) { Unseen = NotSeen(state, now, [.. byHand, .. also]) };
+    }
+
+    // Systems of which it was not recorded how they were found: after this nobody can.
+    private static List<string>? NotSeen(CarState state, Circumstances now, IReadOnlyList<JointPosition> positions)
+    {
+        if (!state.AsksAsFound)
+        {
+            return null;
+        }
+
+        var lost = positions.Select(position => now.KindOf(state, position.Key)?.System).OfType<string>().Distinct()
+            .Where(system => state.LacksAsFound(system) && !state.Unseen.ContainsKey(system)).ToList();
+        return lost.Count > 0 ? lost : null;
     }
 
     /// <summary>What recording a setting again undoes, and the joints that are open with it.</summary>

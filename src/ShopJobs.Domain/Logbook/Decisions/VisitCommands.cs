@@ -15,6 +15,36 @@ public sealed record ComeIn(OdometerReading? Odometer, string Place, ContentDige
     /// <summary>The joints of a warranty case, each with a record of the shop; null where it is none.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<Joint>? Warranty { get; init; }
+
+    /// <summary>How full the tank is by its gauge, in eighths, 0 to 8; null where nobody looked.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public int? FuelEighths { get; init; }
+
+    /// <summary>What of the customer's is in the car; null where nothing is told.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? Things { get; init; }
+
+    /// <summary>True where each system's state as found is asked for before it is opened.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public bool? AsksAsFound { get; init; }
+}
+
+/// <summary>Report how one system of the car was found.</summary>
+/// <param name="System">The system, as the joint register calls it.</param>
+/// <param name="Values">What was measured, of what its sheet asks.</param>
+public sealed record RecordAsFound(string System, IReadOnlyList<MeasuredValue> Values) : Report
+{
+    /// <summary>What was written down, of what its sheet asks.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<WrittenNote>? Notes { get; init; }
+
+    /// <summary>What else was seen, in words.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? Words { get; init; }
+
+    /// <summary>How the customer was told that it is unknown; then nothing else is given.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ContentDigest? Told { get; init; }
 }
 
 /// <summary>Ask whether the car may be moved to another place, and move it. Refused where the gate says no.</summary>

@@ -45,6 +45,7 @@ public static class EntryCodec
         Add("summary-issued", json.SummaryIssued);
         Add("tool-entered", json.ToolEntered, tool: ToolIn.Tool);
         Add("arrived", json.Arrived);
+        Add("as-found-recorded", json.AsFoundRecorded);
         Add("left", json.Left);
         Add("moved", json.CarMoved);
         Add("looked-over", json.LookedOver);

@@ -158,6 +158,7 @@ internal static class EntryJson
 [JsonSerializable(typeof(StepFinished))]
 [JsonSerializable(typeof(StepConfirmed))]
 [JsonSerializable(typeof(ResultRecorded))]
+[JsonSerializable(typeof(AsFoundRecorded))]
 [JsonSerializable(typeof(Opened))]
 [JsonSerializable(typeof(FittedNew))]
 [JsonSerializable(typeof(ThreadTreated))]

@@ -23,11 +23,20 @@ public sealed record Arrived(OdometerReading? Odometer, string Place, ContentDig
     /// <summary>The warranty case it comes for; null where it is none.</summary>
     public WarrantyCase? Warranty { get; init; }
 
+    /// <summary>How full the tank was by its gauge, in eighths: 0 for empty to 8 for full; null where nobody looked.</summary>
+    public int? FuelEighths { get; init; }
+
+    /// <summary>What of the customer's is in the car; null where nothing was told.</summary>
+    public ContentDigest? Things { get; init; }
+
+    /// <summary>True where each system's state as found is asked for before it is opened; null in visits from before that was asked.</summary>
+    public bool? AsksAsFound { get; init; }
+
     public override EntryFacets Facets() => new()
     {
         About = Warranty?.Records ?? [],
-        Texts = KeptText.Given(("Why it comes", Why), ("About the odometer", OdometerWhy)),
-        OfCustomer = [Why],
+        Texts = KeptText.Given(("Why it comes", Why), ("About the odometer", OdometerWhy), ("Things in the car", Things)),
+        OfCustomer = Things is { } things ? [Why, things] : [Why],
     };
 }
 

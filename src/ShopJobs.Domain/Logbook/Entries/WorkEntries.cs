@@ -21,6 +21,9 @@ public sealed record Opened(
     /// <summary>True where a setting that was recorded opened them: it goes with the setting. Null where somebody reported it.</summary>
     public bool? BySetting { get; init; }
 
+    /// <summary>Systems whose state as found was neither recorded nor told as unknown before this opened them: it is lost. Null where none.</summary>
+    public IReadOnlyList<string>? Unseen { get; init; }
+
     /// <summary>The card it was entered from afterwards, with the minute that stands there; null where it was reported from a screen.</summary>
     public OnPaper? OnPaper { get; init; }
 

@@ -159,6 +159,11 @@ public enum HoldReason
     NoMoreThanNow,
     CountOutside,
     NothingAskedOfJoints,
+    AsFoundMissing,
+    AsFoundEmpty,
+    SeenAndUnknown,
+    NotOnSheet,
+    FuelOutside,
 
     // what is not known here
     UnknownJob,
@@ -174,6 +179,7 @@ public enum HoldReason
     UnknownPlace,
     UnknownCondition,
     UnknownCarKind,
+    UnknownSystem,
     ResultIncomplete,
     NotDrivenYet,
     NoteMissing,

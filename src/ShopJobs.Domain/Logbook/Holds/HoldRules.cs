@@ -12,6 +12,9 @@ public sealed record HoldRules(
     IReadOnlyList<ReleaseRule> Release,
     IReadOnlyList<PermissionRule> Permission)
 {
+    /// <summary>What has to be known before a step is begun.</summary>
+    public IReadOnlyList<StepRule> Start { get; init; } = StartRules.All;
+
     /// <summary>The rules in force.</summary>
     public static readonly HoldRules Standard = new(
         PullRules.HandTight, PullRules.Pull, PullRules.Settling, PositionRules.All, StepRules.All, ReleaseRules.All, PermissionRules.All);
@@ -24,8 +27,11 @@ public sealed record HoldRules(
         return [.. Step.SelectMany(rule => rule.Find(asked)), .. OnPositions(asked)];
     }
 
-    /// <summary>Why work on a step instance should not start: what it waits for, without its own ticks and joints.</summary>
-    public IReadOnlyList<HoldPoint> BeforeStart(StepQuestion question)
+    /// <summary>Why work on a step instance should not start: what it waits for, and what has to be known before.</summary>
+    public IReadOnlyList<HoldPoint> BeforeStart(StepQuestion question) => [.. WaitsFor(question), .. Start.SelectMany(rule => rule.Find(question))];
+
+    /// <summary>What a step instance waits for, without its own ticks and joints. A pull made before that does not count.</summary>
+    public IReadOnlyList<HoldPoint> WaitsFor(StepQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
         HoldReason[] gates = [HoldReason.StepHeld, HoldReason.StepBefore, HoldReason.GroupBefore, HoldReason.Cure];

@@ -94,7 +94,7 @@ public static class PullRules
         new(HoldReason.StillOn, StillOn),
         new(HoldReason.UnfinishedBehind, UnfinishedBehind),
         new(HoldReason.TooLate, q => q.Stage == q.Instance.Group.Final && q.Book.HandTightBy > 0 && IsTooLate(q)),
-        new(HoldReason.StepBefore, q => q.Step is { } step && HoldRules.Standard.BeforeStart(
+        new(HoldReason.StepBefore, q => q.Step is { } step && HoldRules.Standard.WaitsFor(
             new StepQuestion(q.State, q.Now, q.Job, q.Placed, step, StepAnswers.None) { ForWork = true }).Count > 0),
         new(HoldReason.LowerStageMissing, LowerStageMissing),
         new(HoldReason.OutOfOrder, OutOfOrder),

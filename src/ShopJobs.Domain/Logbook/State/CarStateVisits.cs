@@ -52,6 +52,8 @@ public sealed partial record CarState
     private CarState WithArrival(Recorded recorded, Arrived fact) => Read(fact.Odometer?.Km) with
     {
         Visits = Visits.Add(new VisitBook(recorded.Number, recorded.At, recorded.Person, fact)),
+        AsFound = ImmutableDictionary<string, AsFoundBook>.Empty,
+        Unseen = ImmutableDictionary<string, long>.Empty,
     };
 
     private CarState WithDeparture(Recorded recorded, Left fact)

@@ -27,7 +27,7 @@ public static class EntryWords
             StepConfirmed fact => $"Signed “{names.Step(fact.Job, fact.Step)}” of {names.Job(fact.Job)}{Values(fact.Values)}.",
             ResultRecorded fact => $"Recorded {fact.Name}, {BasisOf(fact.Basis)}{Values(fact.Values)}{Notes(fact)}{Instrument(fact, names)}{VoidFrom(fact.Undid)}{NoGood(fact)}.",
             Opened { Late: { } late } fact when late.Count == fact.Positions.Count => $"Reported late as opened: {names.Positions(late)}; held until somebody has looked.",
-            Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}{From(fact.OnPaper)}.",
+            Opened fact => $"Opened {names.Positions(fact.Positions.Except(fact.Late ?? []))}{Also(fact, names)}{VoidFrom(fact.Undid)}{Late(fact, names)}{Unseen(fact)}{From(fact.OnPaper)}.",
             ThreadTreated fact => $"{Treated(fact)} {names.Positions(fact.Positions)}.",
             LeftHalfDone fact => $"Left {names.Joint(fact.Joint)} half done, at entry {Number(fact.Last)}.",
             WorkTakenOver fact => $"Went on with {names.Joint(fact.Joint)} after looking at entry {Number(fact.Last)}.",
@@ -54,7 +54,7 @@ public static class EntryWords
             RoadTestEnded fact => $"Back from the road test of entry {Number(fact.Release)} at {fact.Odometer.Words}.",
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
             JointListChanged or FewerJointsAsked or JointListKept => JointListWords.Of(entry, names),
-            ReTorqueExtended or Arrived or Left or CarMoved or LookedOver => VisitWords.Of(entry, names),
+            ReTorqueExtended or Arrived or AsFoundRecorded or Left or CarMoved or LookedOver => VisitWords.Of(entry, names),
             _ => ShopEntryWords.Of(entry) ?? ToolEntryWords.Of(entry, names),
         };
     }
@@ -83,6 +83,9 @@ public static class EntryWords
 
     private static string Also(Opened fact, EntryNames names) =>
         fact.AlsoOpened.Count == 0 ? "" : $"; open with it: {names.Positions(fact.AlsoOpened)}";
+
+    private static string Unseen(Opened fact) =>
+        fact.Unseen is { } systems ? $"; nobody had written down how it was found, and that is lost: {string.Join(", ", systems)}" : "";
 
     private static string Late(Opened fact, EntryNames names) =>
         fact.Late is { Count: > 0 } late ? $"; reported late and held: {names.Positions(late)}" : "";

@@ -35,6 +35,8 @@ internal static class HoldSentences
 
         // a step
         HoldReason.AlreadySigned => ("This step is signed already", "go on with the next step"),
+        HoldReason.AsFoundMissing => (
+            $"Nobody has written down how it was found: {point.Name}", "record it as found before anything is opened, or write that it is unknown and the customer told"),
         HoldReason.StepBefore when point.Unsigned is { Finished: true } done => ($"“{done.Step.Title()}” is done and not signed", "sign it first"),
         HoldReason.StepBefore when point.Unsigned is { } before => (
             $"“{before.Step.Title()}” is {before.Standing.Words()}",
@@ -145,6 +147,11 @@ internal static class HoldSentences
         HoldReason.UnknownPlace when point.Name is { } place => ($"This procedure does nothing at {place}", $"it works at {string.Join(", ", point.Choices)}"),
         HoldReason.UnknownPlace => ("Choose at least one place of the procedure", $"it works at {string.Join(", ", point.Choices)}"),
         HoldReason.UnknownCondition => ("That is not a condition the register knows", OnScreen),
+        HoldReason.AsFoundEmpty => ("Nothing is written down of how it was found", "write what you saw, or that it is unknown and how the customer was told"),
+        HoldReason.SeenAndUnknown => ("It was seen, and it is unknown", "keep one of them"),
+        HoldReason.NotOnSheet => ($"The as-found sheet asks no such thing: {point.Name}", "load the page again and write what its sheet asks"),
+        HoldReason.FuelOutside => ("A fuel gauge is read in eighths, 0 for empty to 8 for full", "choose one of them"),
+        HoldReason.UnknownSystem => ($"No joint of this car is of the system “{point.Name}”", "load the page again"),
         HoldReason.ResultIncomplete => ("A result has a name and at least one value", "type the values that were measured"),
         HoldReason.NotDrivenYet => ($"{Result(point, on)}: the car was not driven since it became void", "release it to a road test first"),
         HoldReason.NoteMissing when point.Choices is { Count: > 0 } choices => ($"“{point.Name}” is not filled in", $"write one of {string.Join(", ", choices)}"),

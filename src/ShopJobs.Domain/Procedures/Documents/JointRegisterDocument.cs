@@ -3,7 +3,7 @@ namespace ShopJobs.Domain.Procedures.Documents;
 /// <summary>The joint register as a document. Its form is described in docs/procedures.md.</summary>
 public static class JointRegisterDocument
 {
-    private static readonly string[] Keys = ["title", "demo-data", "results", "conditions", "settings", "kinds", "cars"];
+    private static readonly string[] Keys = ["title", "demo-data", "results", "conditions", "settings", "as-found", "kinds", "cars"];
 
     /// <summary>True when the bytes look like a register and not like a procedure: they have “kinds” at the top.</summary>
     public static bool IsOne(byte[] bytes, CancellationToken cancellation = default)
@@ -36,6 +36,12 @@ public static class JointRegisterDocument
         var carReader = new CarKindReader(map.Problems, consequences, kinds);
         var cars = Named(map, "cars").Select(car => carReader.Read(car.Name, car.Value)).OfType<CarKind>().ToList();
         var everywhere = kinds.Values.Concat(cars.SelectMany(car => car.Kinds.Values)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key);
+        var asFound = Named(map, "as-found").Select(sheet => (Sheet: resultReader.AsFound(sheet.Name, sheet.Value), sheet.Value)).Where(read => read.Sheet is not null).ToList();
+        foreach (var (sheet, at) in asFound.Where(read => everywhere.Values.All(kind => kind.System != read.Sheet!.Key)))
+        {
+            map.Problems.Error(at, $"No kind of joint is of the system “{sheet!.Key}”", "write the system as the kinds have it, or delete the sheet");
+        }
+
         consequences.Check([.. results.Select(result => result.Key)], [.. settings.Keys], everywhere);
         return new JointRegister(
             title ?? "", demo ?? false, kinds, aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Values),
@@ -43,6 +49,7 @@ public static class JointRegisterDocument
         {
             Results = [.. results.Select(result => result.Key)],
             ResultKinds = results.Concat(settings.Values.Select(setting => setting.Kind)).DistinctBy(kind => kind.Key).ToDictionary(kind => kind.Key),
+            AsFound = asFound.Select(read => read.Sheet!).DistinctBy(sheet => sheet.Key).ToDictionary(sheet => sheet.Key),
             Cars = cars.DistinctBy(car => car.Key).ToDictionary(car => car.Key),
             Aspects = aspects.ToDictionary(aspect => aspect.Key, aspect => aspect.Value.Aspect),
         };

@@ -44,6 +44,10 @@ internal sealed class ResultReader(ProblemsFound problems, Consequences conseque
         return (One(key, map) with { OfPlace = false }, map.Has("undoes") ? consequences.Read(map.At("undoes")) : []);
     }
 
+    /// <summary>The as-found sheet of a system: measures and notes, each of which may be left out when it is not seen.</summary>
+    public ResultKind? AsFound(string system, DocumentNode node) =>
+        MapReader.Of(node, problems, ["name", "measures", "notes", "source"]) is { } map ? One(system, map) : null;
+
     private List<ResultKind> Bare(MapReader register)
     {
         var read = register.List("results").Select(node => (Node: node, Name: MapReader.IdOf(node, problems))).Where(result => result.Name is not null).ToList();

@@ -59,6 +59,9 @@ public static class Links
     /// <summary>Where the car comes in, is moved and leaves.</summary>
     public static string Visit(CarId car) => $"{Car(car)}/visit";
 
+    /// <summary>How the car was found when it came in.</summary>
+    public static string AsFound(CarId car) => $"{Car(car)}/as-found";
+
     public static string Release(CarId car) => $"{Car(car)}/release";
 
     public static string Summary(CarId car) => $"{Car(car)}/summary";

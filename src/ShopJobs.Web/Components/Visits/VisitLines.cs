@@ -44,7 +44,7 @@ public static class VisitLines
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(read);
         var found = entries.Where(recorded => visit.Holds(recorded.Number)
-            && recorded.Entry is (Arrived or Left or CarMoved or LookedOver or Released or ReTorqueExtended)).ToList();
+            && recorded.Entry is (Arrived or AsFoundRecorded or Left or CarMoved or LookedOver or Released or ReTorqueExtended)).ToList();
         var texts = read(found.SelectMany(recorded => recorded.Entry.Facets().Texts).Select(text => text.Digest));
         var names = JointLineWords.NamesOf(reading, people);
         return [.. found.Select(recorded => $"{Minute(reading.Now, recorded.At)}, {names.Person(recorded.Person)}: {EntryWords.Of(recorded.Entry, names)}{Texts(recorded.Entry, texts)}")];

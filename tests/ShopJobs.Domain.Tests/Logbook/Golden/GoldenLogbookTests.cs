@@ -45,7 +45,7 @@ public class GoldenLogbookTests
         var written = car.Concat(tool).Select(recorded => EntryCodec.Encode(recorded.Entry).Kind).ToHashSet();
         Assert.Equal(
             [
-                "arrived", "calibration-withdrawn", "cleared", "clock-set", "clock-stepped", "countersigned", "declared-from-paper", "fewer-joints-asked", "instrument-checked",
+                "arrived", "as-found-recorded", "calibration-withdrawn", "cleared", "clock-set", "clock-stepped", "countersigned", "declared-from-paper", "fewer-joints-asked", "instrument-checked",
                 "instrument-entered", "job-cancelled", "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "joint-list-changed", "joint-list-kept", "left", "left-half-done", "looked-over", "moved", "owner-told", "re-torque-extended",
                 "release-upheld", "release-withdrawn", "revision-adopted", "road-test-ended", "step-finished", "taken-over", "thread-treated", "tool-brought-back", "tool-retired", "work-decided", "work-held",
             ],

@@ -55,14 +55,20 @@ internal sealed class Tally
     /// <summary>Reasons about what is entered from paper, which no history does: see <c>PaperScenarios</c> and <c>PaperCard</c>.</summary>
     internal static readonly HoldReason[] OfPaper = [HoldReason.DeclaredFromPaper, HoldReason.RecordedAlready, HoldReason.PaperTimeAhead, HoldReason.PaperTimeBefore];
 
+    /// <summary>Reasons about how a car was found when it came in, which no history is asked: see <c>AsFoundScenarios</c> and <c>FoundCar</c>.</summary>
+    internal static readonly HoldReason[] OfAsFound =
+    [
+        HoldReason.AsFoundMissing, HoldReason.AsFoundEmpty, HoldReason.SeenAndUnknown, HoldReason.NotOnSheet, HoldReason.FuelOutside, HoldReason.UnknownSystem,
+    ];
+
     // No rule asks whether an owner was told. What takes a tool away for good, and what withdraws its calibration: see ToolWithdrawnTests.
-    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "calibration-withdrawn", "tool-retired", "tool-brought-back", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted", "left-half-done", "taken-over", "declared-from-paper"];
+    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "calibration-withdrawn", "tool-retired", "tool-brought-back", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted", "left-half-done", "taken-over", "declared-from-paper", "as-found-recorded"];
 
     /// <summary>Entry kinds and reasons that no history reached.</summary>
     public IReadOnlyList<string> Never =>
     [
         .. EntryCodec.Kinds.Except(KindsElsewhere).Where(kind => Of(kind) == 0),
-        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Except(OfJointLists).Except(OfRevisions).Except(OfHandover).Except(OfPaper).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
+        .. Enum.GetValues<HoldReason>().Except(Elsewhere).Except(OfHeldWork).Except(OfJointLists).Except(OfRevisions).Except(OfHandover).Except(OfPaper).Except(OfAsFound).Where(reason => Of(reason) == 0).Select(reason => reason.ToString()),
     ];
 
     public void Count(Verdict verdict)

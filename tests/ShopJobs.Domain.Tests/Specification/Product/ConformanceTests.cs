@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopJobs.Domain.Tests.Specification.AsFound;
 using ShopJobs.Domain.Tests.Specification.Behind;
 using ShopJobs.Domain.Tests.Specification.Clocks;
 using ShopJobs.Domain.Tests.Specification.Closing;
@@ -85,6 +86,9 @@ public sealed class ConformanceTests(ITestOutputHelper output)
 
     [Fact]
     public void Work_goes_on_over_an_unsigned_step_in_one_hand_and_one_PIN_signs_both() => Conforms(WaitRules.Book(), () => new WaitedWheel(), (car, step) => car.Take(step));
+
+    [Fact]
+    public void How_a_car_was_found_is_asked_before_it_is_opened() => Conforms(FoundRules.Book(), () => new FoundNut(), (car, step) => car.Take(step));
 
     [Fact]
     public void A_report_that_comes_late_counts_in_its_own_cycle_and_session() => Conforms(LateReportRules.Book(), () => new LateNut(), (car, step) => car.Take(step));
