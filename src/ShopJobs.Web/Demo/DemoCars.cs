@@ -4,10 +4,14 @@ namespace ShopJobs.Web.Demo;
 public static class DemoCars
 {
     /// <param name="Place">Key of one of the four places that every shop starts with.</param>
-    public sealed record DemoCar(string Name, string Model, string Mark, string Colour, string Place, string Note, string Owner, string Contact);
+    public sealed record DemoCar(string Name, string Model, string Mark, string Colour, string Place, string Note, string Owner, string Contact)
+    {
+        /// <summary>Invented; a maker's code that is not given to anybody, as far as we know.</summary>
+        public string Chassis { get; init; } = "";
+    }
 
     public static readonly DemoCar Blue = new(
-        "Blue", "Brennock 220", "DEMO 220", "blue", "LiftA", "Hill climb. Front strut, rear drive, 1310 kg.", "Rasmo Field", "01632 960110");
+        "Blue", "Brennock 220", "DEMO 220", "blue", "LiftA", "Hill climb. Front strut, rear drive, 1310 kg.", "Rasmo Field", "01632 960110") { Chassis = "ZZ9DEM220BX000001" };
 
     public static readonly DemoCar Orange = new(
         "Orange", "Lorrick 14", "DEMO 14", "orange", "LiftB", "Track days.", "Ilka Thorne", "01632 960124");

@@ -78,6 +78,7 @@ public sealed class DemoShop(IPasswordHasher<Person> hasher)
             Name = demo.Name,
             Model = demo.Model,
             Mark = demo.Mark,
+            Chassis = demo.Chassis,
             Colour = demo.Colour,
             Note = demo.Note,
             Place = demo.Place,

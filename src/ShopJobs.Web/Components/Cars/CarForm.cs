@@ -17,6 +17,9 @@ public sealed class CarForm
 
     public string Mark { get; set; } = "";
 
+    /// <summary>The number on its chassis, as typed.</summary>
+    public string Chassis { get; set; } = "";
+
     public string Colour { get; set; } = "";
 
     public string Note { get; set; } = "";
@@ -34,6 +37,7 @@ public sealed class CarForm
         Name = car.Name,
         Model = car.Model,
         Mark = car.Mark,
+        Chassis = car.Chassis,
         Colour = car.Colour,
         Note = car.Note,
         Customer = car.CustomerId.Value.ToString(),

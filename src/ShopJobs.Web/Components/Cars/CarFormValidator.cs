@@ -1,4 +1,5 @@
 using FluentValidation;
+using ShopJobs.Domain.Cars;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Names;
 
@@ -14,7 +15,9 @@ public sealed class CarFormValidator : AbstractValidator<CarForm>
         RuleFor(form => form.Distance).IsInEnum().WithMessage("Pick what its odometer counts in.");
         AtMost(form => form.Name, "The name", Car.NameLength);
         AtMost(form => form.Model, "Make and model", Car.ModelLength);
-        AtMost(form => form.Mark, "The plate or chassis number", Car.MarkLength);
+        RuleFor(form => form.Chassis).Must(typed => typed.Trim().Length == 0 || ChassisNumber.Read(typed) is not null)
+            .WithMessage($"A chassis number has letters, digits, points and strokes, at most {ChassisNumber.Most} of them. Read it again at the car.");
+        AtMost(form => form.Mark, "The plate", Car.MarkLength);
         AtMost(form => form.Colour, "The colour", Car.ColourLength);
         AtMost(form => form.Note, "The note", Car.NoteLength);
     }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using ShopJobs.Domain.Cars;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Look;
@@ -171,6 +172,7 @@ public sealed class CustomerDesk(IDbContextFactory<ShopDbContext> database, CarD
         car.Name = name;
         car.Model = Typed.Clean(form.Model);
         car.Mark = Typed.Clean(form.Mark);
+        car.Chassis = ChassisNumber.Read(form.Chassis)?.Text ?? "";
         car.Colour = Typed.Clean(form.Colour);
         car.Note = Typed.Clean(form.Note);
         car.Distance = form.Distance;

@@ -13,6 +13,7 @@ public sealed record FileCar(
     string Name,
     string Model,
     string? Mark,
+    string? Chassis,
     string? Colour,
     string? Note,
     DateTime? From,

@@ -57,6 +57,7 @@ public sealed class CustomerFiles(IDbContextFactory<ShopDbContext> database, Log
         row.Name,
         row.Model,
         held.Car.IsTheirs ? row.Mark : null,
+        held.Car.IsTheirs ? row.Chassis : null,
         held.Car.IsTheirs ? row.Colour : null,
         held.Car.IsTheirs ? row.Note : null,
         held.Car.From,

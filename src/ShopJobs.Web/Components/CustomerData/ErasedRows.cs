@@ -18,7 +18,7 @@ internal sealed class ErasedRows(SqliteTransaction transaction, ErasurePlan plan
             Run("UPDATE Jobs SET AskedFor = '' WHERE CarId = $1 AND StartedAt > $2 AND StartedAt <= $3", car.Car.Value, car.From ?? DateTime.MinValue, car.Until ?? DateTime.MaxValue);
             if (car.IsTheirs)
             {
-                Run("UPDATE Cars SET Mark = '', Note = '', ChangedAt = $2, ChangedBy = $3, Revision = $4 WHERE Id = $1", car.Car.Value, at, by.Value, Guid.NewGuid());
+                Run("UPDATE Cars SET Mark = '', Chassis = '', Note = '', ChangedAt = $2, ChangedBy = $3, Revision = $4 WHERE Id = $1", car.Car.Value, at, by.Value, Guid.NewGuid());
                 Run("UPDATE CustomerLinks SET RevokedAt = $2 WHERE CarId = $1 AND RevokedAt IS NULL", car.Car.Value, at);
             }
         }

@@ -17,7 +17,7 @@ internal static class ErasureWords
         return
         [
             "Name, telephone and mail. A number takes their place.",
-            .. theirs.Count > 0 ? [$"Plate or chassis number, and the note, of {string.Join(", ", theirs)}."] : Array.Empty<string>(),
+            .. theirs.Count > 0 ? [$"Plate, chassis number and note, of {string.Join(", ", theirs)}."] : Array.Empty<string>(),
             .. held.Count > 0 ? [$"What the customer asked for, on every job of {string.Join(", ", held.Select(car => car.Car.Name).Distinct())}."] : Array.Empty<string>(),
             .. contents > 0 ? [Number(contents, "text or page", "texts and pages") + " beside the logbooks: why the car came, who took it, what the customer accepted or was told, and every summary that was issued."] : Array.Empty<string>(),
             .. said > 0 ? [Number(said, "word", "words") + " with which the customer confirmed a summary. That it was confirmed, and when, stays."] : Array.Empty<string>(),

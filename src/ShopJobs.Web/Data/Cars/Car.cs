@@ -21,7 +21,10 @@ public sealed class Car : TrackedRow
     /// <summary>Make and model as written, e.g. "Brennock 220".</summary>
     public required string Model { get; set; }
 
-    /// <summary>Number plate or chassis number as written.</summary>
+    /// <summary>The number on its chassis, in capitals without blanks; empty where nobody wrote it down.</summary>
+    public string Chassis { get; set; } = "";
+
+    /// <summary>Number plate, or whatever else marks it, as written.</summary>
     public string Mark { get; set; } = "";
 
     public string Colour { get; set; } = "";

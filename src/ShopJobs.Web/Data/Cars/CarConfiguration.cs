@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using ShopJobs.Domain.Cars;
 using ShopJobs.Web.Data.Shop;
 
 namespace ShopJobs.Web.Data.Cars;
@@ -13,6 +14,7 @@ internal sealed class CarConfiguration : IEntityTypeConfiguration<Car>
         builder.Property(car => car.Name).HasMaxLength(Car.NameLength).UseCollation("NOCASE");
         builder.Property(car => car.Model).HasMaxLength(Car.ModelLength);
         builder.Property(car => car.Mark).HasMaxLength(Car.MarkLength);
+        builder.Property(car => car.Chassis).HasMaxLength(ChassisNumber.Most);
         builder.Property(car => car.Colour).HasMaxLength(Car.ColourLength);
         builder.Property(car => car.Note).HasMaxLength(Car.NoteLength);
         builder.Property(car => car.Place).HasMaxLength(PlaceRow.KeyLength);
