@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace ShopJobs.Domain.Logbook;
 
 /// <summary>How one system of the car was found when it came in, before anything of it was opened.</summary>
@@ -18,6 +20,7 @@ public sealed record AsFoundRecorded(string System, IReadOnlyList<MeasuredValue>
     public long? After { get; init; }
 
     /// <summary>True where it is unknown, and the customer was told so.</summary>
+    [JsonIgnore]
     public bool IsUnknown => Told is not null;
 
     public override EntryFacets Facets() => new()

@@ -37,11 +37,11 @@ public class AsFoundScenarios
         Come();
         var job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
 
-        var opened = car.Open(Tess, job, [.. Nuts]);
+        var opened = Open(job, [.. Nuts]);
 
         Assert.Equal(["wheels"], opened.Unseen);
         Assert.DoesNotContain(Before(job), point => point.Reason == HoldReason.AsFoundMissing);
-        Assert.Null(car.Open(Tess, job, Nuts[0]).Unseen);
+        Assert.Null(Open(job, Nuts[0]).Unseen);
         var told = (AsFoundRecorded)car.Do(Tess, new RecordAsFound("wheels", []) { Told = CarAtWork.Reason });
         Assert.Equal(car.State.Unseen["wheels"], told.After);
     }
@@ -52,7 +52,7 @@ public class AsFoundScenarios
         var job = car.StartJob(TestProcedures.Wheels(1, 3, 5, 2, 4), TestRegister.Left);
 
         Assert.DoesNotContain(Before(job), point => point.Reason == HoldReason.AsFoundMissing);
-        Assert.Null(car.Open(Tess, job, [.. Nuts]).Unseen);
+        Assert.Null(Open(job, [.. Nuts]).Unseen);
     }
 
     [Fact]
@@ -92,6 +92,8 @@ public class AsFoundScenarios
     }
 
     private static ComeIn Coming => new(null, "LiftA", CarAtWork.Reason) { OdometerWhy = CarAtWork.Reason, AsksAsFound = true };
+
+    private Opened Open(JobId job, params IReadOnlyList<JointPosition> positions) => (Opened)car.Do(Tess, new OpenPositions(positions, job, null));
 
     private void Come() => car.Do(Tess, Coming);
 
