@@ -28,6 +28,11 @@ namespace ShopJobs.Web.Data.Migrations
                     b.Property<Guid?>("ChangedBy")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Chassis")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Colour")
                         .IsRequired()
                         .HasMaxLength(30)
