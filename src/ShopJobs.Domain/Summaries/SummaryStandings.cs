@@ -23,7 +23,7 @@ public static class SummaryStandings
         var next = state.Summaries.Find(other => other.Fact.Version > summary.Fact.Version);
         return next is not null
             ? new SummaryStanding.Replaced(next.Fact.Version, next.At) { NoLonger = noLonger }
-            : Newest(state, now, summary, [.. entries.Where(entry => entry.Number > summary.Number)], noLonger);
+            : Newest(state, now, summary, [.. entries.Where(entry => entry.Number > summary.Number && !IsOfPhotos(state, entry.Entry))], noLonger);
     }
 
     private static SummaryStanding Newest(
@@ -51,6 +51,10 @@ public static class SummaryStandings
             ? new SummaryStanding.Overtaken(good[0].At, [], [], Grave: false)
             : new SummaryStanding.Current();
     }
+
+    // A photograph, and one that was taken by mistake, says nothing about what the version tells.
+    private static bool IsOfPhotos(CarState state, Entry entry) => entry is PhotoTaken
+        || (entry is Corrected correction && state.Correctables.TryGetValue(correction.Target, out var target) && target.Entry is PhotoTaken);
 
     // The newest release of the kind when the version was issued, where it had not ended by then.
     private static bool WasNamed(CarState state, SummaryBook summary, ReleaseKind kind) =>

@@ -13,7 +13,7 @@ public sealed class CustomerTextsTests
 
     [Fact]
     public void Are_beside_these_kinds_of_entries_alone() => Assert.Equal(
-        ["arrived", "as-found-recorded", "left", "owner-told", "released", "summary-issued"],
+        ["arrived", "as-found-recorded", "left", "owner-told", "photo-taken", "released", "summary-issued"],
         GoldenFiles.Payloads.Where(golden => EntryCodec.Decode(golden.Kind, golden.Version, golden.Payload).Facets().OfCustomer.Count > 0)
             .Select(golden => golden.Kind).Distinct().Order(StringComparer.Ordinal));
 

@@ -9,8 +9,8 @@ namespace ShopJobs.Domain.Tests.Logbook;
 /// <summary>A kind says everything it holds: no position, job, tool, problem or text of it is forgotten.</summary>
 public class EntryFacetsTests
 {
-    // Kept outside the entry and shown by other means: who signed it, and the page that was issued.
-    private static readonly string[] NoTexts = [nameof(Entry.SignedAs), nameof(Entry.ShownAs), nameof(SummaryIssued.Snapshot)];
+    // Kept outside the entry and shown by other means: who signed it, the page that was issued, and a picture.
+    private static readonly string[] NoTexts = [nameof(Entry.SignedAs), nameof(Entry.ShownAs), nameof(SummaryIssued.Snapshot), nameof(PhotoTaken.Photo)];
 
     public static TheoryData<string> Files => [.. GoldenFiles.Payloads.Select(golden => golden.File)];
 

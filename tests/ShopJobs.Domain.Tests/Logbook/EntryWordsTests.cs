@@ -60,6 +60,7 @@ public sealed partial class EntryWordsTests
         new CarMoved("LiftA", "Outside", [new SpokenAgainst(HoldReason.NotAtStage, Nut)]),
         new LookedOver([41], Text, "s"),
         new ReTorqueExtended([Nut], new DateOnly(2026, 3, 16), new OdometerReading(1020, DistanceUnit.Kilometre), Text, "s"),
+        new PhotoTaken(Text, CarView.RearLeft) { Caption = Text },
         new LeftHalfDone(Job, "G1", Nut.Joint, 7, Text),
         new WorkTakenOver(Job, "G1", Nut.Joint, 7),
         new JointListChanged("four-stud", [new JointCount("wheel.nut", "front-left", 4)], null, Text),

@@ -61,6 +61,7 @@ public static partial class Decider
             LetGo let => Leave(state, let, now, rules),
             ReportGone gone => Gone(state, gone, now, rules),
             LookOver look => LookAtMoves(state, look, now, rules),
+            TakePhoto take => Accept(new PhotoTaken(take.Photo, take.View) { Caption = take.Caption }),
             LeaveHalfDone leave => Leave(state, leave, now),
             TakeOver take => GoOn(state, take, now),
             AddPositions add => Add(state, add, now),

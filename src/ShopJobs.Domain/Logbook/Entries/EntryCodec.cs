@@ -50,6 +50,7 @@ public static class EntryCodec
         Add("moved", json.CarMoved);
         Add("looked-over", json.LookedOver);
         Add("re-torque-extended", json.ReTorqueExtended, position: PositionIn.Positions);
+        Add("photo-taken", json.PhotoTaken);
         Add("left-half-done", json.LeftHalfDone, JobIn.Job, PositionIn.Joint);
         Add("taken-over", json.WorkTakenOver, JobIn.Job, PositionIn.Joint);
         Add("joint-list-changed", json.JointListChanged);

@@ -189,6 +189,7 @@ internal static class EntryJson
 [JsonSerializable(typeof(CarMoved))]
 [JsonSerializable(typeof(LookedOver))]
 [JsonSerializable(typeof(ReTorqueExtended))]
+[JsonSerializable(typeof(PhotoTaken))]
 [JsonSerializable(typeof(ToolEntered))]
 [JsonSerializable(typeof(Calibrated))]
 [JsonSerializable(typeof(Quarantined))]

@@ -197,6 +197,7 @@ public sealed partial record CarState
             Left fact => WithDeparture(recorded, fact),
             CarMoved fact => WithMove(recorded, fact.Against),
             LookedOver fact => WithLook(fact),
+            PhotoTaken fact => WithPhoto(recorded, fact),
             LeftHalfDone fact => WithStop(recorded, fact.Joint, fact.Last, fact.Words, takenOver: false),
             WorkTakenOver fact => WithStop(recorded, fact.Joint, fact.Last, Stops.GetValueOrDefault(fact.Joint)?.Words, takenOver: true),
             JointListChanged fact => WithJoints(recorded, fact),

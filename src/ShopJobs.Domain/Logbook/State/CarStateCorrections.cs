@@ -13,6 +13,11 @@ public sealed partial record CarState
         {
             Corrections = Corrections.Add(recorded.Number, new CorrectionBook(recorded.Number, recorded.Person, fact, 0)),
         };
+        if (target is PhotoTaken)
+        {
+            return next.WithoutPhoto(fact.Target);
+        }
+
         if (fact.Restated is null && target is not Opened)
         {
             next = next.TakeBack(recorded.Number, fact.Target);

@@ -54,6 +54,7 @@ public sealed partial record CarState
         Visits = Visits.Add(new VisitBook(recorded.Number, recorded.At, recorded.Person, fact)),
         AsFound = ImmutableDictionary<string, AsFoundBook>.Empty,
         Unseen = ImmutableDictionary<string, long>.Empty,
+        Photos = [],
     };
 
     private CarState WithDeparture(Recorded recorded, Left fact)

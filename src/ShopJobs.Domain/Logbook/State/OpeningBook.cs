@@ -45,7 +45,7 @@ public static class TakenBackOpenings
             && state.Correctables[number].Entry is Opened { Late: null or { Count: 0 }, BySetting: not true }
             && opening.After.Count > 0
             && opening.After.All(book => book.OpenedBy == number && state.Of(book.Position) == book)
-            && !state.Corrections.Values.Any(other => other.Fact.Target != number && state.Correctables[other.Fact.Target].Entry is not Opened
+            && !state.Corrections.Values.Any(other => other.Fact.Target != number && state.Correctables[other.Fact.Target].Entry is not (Opened or PhotoTaken)
                 && (other.Number > number || other.ConfirmedBy > number))
             && !state.ReleaseHistory.Exists(release => release.Number > number);
     }

@@ -55,6 +55,7 @@ public static class EntryWords
             SummaryIssued fact => $"Issued work summary version {Number(fact.Version)}{(fact.Replaces is { } old ? $", which replaces version {Number(old)}" : "")}.",
             JointListChanged or FewerJointsAsked or JointListKept => JointListWords.Of(entry, names),
             ReTorqueExtended or Arrived or AsFoundRecorded or Left or CarMoved or LookedOver => VisitWords.Of(entry, names),
+            PhotoTaken fact => PhotoWords.Of(fact),
             _ => ShopEntryWords.Of(entry) ?? ToolEntryWords.Of(entry, names),
         };
     }

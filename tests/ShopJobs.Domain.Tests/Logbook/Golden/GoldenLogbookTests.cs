@@ -46,7 +46,7 @@ public class GoldenLogbookTests
         Assert.Equal(
             [
                 "arrived", "as-found-recorded", "calibration-withdrawn", "cleared", "clock-set", "clock-stepped", "countersigned", "declared-from-paper", "fewer-joints-asked", "instrument-checked",
-                "instrument-entered", "job-cancelled", "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "joint-list-changed", "joint-list-kept", "left", "left-half-done", "looked-over", "moved", "owner-told", "re-torque-extended",
+                "instrument-entered", "job-cancelled", "job-ended", "job-on-hold", "job-resumed", "job-taken-back", "joint-list-changed", "joint-list-kept", "left", "left-half-done", "looked-over", "moved", "owner-told", "photo-taken", "re-torque-extended",
                 "release-upheld", "release-withdrawn", "revision-adopted", "road-test-ended", "step-finished", "taken-over", "thread-treated", "tool-brought-back", "tool-retired", "work-decided", "work-held",
             ],
             EntryCodec.Kinds.Where(kind => !written.Contains(kind)).Order(StringComparer.Ordinal));

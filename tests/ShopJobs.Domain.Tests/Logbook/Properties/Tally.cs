@@ -61,8 +61,8 @@ internal sealed class Tally
         HoldReason.AsFoundMissing, HoldReason.AsFoundEmpty, HoldReason.SeenAndUnknown, HoldReason.NotOnSheet, HoldReason.FuelOutside, HoldReason.UnknownSystem,
     ];
 
-    // No rule asks whether an owner was told. What takes a tool away for good, and what withdraws its calibration: see ToolWithdrawnTests.
-    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "calibration-withdrawn", "tool-retired", "tool-brought-back", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted", "left-half-done", "taken-over", "declared-from-paper", "as-found-recorded"];
+    // No rule asks whether an owner was told, or for a photograph. What takes a tool away for good, and what withdraws its calibration: see ToolWithdrawnTests.
+    private static readonly string[] KindsElsewhere = ["work-held", "work-decided", "owner-told", "calibration-withdrawn", "tool-retired", "tool-brought-back", "joint-list-changed", "fewer-joints-asked", "joint-list-kept", "revision-adopted", "left-half-done", "taken-over", "photo-taken", "declared-from-paper", "as-found-recorded"];
 
     /// <summary>Entry kinds and reasons that no history reached.</summary>
     public IReadOnlyList<string> Never =>
