@@ -32,7 +32,7 @@ public sealed class AccessTests : OneTabletTests
 
     // Also with the id of a car that is not in the book: the page is its refusal alone.
     private static readonly string[] Absent =
-        ["/cars/{Id:guid}", "/cars/{Id:guid}/held", "/cars/{Id:guid}/joints", "/cars/{Id:guid}/results", "/cars/{Id:guid}/as-found", "/cars/{Id:guid}/visit", "/cars/{Id:guid}/release", "/cars/{Id:guid}/re-torque"];
+        ["/cars/{Id:guid}", "/cars/{Id:guid}/held", "/cars/{Id:guid}/joints", "/cars/{Id:guid}/results", "/cars/{Id:guid}/as-found", "/cars/{Id:guid}/visit", "/cars/{Id:guid}/photos", "/cars/{Id:guid}/release", "/cars/{Id:guid}/re-torque"];
 
     private readonly List<string> wrong = [];
 
@@ -168,7 +168,7 @@ public sealed class AccessTests : OneTabletTests
             ("/cars", "/cars"), ("/cars/new", "/cars/new"), ("/cars/{Id:guid}", $"/cars/{orange}"), ("/cars/{Id:guid}/change", $"/cars/{orange}/change"),
             ("/cars/{Id:guid}/held", $"/cars/{orange}/held"), ("/cars/{Id:guid}/held/{Key}/{Place}/{Number:int}", $"/cars/{orange}/held/wheel.nut/front-right/5"),
             ("/cars/{Id:guid}/held-work/{Number:long}", $"/cars/{orange}/held-work/1"), ("/cars/{Id:guid}/joints", $"/cars/{orange}/joints"),
-            ("/cars/{Id:guid}/results", $"/cars/{orange}/results"), ("/cars/{Id:guid}/visit", $"/cars/{orange}/visit"),
+            ("/cars/{Id:guid}/results", $"/cars/{orange}/results"), ("/cars/{Id:guid}/visit", $"/cars/{orange}/visit"), ("/cars/{Id:guid}/photos", $"/cars/{blue}/photos"),
             ("/cars/{Id:guid}/as-found", $"/cars/{blue}/as-found"), ("/cars/{Id:guid}/as-found", $"/cars/{white}/as-found"),
             ("/cars/{Id:guid}/release", $"/cars/{white}/release"), ("/cars/{Id:guid}/re-torque", $"/cars/{white}/re-torque"),
             ("/cars/{Id:guid}/summary", $"/cars/{white}/summary"), ("/cars/{Id:guid}/summary/{Number:int}", $"/cars/{white}/summary/1"),

@@ -47,6 +47,7 @@ public sealed partial class EveryFormPressedTests
         ("PartFields", Forms, "Save the part"),
         ("PartImportPage", Forms, "Look at the file"),
         ("PersonPage", Forms, "Rename"),
+        ("PhotoForm", "PhotosTests.cs", "That is no photograph"),
         ("PlacePage", Forms, "Save the place"),
         ("PutAway", "KeptNamesTests.cs", "#away-wrong"),
         ("ReTorqueJoint", Forms, "NOT MOVED"),

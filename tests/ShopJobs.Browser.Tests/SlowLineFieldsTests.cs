@@ -107,7 +107,8 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
         var (orangeCar, grey) = (await shop.CarAsync("Orange"), await shop.CarAsync("Grey"));
         var orange = $"/cars/{orangeCar.Value}";
         var white = $"/cars/{(await shop.CarAsync("White")).Value}";
-        var blue = $"/cars/{(await shop.CarAsync("Blue")).Value}";
+        var blueCar = await shop.CarAsync("Blue");
+        var blue = $"/cars/{blueCar.Value}";
         var fitUp = await shop.JobAsync(orangeCar, "fit-up");
         await page.PutOnAsync(grey, "P10", "Seat, please", "driver");
         var seat = await shop.JobAsync(grey, "Seat");
@@ -127,6 +128,7 @@ public sealed partial class SlowLineFieldsTests : IAsyncLifetime
             new(orange, "Start a job", "P4"), new(Links.EnterCard(orangeCar, fitUp, "stage-50@front-left")), new(Links.EnterCard(grey, seat, WithRunDown(grey, seat))),
             new($"{white}/release", "Take this release back"),
             new($"{white}/summary"), new($"{white}/re-torque", "W7"), new($"{orange}/visit", "On a trailer"), new($"{white}/visit", "Driven"), new($"{orange}/joints"),
+            new($"{blue}/photos"), new(Links.Photos(blueCar, shop.Read(blueCar).State.Photos[0].Number), "Taken by mistake"),
             new($"{orange}/results") { First = "document.querySelectorAll('.result-record').forEach(one => one.open = true)" },
             new($"{blue}/as-found") { First = "document.querySelectorAll('.result-record').forEach(one => one.open = true)" }, new($"{blue}/as-found", "Write it down", "Unknown, customer told"),
             new($"{options}/new"), new($"{options}/stacks/new"),

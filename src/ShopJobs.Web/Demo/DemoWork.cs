@@ -33,7 +33,7 @@ public sealed class DemoWork(
     ShopClock clock)
 {
     /// <summary>Entries that it writes into all logbooks together.</summary>
-    public const int Entries = 143;
+    public const int Entries = 148;
 
     private static readonly DemoPeople.DemoPerson Technician = DemoPeople.Chassis;
     private static readonly DemoPeople.DemoPerson Second = DemoPeople.Engines;
@@ -78,6 +78,8 @@ public sealed class DemoWork(
         await tablet.SitDownAsync(DemoPeople.Lead);
         await tablet.SignAsync(carIds[DemoCars.White.Name], DemoPeople.Lead, shown => new Release(ReleaseKind.Road, 48_210, null, shown) { Closing = ClosingCheck.All });
         await SummariseAsync(tablet, carIds[DemoCars.White.Name]);
+        await tablet.SitDownAsync(Technician);
+        await DemoPhotos.TakeAsync(tablet, carIds[DemoCars.Blue.Name], DemoCars.Blue.Colour);
         await tablet.PutAwayAsync();
     }
 

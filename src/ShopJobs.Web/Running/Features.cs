@@ -15,6 +15,7 @@ using ShopJobs.Web.Components.MyWork;
 using ShopJobs.Web.Components.Parts;
 using ShopJobs.Web.Components.PartsCatalogue;
 using ShopJobs.Web.Components.PeopleAndPlaces;
+using ShopJobs.Web.Components.Photos;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Revisions;
 using ShopJobs.Web.Components.Step;
@@ -49,6 +50,7 @@ internal static class Features
         services.AddSingleton<CustomerFiles>().AddSingleton<CustomerEraser>();
         services.AddSingleton<PickedTools>().AddSingleton<KeptReadings>().AddSingleton<ReadingDesk>().AddSingleton<ToolKeyDesk>().AddScoped<ToolKeys>();
         services.AddScoped<StepDesk>().AddScoped<MyWorkDesk>().AddScoped<JobCardDesk>();
+        services.AddSingleton<PictureQueue>().AddSingleton<PhotoShelf>().AddSingleton<PhotoDesk>();
         services.AddScoped<CatalogueShelf>();
         return services;
     }

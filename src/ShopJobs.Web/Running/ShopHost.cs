@@ -8,6 +8,7 @@ using ShopJobs.Web.Components.CustomerData;
 using ShopJobs.Web.Components.Devices;
 using ShopJobs.Web.Components.FirstStart;
 using ShopJobs.Web.Components.PartsCatalogue;
+using ShopJobs.Web.Components.Photos;
 using ShopJobs.Web.Components.Procedures;
 using ShopJobs.Web.Components.Step;
 using ShopJobs.Web.Components.Summaries;
@@ -105,6 +106,7 @@ internal static class ShopHost
         StartProgress.Map(app);
         app.MapCells();
         app.MapDevices();
+        app.MapPhotos();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             options => options.ContentSecurityFrameAncestorsPolicy = null); // said already, and stricter, by SecurityHeaders
     }

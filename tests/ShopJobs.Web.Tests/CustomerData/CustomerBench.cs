@@ -84,6 +84,14 @@ internal sealed class CustomerBench(OpenShop shop, Browser tablet, SummaryBench 
         await work.DoAsync(new ComeIn(new OdometerReading(odometer += 100, DistanceUnit.Kilometre), "Floor", text.Digest), text);
     }
 
+    /// <summary>A photograph of the car is taken.</summary>
+    public async Task<ContentDigest> PhotographAsync(string caption)
+    {
+        var (picture, words) = (NewContent.Of([0xFF, 0xD8, 0xFF, 0xD9]), Text(caption));
+        await work.DoAsync(new TakePhoto(picture.Digest, CarView.Rear) { Caption = words.Digest }, picture, words);
+        return picture.Digest;
+    }
+
     public async Task GoneAsync(string takenBy)
     {
         var (by, why) = (Text(takenBy), Text("It was fetched."));

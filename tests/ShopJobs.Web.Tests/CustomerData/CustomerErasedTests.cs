@@ -6,6 +6,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
 using ShopJobs.Web.Components.CustomerData;
+using ShopJobs.Web.Components.Photos;
 using ShopJobs.Web.Data;
 using ShopJobs.Web.Data.Cars;
 using ShopJobs.Web.Data.Logbook.Verify;
@@ -41,6 +42,26 @@ public sealed class CustomerErasedTests : IAsyncLifetime, IDisposable
         Assert.Equal(2, car.GetProperty("visits").GetArrayLength());
         Assert.Equal(1, car.GetProperty("links").GetArrayLength());
         Assert.Equal(CustomerBench.Accepted, car.GetProperty("acceptances").EnumerateArray().Single().GetProperty("text").GetString());
+    }
+
+    [Fact]
+    public async Task Photographs_of_the_car_are_given_out_and_go_and_what_was_written_to_them_stays()
+    {
+        var picture = await bench.PhotographAsync("Dent in the sill");
+        var given = JsonDocument.Parse(await bench.FileAsync()).RootElement.GetProperty("cars").EnumerateArray().Single().GetProperty("photographs").EnumerateArray().Single();
+        Assert.Equal(("rear", "Dent in the sill"), (given.GetProperty("view").GetString(), given.GetProperty("caption").GetString()));
+        Assert.Equal(new byte[] { 0xFF, 0xD8, 0xFF, 0xD9 }, given.GetProperty("jpeg").GetBytesFromBase64());
+        await bench.LeaveAsync();
+        Assert.Contains("1 photograph of the car. What people of the shop wrote to them stays.", bench.Eraser.Plan(bench.Customer)!.Goes);
+        Assert.NotNull(shop.Services.GetRequiredService<PhotoShelf>().Find(picture));
+
+        Assert.True((await bench.EraseAsync()).Recorded);
+
+        Assert.Null(shop.Services.GetRequiredService<PhotoShelf>().Find(picture));
+        Assert.Null(await shop.Services.GetRequiredService<PhotoShelf>().FindSmallAsync(picture));
+        var left = JsonDocument.Parse(await bench.FileAsync()).RootElement.GetProperty("cars").EnumerateArray().Single().GetProperty("photographs").EnumerateArray().Single();
+        Assert.Equal((JsonValueKind.Null, "Dent in the sill"), (left.GetProperty("jpeg").ValueKind, left.GetProperty("caption").GetString()));
+        Assert.Empty(new LogbookVerifier(Database, EntryCodec.KeysOf).Verify().Problems);
     }
 
     [Fact]

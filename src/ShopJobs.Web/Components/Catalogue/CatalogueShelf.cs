@@ -75,6 +75,7 @@ public sealed class CatalogueShelf(IDbContextFactory<ShopDbContext> database, Ca
         yield return At("/change", "its description");
         yield return At("/visit", "in the shop");
         yield return At("/as-found", "as it was found");
+        yield return At("/photos", "photographs");
         yield return At("/joints", "its joints");
         yield return At("/results", "measured");
         yield return At("/release", "release");

@@ -23,7 +23,8 @@ public sealed record FileCar(
     IReadOnlyList<FileSummary> Summaries,
     IReadOnlyList<FileText> Acceptances,
     IReadOnlyList<FileText> ToldOfDoubts,
-    IReadOnlyList<FileLink> Links);
+    IReadOnlyList<FileLink> Links,
+    IReadOnlyList<FilePhoto> Photographs);
 
 /// <summary>Work that was asked for.</summary>
 public sealed record FileJob(string Title, string Places, string AskedFor, DateTime StartedAt);
@@ -40,3 +41,8 @@ public sealed record FileText(DateTime At, string Text);
 
 /// <summary>A link that was made for the customer. Its secret is not kept.</summary>
 public sealed record FileLink(DateTime MadeAt, DateTime OpensUntil, DateTime? EndedAt);
+
+/// <summary>A photograph of the car; without its picture where that was erased.</summary>
+/// <param name="View">From where it shows the car; null for a photograph of anything else.</param>
+/// <param name="Jpeg">The picture, in base64.</param>
+public sealed record FilePhoto(DateTime At, string? View, string? Caption, byte[]? Jpeg);

@@ -31,11 +31,11 @@ public sealed class CustomerFiles(IDbContextFactory<ShopDbContext> database, Log
         var books = snapshots.Read(reader =>
         {
             var tools = Surroundings.AllTools(reader);
-            return OwnedCar.Of(reader, id).Select(car => OwnedEntries.Of(reader, car, tools)).Select(held => (Held: held, Texts: Texts(reader, held))).ToList();
+            return OwnedCar.Of(reader, id).Select(car => OwnedEntries.Of(reader, car, tools)).Select(held => (Held: held, Texts: Texts(reader, held), Photos: Photos(reader, held))).ToList();
         });
         var said = await shop.Acknowledgements.AsNoTracking().Where(read => read.CustomerId == id).ToListAsync(cancellation);
         var cars = new List<FileCar>();
-        foreach (var (held, texts) in books)
+        foreach (var (held, texts, photos) in books)
         {
             var row = await shop.Cars.AsNoTracking().SingleAsync(car => car.Id == held.Car.Car, cancellation);
             var jobs = await shop.Jobs.AsNoTracking().Where(job => job.CarId == row.Id).OrderBy(job => job.StartedAt).ToListAsync(cancellation);
@@ -43,6 +43,7 @@ public sealed class CustomerFiles(IDbContextFactory<ShopDbContext> database, Log
             cars.Add(CarOf(row, held, texts, said) with
             {
                 Jobs = [.. jobs.Where(job => held.Car.Covers(job.StartedAt)).Select(job => new FileJob(job.Title, job.Places, job.AskedFor, job.StartedAt))],
+                Photographs = photos,
                 Links = [.. links.Where(link => held.Car.Covers(link.CreatedAt)).Select(link => new FileLink(link.CreatedAt, link.ExpiresAt, link.RevokedAt))],
             });
         }
@@ -74,6 +75,7 @@ public sealed class CustomerFiles(IDbContextFactory<ShopDbContext> database, Log
             where given is not null
             select new FileText(recorded.At, texts[given.Value] ?? "(erased)")],
         [.. held.Told.Select(told => new FileText(told.At, texts[told.Fact.Words] ?? "(erased)"))],
+        [],
         []);
 
     private static FileVisit VisitOf(VisitBook visit, IReadOnlyDictionary<ContentDigest, string?> texts) => new(
@@ -87,7 +89,21 @@ public sealed class CustomerFiles(IDbContextFactory<ShopDbContext> database, Log
 
     private static JsonElement? PageOf(string? text) => text is null ? null : JsonElement.Parse(text);
 
-    private static Dictionary<ContentDigest, string?> Texts(LogbookReader reader, OwnedEntries held) => held.Contents.Distinct().ToDictionary(
-        digest => digest,
-        digest => reader.Content(digest) is StoredContent.Present present ? Encoding.UTF8.GetString(present.Bytes.Span) : null);
+    private static Dictionary<ContentDigest, string?> Texts(LogbookReader reader, OwnedEntries held) => held.Texts.Distinct().ToDictionary(
+        digest => digest, digest => TextOf(reader, digest));
+
+    private static List<FilePhoto> Photos(LogbookReader reader, OwnedEntries held) =>
+    [
+        .. from recorded in held.Entries
+           let photo = recorded.Entry as PhotoTaken
+           where photo is not null
+           select new FilePhoto(
+               recorded.At,
+               photo.View is { } view ? PhotoWords.Of(view) : null,
+               photo.Caption is { } caption ? TextOf(reader, caption) : null,
+               reader.Content(photo.Photo) is StoredContent.Present present ? present.Bytes.ToArray() : null),
+    ];
+
+    private static string? TextOf(LogbookReader reader, ContentDigest digest) =>
+        reader.Content(digest) is StoredContent.Present present ? Encoding.UTF8.GetString(present.Bytes.Span) : null;
 }

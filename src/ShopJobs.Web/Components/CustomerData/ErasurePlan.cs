@@ -25,7 +25,7 @@ public sealed record ErasurePlan(
         "Copies outside the program: backups until they are written over, prints, mails.",
     ];
 
-    /// <summary>Texts and pages to erase.</summary>
+    /// <summary>Texts, pages and pictures to erase.</summary>
     internal IReadOnlyList<ContentDigest> Contents { get; init; } = [];
 
     /// <summary>The customer's cars, those that were sold too.</summary>
@@ -55,7 +55,7 @@ public sealed record ErasurePlan(
         var held = OwnedCar.Of(reader, customer).Select(car => OwnedEntries.Of(reader, car, tools)).ToList();
         var contents = held.SelectMany(car => car.Contents).Distinct().Where(digest => reader.Content(digest) is StoredContent.Present or StoredContent.Altered).ToList();
         return new ErasurePlan(
-            customer, name, erased.Length > 0, ErasureWords.Goes(reader, customer, held, contents.Count), ErasureWords.Cautions(held, tools), ErasureWords.Refusals(held))
+            customer, name, erased.Length > 0, ErasureWords.Goes(reader, customer, held, contents), ErasureWords.Cautions(held, tools), ErasureWords.Refusals(held))
         {
             Contents = contents,
             Cars = [.. held.Select(car => car.Car)],

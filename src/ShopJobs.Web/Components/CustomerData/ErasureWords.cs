@@ -9,8 +9,10 @@ namespace ShopJobs.Web.Components.CustomerData;
 /// <summary>What erasing takes, what it should wait for and what stands against it, in words.</summary>
 internal static class ErasureWords
 {
-    public static IReadOnlyList<string> Goes(LogbookReader reader, CustomerId customer, IReadOnlyList<OwnedEntries> held, int contents)
+    public static IReadOnlyList<string> Goes(LogbookReader reader, CustomerId customer, IReadOnlyList<OwnedEntries> held, IReadOnlyCollection<ContentDigest> contents)
     {
+        var photos = held.SelectMany(car => car.Photos).Intersect(contents).Count();
+        var texts = contents.Count - photos;
         var theirs = held.Where(car => car.Car.IsTheirs).Select(car => car.Car.Name).ToList();
         var links = Count(reader, "links", "SELECT count(*) FROM CustomerLinks JOIN Cars ON Cars.Id = CarId WHERE CustomerId = $1 AND RevokedAt IS NULL", customer);
         var said = Count(reader, "said", "SELECT count(*) FROM Acknowledgements WHERE CustomerId = $1 AND Words <> ''", customer);
@@ -19,7 +21,8 @@ internal static class ErasureWords
             "Name, telephone and mail. A number takes their place.",
             .. theirs.Count > 0 ? [$"Plate, chassis number and note, of {string.Join(", ", theirs)}."] : Array.Empty<string>(),
             .. held.Count > 0 ? [$"What the customer asked for, on every job of {string.Join(", ", held.Select(car => car.Car.Name).Distinct())}."] : Array.Empty<string>(),
-            .. contents > 0 ? [Number(contents, "text or page", "texts and pages") + " beside the logbooks: why the car came, who took it, what the customer accepted or was told, and every summary that was issued."] : Array.Empty<string>(),
+            .. texts > 0 ? [Number(texts, "text or page", "texts and pages") + " beside the logbooks: why the car came, who took it, what the customer accepted or was told, and every summary that was issued."] : Array.Empty<string>(),
+            .. photos > 0 ? [Number(photos, "photograph", "photographs") + " of the car. What people of the shop wrote to them stays."] : Array.Empty<string>(),
             .. said > 0 ? [Number(said, "word", "words") + " with which the customer confirmed a summary. That it was confirmed, and when, stays."] : Array.Empty<string>(),
             .. links > 0 ? [Number(links, "customer's link ends", "customer's links end") + " at once."] : Array.Empty<string>(),
         ];

@@ -12,9 +12,15 @@ namespace ShopJobs.Web.Components.CustomerData;
 /// <param name="Unreadable">Why the car's logbook can't be read to its end; null where it can.</param>
 internal sealed record OwnedEntries(OwnedCar Car, CarState State, IReadOnlyList<Recorded> Entries, IReadOnlyList<ToldOwner> Told, string? Unreadable)
 {
-    /// <summary>Texts and pages that are the customer's, in the order of their entries.</summary>
+    /// <summary>Texts, pages and pictures that are the customer's, in the order of their entries.</summary>
     public IEnumerable<ContentDigest> Contents =>
         Entries.SelectMany(recorded => recorded.Entry.Facets().OfCustomer).Concat(Told.SelectMany(told => told.Fact.Facets().OfCustomer));
+
+    /// <summary>Photographs of the car in that time, those that were voided too.</summary>
+    public IEnumerable<ContentDigest> Photos => Entries.Select(recorded => recorded.Entry).OfType<PhotoTaken>().Select(taken => taken.Photo);
+
+    /// <summary>Contents that are read as text.</summary>
+    public IEnumerable<ContentDigest> Texts => Contents.Except(Photos);
 
     public static OwnedEntries Of(LogbookReader reader, OwnedCar car, IReadOnlyDictionary<ToolId, ToolState> tools)
     {

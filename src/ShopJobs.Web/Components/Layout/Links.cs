@@ -62,6 +62,16 @@ public static class Links
     /// <summary>How the car was found when it came in.</summary>
     public static string AsFound(CarId car) => $"{Car(car)}/as-found";
 
+    /// <summary>The car's photographs, with one of them large where its entry is named.</summary>
+    public static string Photos(CarId car, long? entry = null) =>
+        entry is { } number ? FormattableString.Invariant($"{Car(car)}/photos?photo={number}#photo") : $"{Car(car)}/photos";
+
+    /// <summary>A picture as it is kept.</summary>
+    public static string Photo(ContentDigest digest) => $"/photos/{digest}";
+
+    /// <summary>A picture, small.</summary>
+    public static string SmallPhoto(ContentDigest digest) => $"/photos/{digest}/small";
+
     public static string Release(CarId car) => $"{Car(car)}/release";
 
     public static string Summary(CarId car) => $"{Car(car)}/summary";
