@@ -96,14 +96,15 @@ internal static class DemoPhotos
     private static void Shape(SKCanvas canvas, SKColor colour, params ReadOnlySpan<(float X, float Y)> corners)
     {
         using var paint = new SKPaint { Color = colour, IsAntialias = true };
-        var points = new SKPoint[corners.Length];
-        for (var corner = 0; corner < corners.Length; corner++)
+        using var drawn = new SKPathBuilder();
+        drawn.MoveTo(corners[0].X, corners[0].Y);
+        foreach (var (x, y) in corners[1..])
         {
-            points[corner] = new SKPoint(corners[corner].X, corners[corner].Y);
+            drawn.LineTo(x, y);
         }
 
-        using var path = new SKPath();
-        path.AddPoly(points, close: true);
+        drawn.Close();
+        using var path = drawn.Detach();
         canvas.DrawPath(path, paint);
     }
 }

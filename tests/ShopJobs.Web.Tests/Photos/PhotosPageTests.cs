@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.Extensions.DependencyInjection;
 using ShopJobs.Domain.Logbook;
-using ShopJobs.Web.Accounts;
 using ShopJobs.Web.Components.Layout;
 using ShopJobs.Web.Components.Photos;
 using ShopJobs.Web.Demo;
@@ -14,7 +13,7 @@ namespace ShopJobs.Web.Tests.Photos;
 /// <summary>The page of a car's photographs in each of its states.</summary>
 public sealed class PhotosPageTests : DialogBench
 {
-    public PhotosPageTests() => Services.AddSingleton<AntiforgeryStateProvider, OneToken>();
+    public PhotosPageTests() => ComponentFactories.AddStub<AntiforgeryToken>();
 
     [Fact]
     public async Task Eight_empty_tiles_name_their_views_and_take_a_picture_with_the_camera()
@@ -122,10 +121,5 @@ public sealed class PhotosPageTests : DialogBench
     {
         Services.GetRequiredService<NavigationManager>().NavigateTo(Links.Photos(Car, photo));
         return Draw<PhotosPage>(parameters => parameters.Add(photos => photos.Id, Car.Value), ".photo-round");
-    }
-
-    private sealed class OneToken : AntiforgeryStateProvider
-    {
-        public override AntiforgeryRequestToken? GetAntiforgeryToken() => new("token", "__RequestVerificationToken");
     }
 }
