@@ -41,6 +41,10 @@ public sealed class PhotoEndpointTests : IDisposable
         Assert.Equal((HttpStatusCode.OK, true), (answer.Status, answer.Body["saved"]!.GetValue<bool>()));
         var taken = Assert.Single(State.Photos);
         Assert.Equal((answer.Body["number"]!.GetValue<long>(), CarView.RearLeft), (taken.Number, taken.Fact.View!.Value));
+        var written = (await browser.GetAsync(Links.Logbook(car))).Page.QuerySelector(".entry-what")!;
+        Assert.Equal(Links.Photo(taken.Fact.Photo), written.QuerySelector("a.entry-photo")!.GetAttribute("href"));
+        Assert.Contains("Photographed the car: rear left.", written.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Caption: “Dent in the sill”", written.TextContent, StringComparison.Ordinal);
         Assert.Equal("Dent in the sill", shop.Services.GetRequiredService<CarEntries>().Texts([taken.Fact.Caption!.Value]).Values.Single());
         var whole = await GetAsync(Links.Photo(taken.Fact.Photo));
         Assert.Equal("image/jpeg", whole.Content.Headers.ContentType!.ToString());

@@ -24,6 +24,9 @@ public sealed record EntryLine(
     /// <summary>What was shown to the signer; empty where nothing was signed, or before it was kept.</summary>
     public IReadOnlyList<string> Shown { get; init; } = [];
 
+    /// <summary>The picture of a photograph; null for any other entry.</summary>
+    public ContentDigest? Photo { get; init; }
+
     /// <summary>What the person who looks may do with it.</summary>
     public EntryUse Use { get; init; }
 

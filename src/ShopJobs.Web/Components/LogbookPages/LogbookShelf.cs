@@ -119,6 +119,7 @@ public sealed class LogbookShelf(
             facets.Problems,
             standing)
         {
+            Photo = (entry.Entry as PhotoTaken)?.Photo,
             Shown = entry.Entry.ShownAs is { } shown ? Shown(TextOf(reader, shown)) : [],
         };
     }
