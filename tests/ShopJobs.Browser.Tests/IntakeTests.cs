@@ -55,6 +55,9 @@ public sealed class IntakeTests : OneTabletTests
         await wheels.Locator("#found-wheels-tread-front-left").FillAsync("4,2");
         await wheels.GetByRole(AriaRole.Button, new() { Name = "AS FOUND: WHEELS" }).ClickAsync();
         await page.GetByText("As found, wheels: written down.").WaitForAsync();
+        Assert.Equal(["Least tread, front-left: 4.2 mm", "Least tread, front-right: 4.1 mm"], await wheels.Locator(".figures li").AllInnerTextsAsync());
+        Assert.EndsWith(", Jorn", await wheels.Locator("p.quiet").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Equal(0, await page.Locator("#found-hubs ~ ul, #found-hubs ~ p").CountAsync());
         Assert.Equal([4.2m, 4.1m], Shop.Read(car).State.AsFound["wheels"].Fact.Values.Select(value => value.Value));
 
         // Another system nobody can tell: how the customer was told is asked.
@@ -66,6 +69,7 @@ public sealed class IntakeTests : OneTabletTests
         await engine.Locator("#found-engine-told").FillAsync("By telephone at nine: he is content");
         await engine.GetByRole(AriaRole.Button, new() { Name = "UNKNOWN, CUSTOMER TOLD", Exact = true }).ClickAsync();
         await page.GetByText("As found, engine: unknown, customer told.").WaitForAsync();
+        Assert.Equal(["“By telephone at nine: he is content”"], await engine.Locator(".figures li").AllInnerTextsAsync());
         await page.IsAccessibleEverywhereAsync("intake-as-found");
         Assert.True(Shop.Read(car).State.AsFound["engine"].Fact.IsUnknown);
 
