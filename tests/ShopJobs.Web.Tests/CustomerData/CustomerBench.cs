@@ -24,6 +24,7 @@ internal sealed class CustomerBench(OpenShop shop, Browser tablet, SummaryBench 
     public const string Name = "Wilmet Oarsby";
     public const string Contact = "01632 960177, wilmet@mail.example";
     public const string Plate = "WO 177";
+    public const string Chassis = "ZZ9WX177AX0000042";
     public const string Note = "Rings only after six.";
     public const string Asked = "Wheels before my holiday in June.";
     public const string Why = "Vibration since my trip to Sandmouth.";
@@ -33,7 +34,7 @@ internal sealed class CustomerBench(OpenShop shop, Browser tablet, SummaryBench 
 
     /// <summary>Every personal text, none of which may be left.</summary>
     public static readonly string[] Personal =
-        [Name, "960177", "wilmet@mail.example", Plate, Note, Asked, Why, Fetched, Accepted, Said];
+        [Name, "960177", "wilmet@mail.example", Plate, Chassis, Note, Asked, Why, Fetched, Accepted, Said];
 
     private decimal odometer = 48200;
 
@@ -107,7 +108,7 @@ internal sealed class CustomerBench(OpenShop shop, Browser tablet, SummaryBench 
         Customer = await shop.RowsAsync(async rows =>
         {
             var car = await rows.Cars.Include(row => row.Customer).SingleAsync(row => row.Id == work.Car);
-            (car.Mark, car.Note, car.Customer!.Name, car.Customer.Contact) = (Plate, Note, Name, Contact);
+            (car.Mark, car.Chassis, car.Note, car.Customer!.Name, car.Customer.Contact) = (Plate, Chassis, Note, Name, Contact);
             var now = shop.Time.GetUtcNow().UtcDateTime;
             rows.CustomerLinks.Add(new CustomerLink
             {
