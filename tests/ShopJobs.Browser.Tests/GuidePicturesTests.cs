@@ -65,6 +65,22 @@ public sealed class GuidePicturesTests : OneTabletTests
         Assert.Equal(5, Shop.Read(car).State.Positions.Values.Count(book => book.Pulls.Count == 2));
     }
 
+    [Fact]
+    public async Task A_car_that_came_in_is_shown_as_its_lead_sees_it()
+    {
+        var car = $"/cars/{(await Shop.CarAsync("Blue")).Value}";
+        var lead = await ShopBrowser.SignInAsync(Tablet, DemoPeople.Lead, "/");
+        foreach (var (name, address, seen) in new[]
+        {
+            ("as-found", $"{car}/as-found", ".as-found-card.is-recorded"), ("photos", $"{car}/photos", "img"), ("parts", "/parts", "table"),
+        })
+        {
+            await lead.OpenAsync(address);
+            await lead.Locator(seen).First.WaitForAsync();
+            await KeepAsync(lead, name);
+        }
+    }
+
     private static async Task GoOnAsync(IPage page, string step)
     {
         await page.Locator(".finish-button").ClickAsync();
