@@ -27,7 +27,7 @@ public sealed class PartFormValidator : AbstractValidator<PartForm>
         {
             if (!string.IsNullOrWhiteSpace(text) && !ThreadSize.TryParse(text, out _, out var problem))
             {
-                context.AddFailure(Stopped(problem));
+                context.AddFailure($"{problem.TrimEnd('.')}.");
             }
         });
         RuleFor(form => form.Strength).Custom((text, context) =>
@@ -38,13 +38,13 @@ public sealed class PartFormValidator : AbstractValidator<PartForm>
             }
             else if (!string.IsNullOrWhiteSpace(text) && !StrengthClass.TryParse(text, out _, out var problem))
             {
-                context.AddFailure(Stopped(problem));
+                context.AddFailure($"{problem.TrimEnd('.')}.");
             }
         });
         RuleFor(form => form.Price).Custom((text, context) =>
         {
             var currency = context.InstanceToValidate.Currency;
-            if (!string.IsNullOrWhiteSpace(text) && !PriceText.Read(text, currency, out _, out _, out var problem) && problem != PriceText.NoCurrency)
+            if (!string.IsNullOrWhiteSpace(text) && !PriceText.LacksCurrency(text, currency) && !PriceText.Read(text, currency, out _, out _, out var problem))
             {
                 context.AddFailure(problem!);
             }
@@ -52,14 +52,12 @@ public sealed class PartFormValidator : AbstractValidator<PartForm>
         RuleFor(form => form.Currency).Custom((currency, context) =>
         {
             var price = context.InstanceToValidate.Price;
-            if (!string.IsNullOrWhiteSpace(price) && !PriceText.Read(price, currency, out _, out _, out var problem) && problem == PriceText.NoCurrency)
+            if (!string.IsNullOrWhiteSpace(price) && PriceText.LacksCurrency(price, currency))
             {
-                context.AddFailure(problem);
+                context.AddFailure(PriceText.NoCurrency);
             }
         });
     }
-
-    private static string Stopped(string sentence) => sentence.EndsWith('.') ? sentence : sentence + ".";
 
     private void Text(Expression<Func<PartForm, string>> field, int length, string missing) => RuleFor(field).Cascade(CascadeMode.Stop)
         .Must(text => PartValues.OneLine(text).Length > 0).WithMessage(missing)

@@ -21,11 +21,15 @@ internal static class PriceText
         }
 
         problem = letters.Length > 0 && currency.Length > 0 && letters != currency ? $"The price is in {letters}, the currency is {TypedNumber.Shown(currency)}. Write one of them."
-            : letters.Length == 0 && !IsCurrency(currency) ? NoCurrency
+            : LacksCurrency(text, otherField) ? NoCurrency
             : null;
         currency = letters.Length > 0 ? letters : currency;
         return problem is null;
     }
+
+    /// <summary>True for a price of which nobody says in which currency it is.</summary>
+    internal static bool LacksCurrency(string text, string otherField) =>
+        Amount(text, out _, out var letters, out _) && letters.Length == 0 && !IsCurrency(otherField.Trim().ToUpperInvariant());
 
     /// <summary>The letters of a currency behind an amount; empty where there are none, or it is no price.</summary>
     internal static string LettersOf(string text) => Amount(text, out _, out var letters, out _) ? letters : "";
