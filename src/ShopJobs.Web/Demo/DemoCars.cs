@@ -11,7 +11,8 @@ public static class DemoCars
     }
 
     public static readonly DemoCar Blue = new(
-        "Blue", "Brennock 220", "DEMO 220", "blue", "LiftA", "Hill climb. Front strut, rear drive, 1310 kg.", "Rasmo Field", "01632 960110") { Chassis = "ZZ9DEM220BX000001" };
+        "Blue", "Brennock 220", "DEMO 220", "blue", "LiftA", "Hill climb. Front strut, rear drive, 1310 kg.", "Rasmo Field", "01632 960110")
+    { Chassis = "ZZ9DEM220BX000001" };
 
     public static readonly DemoCar Orange = new(
         "Orange", "Lorrick 14", "DEMO 14", "orange", "LiftB", "Track days.", "Ilka Thorne", "01632 960124");
